@@ -1,0 +1,15 @@
+#pragma once
+
+#include <string>
+
+#include "core/plan.h"
+
+namespace core::exchange {
+
+/// The plan as one JSON object, "format":"tankwright-plan", SI units, two-space indent, newline at the end.
+std::string planText(const Plan& plan);
+
+/// The plan's tables as CSV (RFC 4180): section, item, value, unit.
+std::string planCsv(const Plan& plan);
+
+}  // namespace core::exchange

@@ -1,0 +1,67 @@
+#pragma once
+
+#include <cstddef>
+#include <span>
+#include <string>
+#include <string_view>
+#include <variant>
+
+#include "core/base/problem.h"
+#include "core/base/unit.h"
+#include "core/project/project.h"
+
+namespace core {
+
+enum class FieldKind {
+  number,  ///< double
+  whole,   ///< whole number, carried as double
+  text,    ///< UTF-8 string, at most `most` bytes
+  flag,    ///< bool
+  choice,  ///< one token of `choices`
+  date,    ///< ISO 8601 calendar date, as text "2027-02-15"
+};
+
+/// A field's value: absent, flag, number, or text (also tokens of choices and dates).
+using FieldValue = std::variant<std::monostate, bool, double, std::string>;
+
+/// One thing the user can enter. The reader, the writer, the range checks, the editors and the undo text all use this table.
+struct Field {
+  std::string_view id;  ///< place in the project file, "tank.depth_m"; "[]" stands for a row, "lining.coats[].soil"
+  FieldKind kind;
+  Unit unit;
+  double least;     ///< smallest allowed [unit]
+  double most;      ///< largest allowed [unit]
+  double step;      ///< one step of an editor [unit]
+  int decimals;     ///< decimals an editor shows in SI
+  std::string_view source;  ///< key of the default's source
+  bool required;    ///< the file must hold it (when it applies)
+  bool nullable;    ///< may be null: not known, or taken from a table
+  std::span<const std::string_view> choices;
+  FieldValue (*get)(const Project&, std::size_t row);
+  void (*set)(Project&, std::size_t row, const FieldValue&);
+  bool (*applies)(const Project&);  ///< false when the present shape or kind does not use it
+};
+
+/// All fields, in the order in which they are written.
+std::span<const Field> fields();
+
+/// The field with `id`. @throws std::logic_error when there is none.
+const Field& field(std::string_view id);
+
+/// Path with the row filled in: "lining.coats[1].soil".
+std::string pathOf(const Field& field, std::size_t row);
+
+/// Rows a field has in this project: 1, or for a "[]" field the length of its list.
+std::size_t rowCount(const Field& field, const Project& project);
+
+/// Problems of one value against the field's own type, range and choices (empty when it is good).
+Problems checkValue(const Field& field, std::size_t row, const FieldValue& value);
+
+/// Most corners an outline may have, most coats, most spot heights.
+inline constexpr std::size_t kLeastCorners = 3;
+inline constexpr std::size_t kMostCorners = 32;
+inline constexpr std::size_t kMostCoats = 6;
+inline constexpr std::size_t kMostSpotHeights = 100000;
+inline constexpr double kMostCoordinate_m = 1000;
+
+}  // namespace core

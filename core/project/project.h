@@ -1,0 +1,136 @@
+#pragma once
+
+#include <chrono>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include <Eigen/Core>
+
+namespace core {
+
+enum class Shape { rectangle, round, polygon };
+enum class MeasuredAt { floor, rim };
+enum class Soil { stiff_clay, firm_loam, sandy, loose_fill, soft_wet, rock };
+enum class GroundKind { level, slope, spot_heights };
+enum class RestDay { none, monday, tuesday, wednesday, thursday, friday, saturday, sunday };
+
+struct Ground {
+  GroundKind kind = GroundKind::level;
+  double fall_percent = 0;          ///< used by slope
+  double downhill_azimuth_deg = 0;  ///< used by slope; clockwise from north
+  std::vector<Eigen::Vector3d> points_m;  ///< used by spot heights
+  bool operator==(const Ground&) const = default;
+};
+
+/// What is known of the place. An absent value means "not known", which never counts as safe.
+struct Site {
+  std::optional<double> latitude_deg;
+  std::optional<double> elevation_m;
+  Ground ground;
+  std::optional<Soil> soil;
+  std::optional<double> clay_percent;
+  std::optional<double> water_table_depth_m;
+  std::optional<double> edge_distance_m;
+  std::optional<double> edge_height_m;
+  std::optional<bool> rock_floor;
+  std::optional<double> house_downhill_m;
+  std::optional<bool> toddlers_within_20_m;
+  bool operator==(const Site&) const = default;
+};
+
+/// The finished, clear inside of the tank: what the water touches.
+struct Tank {
+  Shape shape = Shape::rectangle;
+  MeasuredAt measured_at = MeasuredAt::floor;
+  double length_m = 6;
+  double width_m = 3.5;
+  double diameter_m = 4;
+  std::vector<Eigen::Vector2d> outline_m = {{0, 0}, {6, 0}, {6, 3.5}, {0, 3.5}};  ///< convex, anticlockwise
+  double depth_m = 1.5;         ///< finished floor to rim
+  double batter = 0.1;          ///< outward horizontal run of the wall per unit height
+  double corner_radius_m = 0;   ///< of the clear floor outline
+  double freeboard_m = 0.15;    ///< rim down to the overflow level
+  double dead_depth_m = 0.1;    ///< water that cannot be drawn
+  bool operator==(const Tank&) const = default;
+};
+
+/// One plaster coat, measured square to the face. Coat 1 lies against the dug earth.
+struct Coat {
+  double thickness_m = 0.06;
+  double soil = 3;  ///< parts by loose volume
+  double sand = 3;
+  double cement = 1;
+  int cure_days = 3;  ///< days under wet sacks after the coat
+  bool operator==(const Coat&) const = default;
+};
+
+/// A bill of materials as people reckon it today, to stand beside the computed one. Absent entries are not compared.
+struct CustomaryBill {
+  std::optional<double> soil_m3;
+  std::optional<double> sand_m3;
+  std::optional<double> stone_m3;
+  std::optional<double> cement_kg;
+  bool operator==(const CustomaryBill&) const = default;
+};
+
+struct Lining {
+  double stone_bed_m = 0.0635;
+  double dry_to_wet = 1.30;        ///< loose ingredients per placed plaster
+  double waste_percent = 5;
+  double unevenness_percent = 15;  ///< extra against dug faces: stone bed and coat 1
+  double cement_bag_kg = 50;
+  double cement_loose_kg_m3 = 1440;
+  std::vector<Coat> coats = {{0.06, 3, 3, 1, 3}, {0.06, 2, 2, 1, 4}};
+  double cove_radius_m = 0;        ///< fillet between floor and wall
+  double rim_width_m = 0;          ///< collar let into the ground around the top, outward of the coats
+  double rim_thickness_m = 0;
+  double sieving_loss_percent = 10;
+  double sand_bulking_percent = 20;
+  double stone_loose_factor = 1.1;  ///< loose stone bought per compacted bed
+  double mixing_water_l_per_m3 = 300;
+  double curing_water_l_per_m2_day = 8;
+  double sack_covers_m2 = 1.0;
+  double sack_spare_percent = 10;
+  double gauge_box_l = 35;
+  double pan_l = 12;
+  double bucket_l = 15;
+  CustomaryBill customary;
+  bool operator==(const Lining&) const = default;
+};
+
+struct Works {
+  std::chrono::year_month_day start_date{std::chrono::year{2027}, std::chrono::February, std::chrono::day{15}};
+  int diggers = 4;
+  int plasterers = 12;  ///< people on a coat: masons, mixers, carriers
+  RestDay rest_day = RestDay::saturday;
+  int fill_within_days = 4;  ///< latest start of filling, days after coat 2
+  std::optional<double> digging_person_day_per_m3;  ///< absent: by soil
+  double bed_person_day_per_m3 = 4.5;
+  double plaster_person_day_per_m2 = 0.26;
+  double mixing_person_day_per_m3 = 0.75;
+  bool operator==(const Works&) const = default;
+};
+
+/// A key of the project file that this version does not know. Kept and written back.
+struct KeptKey {
+  std::string pointer;  ///< RFC 6901 JSON pointer
+  std::string json;     ///< the value as JSON text
+  bool operator==(const KeptKey&) const = default;
+};
+
+/// Everything the user entered; a plain value in SI units.
+struct Project {
+  std::string title;
+  std::string place;
+  std::string prepared_by;
+  std::string currency;
+  Site site;
+  Tank tank;
+  Lining lining;
+  std::optional<Works> works = Works{};
+  std::vector<KeptKey> kept;
+  bool operator==(const Project&) const = default;
+};
+
+}  // namespace core

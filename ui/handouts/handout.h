@@ -1,0 +1,50 @@
+#pragma once
+
+#include <memory>
+#include <vector>
+
+#include <QPageSize>
+#include <QPainter>
+#include <QString>
+
+#include "core/plan.h"
+#include "core/project/project.h"
+#include "ui/text/formatter.h"
+
+namespace ui::handouts {
+
+/// What the pages are made of.
+struct Content {
+  core::Project project;
+  core::Plan plan;
+  Formatter format;
+};
+
+struct Options {
+  QPageSize::PageSizeId page = QPageSize::A4;
+};
+
+/// The printed material and curing schedule with plan, section, setting-out, mix cards and safety: all pages in order.
+class Handout {
+public:
+  Handout(Content content, Options options);
+  ~Handout();
+  Handout(Handout&&) noexcept;
+  Handout& operator=(Handout&&) noexcept;
+
+  int pageCount() const;
+  QString pageTitle(int page) const;
+  QSizeF pageSize_mm() const;
+  /// Paints one page; the painter's transform maps 1 unit to 1 mm, origin at the paper's corner. Vector drawing only.
+  void paint(QPainter& painter, int page) const;
+
+  /// All pages as one vector PDF, fonts embedded.
+  /// @return the system's reason when it could not be written, empty when it was; the old file is then untouched
+  QString writePdf(const QString& file) const;
+
+private:
+  struct Impl;
+  std::unique_ptr<Impl> impl_;
+};
+
+}  // namespace ui::handouts
