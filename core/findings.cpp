@@ -1,0 +1,224 @@
+#include "core/findings.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <utility>
+
+#include <fmt/format.h>
+
+namespace core {
+namespace {
+
+constexpr std::array<std::string_view, 19> kCodes{"part_absent",
+                                                  "part_not_computed",
+                                                  "ground_not_computed",
+                                                  "unknown_key",
+                                                  "soil_unknown",
+                                                  "clay_unknown",
+                                                  "smaller_than_recommended",
+                                                  "clay_share_low",
+                                                  "clay_share_high",
+                                                  "clay_share_cannot_reach",
+                                                  "curing_short",
+                                                  "cure_outlasts_fill_window",
+                                                  "coat_crew_small",
+                                                  "pit_ladder",
+                                                  "pit_cave_in",
+                                                  "pit_too_deep_by_hand",
+                                                  "customary_cement_differs",
+                                                  "customary_sand_soil_differs",
+                                                  "digging_norms_differ"};
+
+// Thresholds; sources stand beside the findings they raise.
+constexpr double kLeastClay_percent = 10;   // earth_plaster_clay
+constexpr double kMostClay_percent = 15;    // earth_plaster_clay
+constexpr int kOrdinaryCuring_days = 7;     // is456_curing
+constexpr double kLadderFrom_m = 1.2;       // osha_1926p
+constexpr double kCaveInFrom_m = 1.5;       // osha_1926p
+constexpr double kDeepestByHand_m = 2.5;    // own
+constexpr double kBillAgreesWithin = 0.10;  // own: share by which two bills may differ and still agree
+
+FindingValue value(std::string name, double number, Unit unit = Unit::none) {
+  return {std::move(name), number, unit, {}};
+}
+
+FindingValue token(std::string name, std::string text) {
+  return {std::move(name), 0, Unit::none, std::move(text)};
+}
+
+class Collector {
+public:
+  void note(std::string code, std::vector<FindingValue> values, std::string source, std::string field = {}) {
+    add(Severity::note, std::move(code), std::move(values), std::move(source), std::move(field));
+  }
+  void caution(std::string code, std::vector<FindingValue> values, std::string source,
+               std::string field = {}) {
+    add(Severity::caution, std::move(code), std::move(values), std::move(source), std::move(field));
+  }
+  void stop(std::string code, std::vector<FindingValue> values, std::string source, std::string field = {}) {
+    add(Severity::stop, std::move(code), std::move(values), std::move(source), std::move(field));
+  }
+  std::vector<Finding> sorted() {
+    std::stable_sort(all_.begin(), all_.end(),
+                     [](const Finding& a, const Finding& b) { return a.severity > b.severity; });
+    return std::move(all_);
+  }
+
+private:
+  std::vector<Finding> all_;
+  void add(Severity severity, std::string code, std::vector<FindingValue> values, std::string source,
+           std::string field) {
+    all_.push_back({std::move(code), severity, std::move(values), std::move(source), std::move(field)});
+  }
+};
+
+void pitDepth(const Plan& plan, Collector& out) {
+  const double depth = plan.earthwork.pit_depth_m;
+  const auto values = [&](const char* limit, double m) {
+    return std::vector{value("pit_depth_m", depth, Unit::metre), value(limit, m, Unit::metre)};
+  };
+  if (depth > kDeepestByHand_m)
+    out.stop("pit_too_deep_by_hand", values("most_m", kDeepestByHand_m), "own", "tank.depth_m");
+  if (depth >= kCaveInFrom_m)
+    out.caution("pit_cave_in", values("from_m", kCaveInFrom_m), "osha_1926p", "tank.batter");
+  if (depth >= kLadderFrom_m) out.caution("pit_ladder", values("from_m", kLadderFrom_m), "osha_1926p");
+}
+
+void size(const Project& project, const Plan& plan, Collector& out) {
+  const Practice& p = project.practice;
+  const double least_m3 = p.smallest_length_m * p.smallest_width_m * p.smallest_depth_m;
+  if (plan.tank.brim_volume_m3 >= least_m3 * (1 - 1e-9)) return;
+  out.note(
+      "smaller_than_recommended",
+      {value("length_m", p.smallest_length_m, Unit::metre), value("width_m", p.smallest_width_m, Unit::metre),
+       value("depth_m", p.smallest_depth_m, Unit::metre), value("volume_m3", least_m3, Unit::cubic_metre)},
+      "common_practice", "practice.smallest_length_m");
+}
+
+void clay(const Project& project, const Plan& plan, Collector& out) {
+  if (!project.site.clay_percent) {
+    out.note("clay_unknown", {}, "earth_plaster_clay", "site.clay_percent");
+    return;
+  }
+  const double in_soil = *project.site.clay_percent;
+  for (const lining::CoatQuantities& q : plan.quantities.coats) {
+    const double share = q.clay_percent.value_or(0);
+    const std::string field = fmt::format("lining.coats[{}].sand", q.coat - 1);
+    std::vector values{value("coat", q.coat), value("clay_percent", share, Unit::percent),
+                       value("least", kLeastClay_percent, Unit::percent),
+                       value("most", kMostClay_percent, Unit::percent)};
+    if (share > kMostClay_percent) {
+      values.push_back(value("sand_per_soil", in_soil / kMostClay_percent - 1, Unit::factor));
+      out.caution("clay_share_high", std::move(values), "earth_plaster_clay", field);
+    } else if (share < kLeastClay_percent && in_soil >= kLeastClay_percent) {
+      values.push_back(value("sand_per_soil", in_soil / kLeastClay_percent - 1, Unit::factor));
+      out.caution("clay_share_low", std::move(values), "earth_plaster_clay", field);
+    } else if (share < kLeastClay_percent) {
+      values.pop_back();
+      out.caution("clay_share_cannot_reach", std::move(values), "earth_plaster_clay", "site.clay_percent");
+    }
+  }
+}
+
+void curing(const Project& project, Collector& out) {
+  for (std::size_t k = 0; k < project.lining.coats.size(); ++k) {
+    const int days = project.lining.coats[k].cure_days;
+    if (days >= kOrdinaryCuring_days) continue;
+    out.note("curing_short",
+             {value("coat", static_cast<double>(k + 1)), value("days", days, Unit::day),
+              value("ordinary_days", kOrdinaryCuring_days, Unit::day)},
+             "is456_curing", fmt::format("lining.coats[{}].cure_days", k));
+  }
+  const int last = project.lining.coats.back().cure_days;
+  if (project.works && last > project.works->fill_within_days) {
+    out.caution(
+        "cure_outlasts_fill_window",
+        {value("days", last, Unit::day), value("window_days", project.works->fill_within_days, Unit::day)},
+        "wocat_5684", "works.fill_within_days");
+  }
+}
+
+void crews(const Plan& plan, Collector& out) {
+  if (!plan.works) return;
+  for (const works::CoatCrew& c : plan.works->coat_crews) {
+    if (c.people >= c.needed) continue;
+    out.caution("coat_crew_small",
+                {value("coat", c.coat), value("people", c.people, Unit::person),
+                 value("needed", c.needed, Unit::person)},
+                "cpwd_plaster", "works.plasterers");
+  }
+}
+
+void digging(const Project& project, const Plan& plan, Collector& out) {
+  if (!project.site.soil) out.note("soil_unknown", {}, "is7272", "site.soil");
+  if (!plan.works) return;
+  out.note("digging_norms_differ",
+           {value("norm_days", plan.works->digging_days_by_norm.value_or(0), Unit::person_day),
+            value("practice_days", plan.works->digging_days_by_practice.value_or(0), Unit::person_day)},
+           "rate_norms_2073", "works.digging_person_day_per_m3");
+}
+
+bool differs(double ratio) {
+  return ratio > 0 && std::abs(std::log(ratio)) > std::log(1 + kBillAgreesWithin);
+}
+
+void customaryBill(const Plan& plan, Collector& out) {
+  if (!plan.quantities.customary) return;
+  const lining::BillComparison& bill = *plan.quantities.customary;
+  for (const lining::BillLine& line : bill.lines) {
+    if (line.id != "cement" || !differs(line.shell_ratio)) continue;
+    out.caution("customary_cement_differs",
+                {value("ratio", line.shell_ratio, Unit::factor),
+                 value("by_area_ratio", line.by_area_ratio, Unit::factor)},
+                "exact", "lining.customary_bill.cement_kg");
+  }
+  if (bill.bill_soil_per_sand && bill.mix_soil_per_sand > 0 &&
+      differs(*bill.bill_soil_per_sand / bill.mix_soil_per_sand)) {
+    out.caution("customary_sand_soil_differs",
+                {value("bill", *bill.bill_soil_per_sand, Unit::factor),
+                 value("mix", bill.mix_soil_per_sand, Unit::factor)},
+                "exact", "lining.customary_bill.soil_m3");
+  }
+}
+
+/// Parts of the file that are not there, or that this version carries without computing them.
+void parts(const Project& project, Collector& out) {
+  constexpr std::array later{"water", "delivery", "prices", "options"};
+  const auto holds = [&](const std::string& pointer) {
+    return std::any_of(project.kept.begin(), project.kept.end(),
+                       [&](const KeptKey& k) { return k.pointer == pointer; });
+  };
+  if (!project.works) out.note("part_absent", {token("part", "works")}, "user");
+  for (const std::string part : later) {
+    out.note(holds("/" + part) ? "part_not_computed" : "part_absent", {token("part", part)}, "user");
+  }
+  for (const KeptKey& k : project.kept) {
+    const bool known = std::any_of(later.begin(), later.end(),
+                                   [&](const std::string part) { return k.pointer == "/" + part; });
+    if (!known) out.note("unknown_key", {token("path", k.pointer)}, "user");
+  }
+  if (project.site.ground.kind != GroundKind::level)
+    out.note("ground_not_computed", {}, "user", "site.ground.kind");
+}
+
+}  // namespace
+
+std::span<const std::string_view> findingCodes() {
+  return kCodes;
+}
+
+std::vector<Finding> findings(const Project& project, const Plan& plan) {
+  Collector out;
+  pitDepth(plan, out);
+  clay(project, plan, out);
+  crews(plan, out);
+  customaryBill(plan, out);
+  curing(project, out);
+  size(project, plan, out);
+  digging(project, plan, out);
+  parts(project, out);
+  return out.sorted();
+}
+
+}  // namespace core

@@ -1,0 +1,105 @@
+#include "core/plan.h"
+
+#include "core/findings.h"
+#include "core/project/fields.h"
+
+#include <algorithm>
+
+namespace core {
+namespace {
+
+constexpr double kDipStep_m = 0.05;
+
+TankFigures figures(const geometry::TankGeometry& g) {
+  const Eigen::Vector2d floor = g.outline().size(0);
+  const Eigen::Vector2d rim = g.outline().size(g.clearOffset(g.depth()));
+  const double full = g.volumeToLevel(g.fullLevel());
+  const double dead = g.volumeToLevel(g.deadLevel());
+  return {.brim_volume_m3 = g.clearVolume(),
+          .full_volume_m3 = full,
+          .usable_volume_m3 = full - dead,
+          .dead_volume_m3 = dead,
+          .full_surface_m2 = g.surfaceAt(g.fullLevel()),
+          .floor_m2 = g.floorArea(),
+          .wall_m2 = g.wallArea(),
+          .rim_length_m = g.rimLength(),
+          .brim_area_m2 = g.brimArea(),
+          .clear_floor_length_m = floor.x(),
+          .clear_floor_width_m = floor.y(),
+          .clear_rim_length_m = rim.x(),
+          .clear_rim_width_m = rim.y(),
+          .depth_m = g.depth(),
+          .full_level_m = g.fullLevel(),
+          .dead_level_m = g.deadLevel()};
+}
+
+std::vector<DipMark> dipStick(const geometry::TankGeometry& g) {
+  std::vector<double> levels;
+  for (int k = 0; k * kDipStep_m < g.depth() - 1e-9; ++k) levels.push_back(k * kDipStep_m);
+  levels.push_back(g.depth());
+  const auto near_full = [&](double z) { return std::abs(z - g.fullLevel()) < 1e-9; };
+  if (std::none_of(levels.begin(), levels.end(), near_full)) levels.push_back(g.fullLevel());
+  std::sort(levels.begin(), levels.end());
+  std::vector<DipMark> marks;
+  marks.reserve(levels.size());
+  for (const double z : levels) marks.push_back({z, g.volumeToLevel(z)});
+  return marks;
+}
+
+void checkCount(const char* path, std::size_t count, std::size_t least, std::size_t most,
+                Problems& problems) {
+  if (count >= least && count <= most) return;
+  problems.push_back({count < least ? "too_few" : "too_many",
+                      path,
+                      std::to_string(count),
+                      static_cast<double>(least),
+                      static_cast<double>(most),
+                      Unit::piece,
+                      {}});
+}
+
+Problems checkFields(const Project& project) {
+  Problems problems;
+  for (const Field& f : fields()) {
+    if (!f.applies(project)) continue;
+    for (std::size_t row = 0; row < rowCount(f, project); ++row) {
+      Problems found = checkValue(f, row, f.get(project, row));
+      std::move(found.begin(), found.end(), std::back_inserter(problems));
+    }
+  }
+  checkCount("lining.coats", project.lining.coats.size(), 1, kMostCoats, problems);
+  if (project.tank.shape == Shape::polygon) {
+    checkCount("tank.outline_m", project.tank.outline_m.size(), kLeastCorners, kMostCorners, problems);
+  }
+  return problems;
+}
+
+}  // namespace
+
+Problems check(const Project& project) {
+  Problems problems = checkFields(project);
+  if (problems.empty()) problems = geometry::check(project.tank, project.lining);
+  return problems;
+}
+
+tl::expected<Plan, Problems> plan(const Project& project) {
+  Problems problems = check(project);
+  if (!problems.empty()) return tl::make_unexpected(std::move(problems));
+  geometry::TankGeometry g(project.tank, project.lining);
+  lining::Quantities quantities = lining::quantities(g, project);
+  Plan plan{.geometry = g,
+            .tank = figures(g),
+            .earthwork = works::earthwork(g, project.site),
+            .layers = g.layers(),
+            .quantities = std::move(quantities),
+            .dip_stick = dipStick(g),
+            .setting_out = geometry::settingOut(g),
+            .works = {},
+            .findings = {}};
+  if (project.works)
+    plan.works = works::schedule(g, project.site, plan.quantities, project.lining, *project.works);
+  plan.findings = findings(project, plan);
+  return plan;
+}
+
+}  // namespace core

@@ -1,21 +1,23 @@
 #pragma once
 
-#include <optional>
-#include <string>
-#include <vector>
-
 #include "core/base/unit.h"
+
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
 
 namespace core {
 
 /// One thing wrong with what the user gave. No text: ui turns code and numbers into a sentence.
 ///
 /// Codes (stable, never reused):
-///   file:   cannot_read, cannot_write, too_large, not_json, too_deep, not_utf8, not_a_project, unknown_version
-///   value:  missing, wrong_type, not_finite, out_of_range, unknown_choice, too_long, bad_date, duplicate_key
-///   list:   too_few, too_many
-///   outline: outline_clockwise, outline_self_touching, outline_not_convex
-///   across fields: freeboard_not_below_rim, dead_depth_not_below_full, coats_thicker_than_tank,
+///   file:   cannot_read, cannot_write, too_large, not_json, too_deep, not_utf8, not_a_project,
+///   unknown_version value:  missing, wrong_type, not_finite, out_of_range, unknown_choice, too_long,
+///   bad_date, duplicate_key list:   too_few, too_many outline: outline_clockwise, outline_self_touching,
+///   outline_not_convex across fields: freeboard_not_below_rim, dead_depth_not_below_full,
+///   coats_thicker_than_tank,
 ///           rim_outline_vanishes, corner_radius_too_large, corner_radius_too_small, cove_too_large,
 ///           mix_without_filler, pit_floor_vanishes
 ///   notes (do not stop anything): unknown_key
@@ -32,5 +34,8 @@ struct Problem {
 };
 
 using Problems = std::vector<Problem>;
+
+/// All codes a problem can have.
+std::span<const std::string_view> problemCodes();
 
 }  // namespace core

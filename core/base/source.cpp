@@ -9,13 +9,15 @@ namespace {
 
 constexpr std::array kSources{
     Source{"user", Tag::data, "measured or chosen on site"},
-    Source{"exact", Tag::data, "plane and solid geometry; prismoidal (Simpson) formula, exact for a straight batter"},
+    Source{"exact", Tag::data,
+           "plane and solid geometry; prismoidal (Simpson) formula, exact for a straight batter"},
     Source{"common_practice", Tag::cp, "common practice, no source"},
     Source{"own", Tag::own, "Tankwright's proposal; change it to suit the district"},
     Source{"memory", Tag::mem, "from memory, to be verified"},
-    Source{"ah590", Tag::pub,
-           "USDA NRCS, Agriculture Handbook 590: Ponds - Planning, Design, Construction, 1997, excavated ponds, "
-           "prismoidal formula"},
+    Source{
+        "ah590", Tag::pub,
+        "USDA NRCS, Agriculture Handbook 590: Ponds - Planning, Design, Construction, 1997, excavated ponds, "
+        "prismoidal formula"},
     Source{"cpwd_density", Tag::pub,
            "Analyses of rates after the Central Public Works Department, India: loose cement 1440 kg/m3 "
            "(second-hand)"},
@@ -23,22 +25,30 @@ constexpr std::array kSources{
            "Published worked rate analyses, loose to placed mortar 1.22 to 1.43 (second-hand)"},
     Source{"earth_plaster_clay", Tag::pub,
            "Practical Action, technical brief: Mud plasters and renders, 10 to 15 % clay"},
-    Source{"sand_bulking", Tag::pub, "Trade handbooks: sand bulks 15 to 30 % at 2 to 5 % moisture (second-hand)"},
+    Source{"sand_bulking", Tag::pub,
+           "Trade handbooks: sand bulks 15 to 30 % at 2 to 5 % moisture (second-hand)"},
     Source{"rate_norms_2073", Tag::pub,
-           "District rate norms, mid-hill district, fiscal year 2073/74, items 2-2 and 6-1: hard soil by hand 0.8 "
+           "District rate norms, mid-hill district, fiscal year 2073/74, items 2-2 and 6-1: hard soil by "
+           "hand 0.8 "
            "person-day/m3; dry stone soling 1 skilled and 3.5 unskilled person-days and 1.1 m3 stone per m3"},
     Source{"is7272", Tag::pub,
-           "IS 7272 (Part 1), labour output constants: excavation 0.62 day/m3 hard or dense soil, 0.50 day/m3 soft "
+           "IS 7272 (Part 1), labour output constants: excavation 0.62 day/m3 hard or dense soil, 0.50 "
+           "day/m3 soft "
            "soil; hand mixing of mortar 0.75 day/m3 (second-hand)"},
     Source{"cpwd_plaster", Tag::pub,
-           "Plaster per m2 and layer of about 12 mm: mason 0.074, helper 0.093, water carrier 0.093 day, after the "
+           "Plaster per m2 and layer of about 12 mm: mason 0.074, helper 0.093, water carrier 0.093 day, "
+           "after the "
            "Central Public Works Department, India, analysis of rates (second-hand)"},
-    Source{"merritt_swell", Tag::pub, "Merritt, Standard Handbook for Civil Engineers: swell of excavated soils (second-hand)"},
+    Source{"merritt_swell", Tag::pub,
+           "Merritt, Standard Handbook for Civil Engineers: swell of excavated soils (second-hand)"},
     Source{"wocat_5684", Tag::pub,
-           "WOCAT SLM database, technology 5684: wet sacks 3 to 4 days after each coat; fill 4 to 5 days after coat 2"},
-    Source{"is456_curing", Tag::pub, "IS 456:2000, clause 13.5.1: at least 7 days of moist curing (second-hand)"},
+           "WOCAT SLM database, technology 5684: wet sacks 3 to 4 days after each coat; fill 4 to 5 days "
+           "after coat 2"},
+    Source{"is456_curing", Tag::pub,
+           "IS 456:2000, clause 13.5.1: at least 7 days of moist curing (second-hand)"},
     Source{"osha_1926p", Tag::pub,
-           "29 CFR 1926 Subpart P, Excavations: ladder from 4 ft (1.2 m), protection from cave-in from 5 ft (1.5 m)"},
+           "29 CFR 1926 Subpart P, Excavations: ladder from 4 ft (1.2 m), protection from cave-in from 5 ft "
+           "(1.5 m)"},
 };
 
 }  // namespace

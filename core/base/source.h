@@ -18,7 +18,8 @@ enum class Tag {
 struct Source {
   std::string_view key;
   Tag tag;
-  std::string_view citation;  ///< author, title, year, publisher, place in the text; proper names are not translated
+  std::string_view
+      citation;  ///< author, title, year, publisher, place in the text; proper names are not translated
 };
 
 /// All sources, each key once.

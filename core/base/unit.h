@@ -16,15 +16,15 @@ enum class Unit {
   hour,
   person,
   person_day,
-  batter,                 ///< horizontal run per unit height [1]
-  part,                   ///< parts by loose volume [1]
-  factor,                 ///< dimensionless multiplier [1]
+  batter,  ///< horizontal run per unit height [1]
+  part,    ///< parts by loose volume [1]
+  factor,  ///< dimensionless multiplier [1]
   kg_per_m3,
-  litre_per_m3,           ///< litres per cubic metre of mortar
-  litre_per_m2_day,       ///< litres per square metre of wetted face per day
+  litre_per_m3,      ///< litres per cubic metre of mortar
+  litre_per_m2_day,  ///< litres per square metre of wetted face per day
   person_day_per_m3,
   person_day_per_m2,
-  piece,                  ///< things counted: bags, sacks, batches
+  piece,  ///< things counted: bags, sacks, batches
 };
 
 }  // namespace core

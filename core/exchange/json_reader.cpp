@@ -1,0 +1,197 @@
+#include "core/exchange/json_reader.h"
+
+#include "core/project/fields.h"
+
+#include <algorithm>
+#include <cstdint>
+#include <optional>
+#include <unordered_set>
+#include <vector>
+
+#include <fmt/format.h>
+
+namespace core::exchange {
+namespace {
+
+using std::string_view;
+
+/// Length of the UTF-8 character that starts `text` (RFC 3629, table 3-7 of the Unicode Standard); 0 when
+/// there is none.
+std::size_t characterLength(string_view text) {
+  const auto byte = [text](std::size_t k) { return static_cast<unsigned char>(text[k]); };
+  const unsigned char lead = byte(0);
+  if (lead < 0x80) return 1;
+  const std::size_t length = lead < 0xC2 ? 0 : lead < 0xE0 ? 2 : lead < 0xF0 ? 3 : lead < 0xF5 ? 4 : 0;
+  if (length == 0 || text.size() < length) return 0;
+  for (std::size_t k = 1; k < length; ++k) {
+    if ((byte(k) & 0xC0) != 0x80) return 0;
+  }
+  const bool overlong = (lead == 0xE0 && byte(1) < 0xA0) || (lead == 0xF0 && byte(1) < 0x90);
+  const bool surrogate = lead == 0xED && byte(1) > 0x9F;
+  const bool beyond = lead == 0xF4 && byte(1) > 0x8F;
+  return overlong || surrogate || beyond ? 0 : length;
+}
+
+/// Place of the first byte that is not UTF-8.
+std::optional<std::size_t> firstBadByte(string_view text) {
+  for (std::size_t at = 0; at < text.size();) {
+    const std::size_t length = characterLength(text.substr(at));
+    if (length == 0) return at;
+    at += length;
+  }
+  return std::nullopt;
+}
+
+std::string lineAndColumn(string_view text, std::size_t at) {
+  const string_view before = text.substr(0, std::min(at, text.size()));
+  const auto line = 1 + std::count(before.begin(), before.end(), '\n');
+  const std::size_t newline = before.rfind('\n');
+  const std::size_t column = newline == string_view::npos ? before.size() : before.size() - newline - 1;
+  return fmt::format("{}:{}", line, std::max<std::size_t>(column, 1));
+}
+
+Problem fileProblem(string_view code, std::string value) {
+  Problem problem;
+  problem.code = code;
+  problem.value = std::move(value);
+  return problem;
+}
+
+/// Walks a JSON text without keeping it and notes what the tree builder would not: depth, repeated keys,
+/// numbers too large.
+class Scan : public nlohmann::json_sax<Json> {
+public:
+  explicit Scan(string_view text) : text_(text) {}
+
+  Problems take() { return std::move(problems_); }
+
+  bool null() override { return value(); }
+  bool boolean(bool) override { return value(); }
+  bool number_integer(std::int64_t) override { return value(); }
+  bool number_unsigned(std::uint64_t) override { return value(); }
+  bool number_float(double, const std::string&) override { return value(); }
+  bool string(std::string&) override { return value(); }
+  bool binary(binary_t&) override { return value(); }
+  bool start_object(std::size_t) override { return open(true); }
+  bool end_object() override { return close(); }
+  bool start_array(std::size_t) override { return open(false); }
+  bool end_array() override { return close(); }
+
+  bool key(std::string& name) override {
+    Level& level = levels_.back();
+    level.key = name;
+    if (!level.seen.insert(name).second) add("duplicate_key", path(), shortened(name));
+    if (level.seen.size() > kMostKeys) return tooManyKeys();
+    return problems_.size() < kMostProblems;
+  }
+
+  bool parse_error(std::size_t position, const std::string& token,
+                   const nlohmann::json::exception& error) override {
+    constexpr int kNumberOverflow = 406;  // nlohmann::json::out_of_range
+    const std::size_t start = position - std::min(position, token.size());
+    const string_view at = text_.substr(std::min(start, text_.size()));
+    for (const string_view word : {"NaN", "Infinity", "-Infinity"}) {
+      if (at.starts_with(word)) return add("not_finite", path(), std::string(word));
+    }
+    if (error.id == kNumberOverflow) return add("not_finite", path(), shortened(token));
+    return add("not_json", path(), lineAndColumn(text_, position));
+  }
+
+private:
+  struct Level {
+    bool is_object = false;
+    std::size_t index = 0;  // of the element that comes next, in a list
+    std::string key;        // of the value that comes next, in an object
+    std::unordered_set<std::string> seen = {};
+  };
+  static constexpr std::size_t kMostProblems = 100;
+
+  bool value() {
+    if (!levels_.empty()) ++levels_.back().index;
+    return true;
+  }
+
+  bool open(bool is_object) {
+    if (levels_.size() == kMostDepth) {
+      Problem problem = fileProblem("too_deep", "");
+      problem.most = static_cast<double>(kMostDepth);
+      problems_.push_back(problem);
+      return false;
+    }
+    levels_.push_back({.is_object = is_object, .index = 0, .key = {}});
+    return true;
+  }
+
+  bool close() {
+    levels_.pop_back();
+    return value();
+  }
+
+  bool add(string_view code, std::string path, std::string value) {
+    Problem problem = fileProblem(code, std::move(value));
+    problem.path = std::move(path);
+    problems_.push_back(std::move(problem));
+    return false;
+  }
+
+  bool tooManyKeys() {
+    levels_.pop_back();
+    add("too_many", path(), std::to_string(kMostKeys + 1));
+    problems_.back().most = static_cast<double>(kMostKeys);
+    return false;
+  }
+
+  std::string path() const {
+    std::string out;
+    for (const Level& level : levels_) {
+      if (!level.is_object) {
+        out += fmt::format("[{}]", level.index);
+      } else if (!level.key.empty()) {
+        if (!out.empty()) out += '.';
+        out += shortened(level.key);
+      }
+    }
+    return out;
+  }
+
+  string_view text_;
+  std::vector<Level> levels_;
+  Problems problems_;
+};
+
+}  // namespace
+
+tl::expected<Json, Problems> parseJson(string_view text) {
+  if (text.size() > kMostBytes) {
+    Problem problem = fileProblem("too_large", std::to_string(text.size()));
+    problem.most = static_cast<double>(kMostBytes);
+    return tl::unexpected(Problems{problem});
+  }
+  if (const auto bad = firstBadByte(text)) {
+    return tl::unexpected(Problems{fileProblem("not_utf8", lineAndColumn(text, *bad + 1))});
+  }
+  Scan scan(text);
+  Json::sax_parse(text, &scan);
+  if (Problems problems = scan.take(); !problems.empty()) return tl::unexpected(std::move(problems));
+  Json json = Json::parse(text, nullptr, false);
+  if (json.is_discarded()) return tl::unexpected(Problems{fileProblem("not_json", "1:1")});
+  return json;
+}
+
+std::string dottedPath(const Json::json_pointer& pointer) {
+  std::vector<std::string> parts;
+  for (auto rest = pointer; !rest.empty(); rest.pop_back()) parts.push_back(rest.back());
+  std::string out;
+  for (auto part = parts.rbegin(); part != parts.rend(); ++part) {
+    const bool is_row = !part->empty() &&
+                        std::all_of(part->begin(), part->end(), [](char c) { return c >= '0' && c <= '9'; });
+    if (is_row) {
+      out += fmt::format("[{}]", *part);
+    } else {
+      out += (out.empty() ? "" : ".") + shortened(*part);
+    }
+  }
+  return out;
+}
+
+}  // namespace core::exchange

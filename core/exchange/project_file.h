@@ -1,13 +1,13 @@
 #pragma once
 
+#include "core/base/problem.h"
+#include "core/project/project.h"
+
 #include <filesystem>
 #include <string>
 #include <string_view>
 
 #include <tl/expected.hpp>
-
-#include "core/base/problem.h"
-#include "core/project/project.h"
 
 namespace core::exchange {
 
@@ -21,7 +21,8 @@ struct ReadProject {
 /// Fields, outline, list lengths, cross-field rules are all checked. Never throws.
 tl::expected<ReadProject, Problems> parseProject(std::string_view json);
 
-/// Text of a project file: UTF-8, two-space indent, keys in the order of the field table, unknown keys written back.
+/// Text of a project file: UTF-8, two-space indent, keys in the order of the field table, unknown keys
+/// written back.
 std::string projectText(const Project& project);
 
 /// Reads a project file; at most 16 MiB.

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/geometry/outline.h"
+
 #include <array>
 #include <cstdint>
 #include <span>
@@ -7,13 +9,11 @@
 
 #include <Eigen/Core>
 
-#include "core/geometry/outline.h"
-
 namespace core::geometry {
 
 /// Closed triangle surface. z is up; triangles run anticlockwise seen from outside; vertices are shared.
 struct Mesh {
-  std::vector<Eigen::Vector3d> points;                ///< [m]
+  std::vector<Eigen::Vector3d> points;  ///< [m]
   std::vector<std::array<std::uint32_t, 3>> triangles;
 
   bool empty() const { return triangles.empty(); }
@@ -26,8 +26,9 @@ struct ProfilePoint {
 };
 
 /// Cross-section of a solid that follows the outline all round. z_m = 0 is the finished floor.
-/// Open: it starts and ends with a flat cap (the whole outline at that level). Closed: a collar, last point joined to the first.
-/// The solid lies to the left of the path when z is drawn upward and offset to the right (bottom outward, then up).
+/// Open: it starts and ends with a flat cap (the whole outline at that level). Closed: a collar, last point
+/// joined to the first. The solid lies to the left of the path when z is drawn upward and offset to the right
+/// (bottom outward, then up).
 struct Profile {
   std::vector<ProfilePoint> points;
   enum class Ends { capped, joined } ends = Ends::capped;
@@ -53,8 +54,10 @@ struct CutPlane {
 
 /// What stays of a closed mesh behind a vertical plane, closed again by a flat section face.
 struct CutMesh {
-  Mesh mesh;                       ///< closed; empty when nothing stays
+  Mesh mesh;                               ///< closed; empty when nothing stays
   std::size_t first_section_triangle = 0;  ///< triangles from here on are the section face
+  std::vector<std::uint32_t>
+      origin;  ///< for each triangle before the section face: the triangle it was part of
 };
 
 /// Cuts a closed mesh open. The plane is moved by at most 2 micrometres when it would pass through a vertex.

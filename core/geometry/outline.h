@@ -1,22 +1,25 @@
 #pragma once
 
+#include "core/base/problem.h"
+#include "core/project/project.h"
+
 #include <vector>
 
 #include <Eigen/Core>
 
-#include "core/base/problem.h"
-#include "core/project/project.h"
-
 namespace core::geometry {
 
-/// Points of an outline that move outward in straight lines as the outline grows: point k at offset d is base_k + d * direction_k.
-/// Anticlockwise. Edges keep their direction at every offset, so the strip between two offsets is made of plane quads.
+/// Points of an outline that move outward in straight lines as the outline grows: point k at offset d is
+/// base_k + d * direction_k. Anticlockwise. Edges keep their direction at every offset, so the strip between
+/// two offsets is made of plane quads.
 struct Ring {
   Eigen::Matrix2Xd base;       ///< positions at offset 0 [m]
   Eigen::Matrix2Xd direction;  ///< move per unit offset [m/m]
 
   Eigen::Index size() const { return base.cols(); }
-  Eigen::Vector2d at(Eigen::Index k, double offset_m) const { return base.col(k) + offset_m * direction.col(k); }
+  Eigen::Vector2d at(Eigen::Index k, double offset_m) const {
+    return base.col(k) + offset_m * direction.col(k);
+  }
 };
 
 /// The clear floor outline of a tank and the family of outlines parallel to it.
@@ -37,7 +40,8 @@ public:
 
   double area(double offset_m) const;       ///< [m2]
   double perimeter(double offset_m) const;  ///< [m]
-  /// Integral of area dz between two levels while the offset runs linearly from `from_m` to `to_m` [m3]; exact.
+  /// Integral of area dz between two levels while the offset runs linearly from `from_m` to `to_m` [m3];
+  /// exact.
   double volume(double from_m, double to_m, double height_m) const;
   double cornerCoefficient() const { return c_; }
   /// Smallest offset for which every edge (and a round corner's radius) is still there [m].
@@ -62,7 +66,8 @@ private:
   double a0_ = 0, p0_ = 0, c_ = 0, least_offset_m_ = 0;
 };
 
-/// Problems of a polygon as typed: too few corners, clockwise, self-touching, not strictly convex. Path "tank.outline_m[k]".
+/// Problems of a polygon as typed: too few corners, clockwise, self-touching, not strictly convex. Path
+/// "tank.outline_m[k]".
 Problems checkOutline(const std::vector<Eigen::Vector2d>& corners_m);
 
 }  // namespace core::geometry

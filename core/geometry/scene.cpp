@@ -1,0 +1,177 @@
+#include "core/geometry/scene.h"
+
+#include <algorithm>
+#include <limits>
+#include <utility>
+
+namespace core::geometry {
+namespace {
+
+using Eigen::Vector2d;
+using Eigen::Vector3d;
+
+constexpr int kArcSteps = 12;           // chords of the cove's arc
+constexpr double kGroundBelow_m = 0.5;  // ground drawn below the pit
+
+Part part(std::string id, Role role, Mesh mesh, const SceneOptions& options, int coat = 0) {
+  Part p{std::move(id), role, coat, {}, 0};
+  if (options.cut) {
+    CutMesh c = cut(mesh, *options.cut);
+    p.mesh = std::move(c.mesh);
+    p.first_section_triangle = c.first_section_triangle;
+  } else {
+    p.mesh = std::move(mesh);
+    p.first_section_triangle = p.mesh.triangles.size();
+  }
+  return p;
+}
+
+/// Splits the faces of the pit off the block of ground, so that they can be shown by themselves.
+std::pair<Part, Part> groundAndExcavation(const TankGeometry& tank, const Ring& ring,
+                                          const SceneOptions& options) {
+  const Profile profile = tank.groundProfile(options.ground_margin_m, kGroundBelow_m);
+  Mesh block = solid(ring, profile);
+  const std::size_t n = static_cast<std::size_t>(ring.size());
+  // in solid(): strips row by row (outer side, top, pit), then the caps (underside, pit floor)
+  const std::size_t pit_walls = 2 * 2 * n;
+  const std::size_t underside = 2 * n * (profile.points.size() - 1);
+  const std::size_t pit_floor = underside + n - 2;
+  const auto in_pit = [&](std::size_t t) { return (t >= pit_walls && t < underside) || t >= pit_floor; };
+
+  CutMesh c;
+  if (options.cut) {
+    c = cut(block, *options.cut);
+  } else {
+    c.first_section_triangle = block.triangles.size();
+    c.origin.resize(block.triangles.size());
+    for (std::uint32_t k = 0; k < c.origin.size(); ++k) c.origin[k] = k;
+    c.mesh = std::move(block);
+  }
+  Part ground{"ground", Role::ground, 0, {c.mesh.points, {}}, 0};
+  Part pit{"excavation", Role::excavation, 0, {c.mesh.points, {}}, 0};
+  for (std::size_t k = 0; k < c.mesh.triangles.size(); ++k) {
+    if (k == c.first_section_triangle) ground.first_section_triangle = ground.mesh.triangles.size();
+    const bool face_of_pit = k < c.first_section_triangle && in_pit(c.origin[k]);
+    (face_of_pit ? pit : ground).mesh.triangles.push_back(c.mesh.triangles[k]);
+  }
+  if (c.first_section_triangle == c.mesh.triangles.size()) {
+    ground.first_section_triangle = ground.mesh.triangles.size();
+  }
+  pit.first_section_triangle = pit.mesh.triangles.size();
+  return {std::move(ground), std::move(pit)};
+}
+
+/// Level frame of the picture: where the section runs, or through the middle when nothing is cut.
+struct Frame {
+  Vector2d point;  // on the section
+  Vector2d away;   // horizontal, from the viewer into the picture
+  Vector2d right;
+};
+
+Frame frameOf(const SceneOptions& options) {
+  const CutPlane plane = options.cut.value_or(CutPlane{Vector2d::Zero(), -Vector2d::UnitY()});
+  const Vector2d normal = plane.normal.normalized();
+  return {normal * normal.dot(plane.point), -normal, {-normal.y(), normal.x()}};
+}
+
+Vector3d at(const Vector2d& xy, double z) {
+  return {xy.x(), xy.y(), z};
+}
+
+Dimension across(std::string id, const Vector2d& middle, const Vector2d& along, double length, double line_z,
+                 double foot_z, const Vector2d& foot_shift) {
+  const Vector2d a = middle - along * length / 2;
+  const Vector2d b = middle + along * length / 2;
+  return {std::move(id), at(a, line_z), at(b, line_z), at(a + foot_shift, foot_z), at(b + foot_shift, foot_z),
+          length};
+}
+
+Dimension upright(std::string id, const Vector2d& where, double from_z, double to_z,
+                  const Vector2d& foot_shift) {
+  return {std::move(id),
+          at(where, from_z),
+          at(where, to_z),
+          at(where + foot_shift, from_z),
+          at(where + foot_shift, to_z),
+          to_z - from_z};
+}
+
+std::vector<Dimension> dimensions(const TankGeometry& tank, const SceneOptions& options) {
+  const Frame frame = frameOf(options);
+  const double h = tank.depth();
+  const Vector2d clear = tank.outline().size(0);
+  const Vector2d pit = tank.outline().size(tank.pitOffset(h));
+  const bool section_along_x = std::abs(frame.right.x()) >= std::abs(frame.right.y());
+  const Vector2d x = Vector2d::UnitX();
+  const Vector2d y = Vector2d::UnitY();
+  const bool round = tank.outline().isCircle();
+  const double stand_off = 0.4;
+
+  std::vector<Dimension> d;
+  // clear sizes at the finished floor, pit sizes at the ground behind and beside the pit
+  d.push_back(across(round ? "clear_diameter" : "clear_length",
+                     section_along_x ? frame.point : Vector2d::Zero(), x, clear.x(), 0.3 * h, 0,
+                     Vector2d::Zero()));
+  const Vector2d behind = y * (pit.y() / 2 + stand_off) * (frame.away.y() < 0 ? -1 : 1);
+  d.push_back(across(round ? "pit_diameter" : "pit_length", behind, x, pit.x(), h + 0.02, h,
+                     -behind.normalized() * stand_off));
+  if (!round) {
+    d.push_back(across("clear_width", (section_along_x ? Vector2d(x * clear.x() / 4) : frame.point), y,
+                       clear.y(), 0.15 * h, 0, Vector2d::Zero()));
+    const Vector2d beside = x * (pit.x() / 2 + stand_off);
+    d.push_back(across("pit_width", beside, y, pit.y(), h + 0.02, h, -x * stand_off));
+  }
+  const Vector2d extent = section_along_x ? clear : Vector2d(clear.y(), clear.x());
+  const Vector2d pit_extent = section_along_x ? pit : Vector2d(pit.y(), pit.x());
+  d.push_back(upright("clear_depth", frame.point - frame.right * extent.x() * 0.3, 0, h, Vector2d::Zero()));
+  d.push_back(upright("pit_depth", frame.point - frame.right * (pit_extent.x() / 2 + stand_off),
+                      h - tank.pitDepth(), h, frame.right * stand_off));
+  return d;
+}
+
+Vector3d footOfPerson(const TankGeometry& tank, const SceneOptions& options) {
+  const Frame frame = frameOf(options);
+  const Vector2d half = tank.outline().size(tank.pitProfile().points.back().offset_m) / 2;
+  const double back = std::abs(frame.away.x()) * half.x() + std::abs(frame.away.y()) * half.y() + 0.8;
+  const double left = 0.5 * (std::abs(frame.right.x()) * half.x() + std::abs(frame.right.y()) * half.y());
+  return at(frame.away * back - frame.right * left, tank.depth());
+}
+
+}  // namespace
+
+Scene scene(const TankGeometry& tank, const SceneOptions& options) {
+  Scene s;
+  const Ring ring = tank.outline().ring(options.facets_per_circle);
+  auto [ground, pit] = groundAndExcavation(tank, ring, options);
+  s.parts.push_back(std::move(ground));
+  s.parts.push_back(std::move(pit));
+  int coat = 0;
+  for (const Layer& layer : tank.layers()) {
+    const Role role = layer.id == "stone_bed" ? Role::stone_bed
+                      : layer.id == "cove"    ? Role::cove
+                      : layer.id == "rim"     ? Role::rim
+                                              : Role::coat;
+    s.parts.push_back(part(layer.id, role, solid(ring, tank.layerProfile(layer.id, kArcSteps)), options,
+                           role == Role::coat ? ++coat : 0));
+  }
+  if (options.water_level_m > 0) {
+    s.parts.push_back(part("water", Role::water,
+                           solid(ring, tank.waterProfile(options.water_level_m, kArcSteps)), options));
+  }
+  SceneOptions uncut = options;
+  uncut.cut.reset();
+  s.parts.push_back(part("person", Role::person, person(footOfPerson(tank, options)), uncut));
+  s.dimensions = dimensions(tank, options);
+
+  s.least = Vector3d::Constant(std::numeric_limits<double>::infinity());
+  s.most = -s.least;
+  for (const Part& p : s.parts) {
+    for (const Vector3d& v : p.mesh.points) {
+      s.least = s.least.cwiseMin(v);
+      s.most = s.most.cwiseMax(v);
+    }
+  }
+  return s;
+}
+
+}  // namespace core::geometry

@@ -1,10 +1,10 @@
 #pragma once
 
+#include "core/geometry/tank_geometry.h"
+
 #include <optional>
 #include <string>
 #include <vector>
-
-#include "core/geometry/tank_geometry.h"
 
 namespace core::geometry {
 
@@ -13,17 +13,20 @@ enum class Role { ground, excavation, stone_bed, coat, cove, rim, water, person 
 
 /// One part of the picture: a mesh that can be shown or hidden by its id.
 struct Part {
-  std::string id;   ///< ground, excavation, stone_bed, coat_1, ..., cove, rim, water, person
+  std::string id;  ///< ground, excavation, stone_bed, coat_1, ..., cove, rim, water, person
   Role role;
-  int coat = 0;     ///< coat number from 1 when the role is coat
+  int coat = 0;  ///< coat number from 1 when the role is coat
   Mesh mesh;
-  std::size_t first_section_triangle = 0;  ///< triangles from here on are the face of the section; triangles.size() when uncut
+  std::size_t first_section_triangle =
+      0;  ///< triangles from here on are the face of the section; triangles.size() when uncut
 };
 
-/// A dimension: a measured line between two points, standing off the thing measured.
+/// A dimension: a measured line between two points, standing off the thing measured. Clear sizes are at the
+/// finished floor, pit sizes at the ground.
 struct Dimension {
-  std::string id;  ///< clear_length, clear_width, clear_diameter, clear_depth, pit_length, pit_width, pit_diameter, pit_depth
-  Eigen::Vector3d from, to;          ///< ends of the dimension line [m]
+  std::string id;  ///< clear_length, clear_width, clear_diameter, clear_depth, pit_length, pit_width,
+                   ///< pit_diameter, pit_depth
+  Eigen::Vector3d from, to;            ///< ends of the dimension line [m]
   Eigen::Vector3d from_foot, to_foot;  ///< feet of the two extension lines on the thing [m]
   double length_m;
 };
@@ -31,7 +34,7 @@ struct Dimension {
 /// How the picture is asked for.
 struct SceneOptions {
   std::optional<CutPlane> cut;
-  double water_level_m = 0;     ///< above the finished floor; 0: no water
+  double water_level_m = 0;  ///< above the finished floor; 0: no water
   int facets_per_circle = 96;
   double ground_margin_m = 1.5;
 };

@@ -1,16 +1,21 @@
 #pragma once
 
+#include "core/geometry/tank_geometry.h"
+
 #include <string>
 #include <vector>
 
-#include "core/geometry/tank_geometry.h"
-
 namespace core::geometry {
 
-/// A peg to drive or a mark to make. x, y from the origin peg (first pit corner or centre), z above the ground beside the tank [m].
+/// A peg to drive or a mark to make. x, y from the first pit corner along the first side (or from the
+/// centre), z above the ground beside the tank [m]. Round corners are set out from the sharp corner where the
+/// sides' lines meet.
 struct Peg {
-  std::string id;    ///< A, B, ... pit corners at ground; A1, B1, ... offset pegs 1 m clear; a, b, ... pit floor corners
-  std::string kind;  ///< pit_corner, offset_peg, pit_floor_corner, centre
+  /// A, B, ... pit corners at ground; A1, A2, ... offset pegs 1 m clear on the two sides' lines; a, b, ...
+  /// pit floor corners; A0, B0, ... centres of round corners; O centre of a round pit; m, n marks of the
+  /// 3-4-5 triangle
+  std::string id;
+  std::string kind;  ///< pit_corner, offset_peg, pit_floor_corner, arc_centre, centre, square_mark
   Eigen::Vector3d at_m;
 };
 

@@ -1,12 +1,12 @@
 #pragma once
 
-#include <string>
-#include <vector>
-
 #include "core/base/problem.h"
 #include "core/geometry/mesh.h"
 #include "core/geometry/outline.h"
 #include "core/project/project.h"
+
+#include <string>
+#include <vector>
 
 namespace core::geometry {
 
@@ -15,7 +15,7 @@ struct Layer {
   std::string id;      ///< stone_bed, coat_1, coat_2, ..., cove, rim
   double thickness_m;  ///< square to the face; the cove's radius for the cove
   double volume_m3;
-  double area_m2;      ///< face that is worked: for a coat its finished (inner) face, for bed and rim the top
+  double area_m2;  ///< face that is worked: for a coat its finished (inner) face, for bed and rim the top
 };
 
 /// The solid geometry of one tank. z = 0 is the finished floor, z = depth the rim and the ground beside it.
@@ -39,27 +39,33 @@ public:
   /// Offset of the pit wall at level z [m].
   double pitOffset(double z_m) const { return batter_ * z_m + lining_m_ * slant_; }
 
-  /// Water held up to `level_m` above the finished floor [m3]; the cove takes its share. 0 below the floor; level is held at the rim.
+  /// Water held up to `level_m` above the finished floor [m3]; the cove takes its share. 0 below the floor;
+  /// level is held at the rim.
   double volumeToLevel(double level_m) const;
-  /// Level above the finished floor at which the tank holds `volume_m3` [m]; inverse of volumeToLevel within 1e-10 m. Held to 0..depth.
+  /// Level above the finished floor at which the tank holds `volume_m3` [m]; inverse of volumeToLevel within
+  /// 1e-10 m. Held to 0..depth.
   double levelForVolume(double volume_m3) const;
   /// Free water surface at a level [m2].
   double surfaceAt(double level_m) const;
   /// Plaster in touch with water filled to a level: floor and wall [m2], without the cove's rounding.
   double wettedArea(double level_m) const;
 
-  double floorArea() const { return outline_.area(0); }              ///< finished clear floor, cove left out [m2]
-  double wallArea() const { return wettedArea(depth_m_) - floorArea(); }  ///< finished clear wall, along the slope [m2]
-  double rimLength() const;                                             ///< around the clear top [m]
+  double floorArea() const { return outline_.area(0); }  ///< finished clear floor, cove left out [m2]
+  double wallArea() const {
+    return wettedArea(depth_m_) - floorArea();
+  }                          ///< finished clear wall, along the slope [m2]
+  double rimLength() const;  ///< around the clear top [m]
   double brimArea() const { return outline_.area(clearOffset(depth_m_)); }  ///< clear opening at the rim [m2]
-  double pitVolume() const { return pit_volume_m3_; }                   ///< dug from ground beside the tank, rim ledge included [m3]
-  double clearVolume() const { return volumeToLevel(depth_m_); }        ///< clear inside to the rim [m3]
-  double areaTimesThickness(std::size_t coat) const;                    ///< clear inside face times the coat's thickness [m3]
+  double pitVolume() const {
+    return pit_volume_m3_;
+  }  ///< dug from ground beside the tank, rim ledge included [m3]
+  double clearVolume() const { return volumeToLevel(depth_m_); }  ///< clear inside to the rim [m3]
+  double areaTimesThickness(std::size_t coat) const;  ///< clear inside face times the coat's thickness [m3]
 
   const std::vector<Layer>& layers() const { return layers_; }
 
-  /// Closed profiles of the solids: the pit (what is dug), each layer, the water to a level, and a block of ground around the pit.
-  /// A cove's arc is drawn with `arc_steps` chords.
+  /// Closed profiles of the solids: the pit (what is dug), each layer, the water to a level, and a block of
+  /// ground around the pit. A cove's arc is drawn with `arc_steps` chords.
   Profile pitProfile() const;
   Profile layerProfile(const std::string& id, int arc_steps) const;
   Profile waterProfile(double level_m, int arc_steps) const;
@@ -75,10 +81,19 @@ private:
   double pit_volume_m3_ = 0;
   std::vector<Layer> layers_;
 
-  double insideThickness(std::size_t coat) const;
-  Profile shellProfile(double outer_m, double inner_m) const;
-  std::vector<ProfilePoint> coveArc(double to_level_m, int steps) const;
+  void addLayers();
+  double insideThickness(std::size_t coat) const;  // of the coats that lie inside of a coat
+  /// Offset of a face that lies `behind_m` behind the clear face, square to it.
+  double wallOffset(double behind_m, double z_m) const { return batter_ * z_m + behind_m * slant_; }
+  double faceArea(double behind_m) const;
+  double coveCentre() const { return cove_radius_m_ * (batter_ - slant_); }  // offset of the arc's centre
+  double coveOffset(double z_m) const;
+  double coveArea() const;
   double coveVolumeToLevel(double level_m) const;
+  std::vector<ProfilePoint> coveArc(double to_level_m, int steps) const;
+  Profile shellProfile(double outer_m, double inner_m) const;
+  Profile coveProfile(int arc_steps) const;
+  Profile rimProfile() const;
 };
 
 /// Problems across the fields of tank and lining that would leave no sound geometry (codes in problem.h).

@@ -1,0 +1,180 @@
+#include "core/project/fields.h"
+
+#include "core/project/field_access.h"
+
+#include <array>
+#include <stdexcept>
+
+#include <fmt/format.h>
+
+namespace core {
+namespace {
+
+using namespace access;
+
+constexpr string_view kRowMark = "[]";
+
+bool always(const Project&) {
+  return true;
+}
+bool isRectangle(const Project& p) {
+  return p.tank.shape == Shape::rectangle;
+}
+bool isRound(const Project& p) {
+  return p.tank.shape == Shape::round;
+}
+bool hasCorners(const Project& p) {
+  return p.tank.shape != Shape::round;
+}
+bool isSlope(const Project& p) {
+  return p.site.ground.kind == GroundKind::slope;
+}
+bool hasWorks(const Project& p) {
+  return p.works.has_value();
+}
+
+struct Range {
+  double least = 0, most = 0, step = 0;
+  int decimals = 0;
+};
+constexpr Range kNoRange{};
+constexpr Range kTextLength{0, 200, 0, 0};
+
+enum class Need { required, optional };
+constexpr Need kMust = Need::required;
+constexpr Need kMay = Need::optional;
+
+template <class Place>
+constexpr Field row(string_view id, Unit unit, Range range, string_view source, Need need,
+                    bool (*applies)(const Project&) = always) {
+  using Held = TypeAt<Place>;
+  return {id,
+          Kind<Held>::kind,
+          unit,
+          range.least,
+          range.most,
+          range.step,
+          range.decimals,
+          source,
+          need == kMust,
+          kIsOptional<Held>,
+          Kind<Held>::choices,
+          getAt<Place>,
+          setAt<Place>,
+          applies};
+}
+
+using P = Project;
+using S = Site;
+using G = Ground;
+using T = Tank;
+using L = Lining;
+using C = Coat;
+using B = CustomaryBill;
+using W = Works;
+using U = Unit;
+constexpr auto kSite = &P::site;
+constexpr auto kTank = &P::tank;
+constexpr auto kLining = &P::lining;
+
+// clang-format off
+constexpr std::array kFields{
+  row<At<&P::title>>("title", U::none, kTextLength, "user", kMay),
+  row<At<&P::place>>("place", U::none, kTextLength, "user", kMay),
+  row<At<&P::prepared_by>>("prepared_by", U::none, kTextLength, "user", kMay),
+  row<At<&P::currency>>("currency", U::none, {0, 8, 0, 0}, "user", kMay),
+
+  row<At<kSite, &S::latitude_deg>>("site.latitude_deg", U::degree, {-90, 90, 0.1, 4}, "user", kMay),
+  row<At<kSite, &S::elevation_m>>("site.elevation_m", U::metre, {-500, 9000, 10, 0}, "user", kMay),
+  row<At<kSite, &S::ground, &G::kind>>("site.ground.kind", U::none, kNoRange, "user", kMust),
+  row<At<kSite, &S::ground, &G::fall_percent>>("site.ground.fall_percent", U::percent, {0, 100, 1, 1}, "user", kMust, isSlope),
+  row<At<kSite, &S::ground, &G::downhill_azimuth_deg>>("site.ground.downhill_azimuth_deg", U::degree, {0, 360, 5, 0}, "user", kMust, isSlope),
+  row<At<kSite, &S::soil>>("site.soil", U::none, kNoRange, "user", kMay),
+  row<At<kSite, &S::clay_percent>>("site.clay_percent", U::percent, {0, 100, 1, 0}, "user", kMay),
+  row<At<kSite, &S::water_table_depth_m>>("site.water_table_depth_m", U::metre, {0, 200, 0.1, 1}, "user", kMay),
+  row<At<kSite, &S::edge_distance_m>>("site.edge.distance_m", U::metre, {0, 1000, 0.5, 1}, "user", kMay),
+  row<At<kSite, &S::edge_height_m>>("site.edge.height_m", U::metre, {0, 500, 0.5, 1}, "user", kMay),
+  row<At<kSite, &S::rock_floor>>("site.rock_floor", U::none, kNoRange, "user", kMay),
+  row<At<kSite, &S::house_downhill_m>>("site.house_downhill_m", U::metre, {0, 5000, 1, 0}, "user", kMay),
+  row<At<kSite, &S::toddlers_within_20_m>>("site.toddlers_within_20_m", U::none, kNoRange, "user", kMay),
+
+  row<At<kTank, &T::shape>>("tank.shape", U::none, kNoRange, "user", kMust),
+  row<At<kTank, &T::measured_at>>("tank.measured_at", U::none, kNoRange, "user", kMust),
+  row<At<kTank, &T::length_m>>("tank.length_m", U::metre, {0.5, 60, 0.1, 2}, "user", kMust, isRectangle),
+  row<At<kTank, &T::width_m>>("tank.width_m", U::metre, {0.5, 60, 0.1, 2}, "user", kMust, isRectangle),
+  row<At<kTank, &T::diameter_m>>("tank.diameter_m", U::metre, {0.5, 40, 0.1, 2}, "user", kMust, isRound),
+  row<At<kTank, &T::depth_m>>("tank.depth_m", U::metre, {0.3, 4, 0.05, 2}, "user", kMust),
+  row<At<kTank, &T::batter>>("tank.batter", U::batter, {0, 2, 0.05, 2}, "user", kMust),
+  row<At<kTank, &T::corner_radius_m>>("tank.corner_radius_m", U::metre, {0, 20, 0.05, 2}, "user", kMust, hasCorners),
+  row<At<kTank, &T::freeboard_m>>("tank.freeboard_m", U::metre, {0, 1, 0.05, 2}, "own", kMust),
+  row<At<kTank, &T::dead_depth_m>>("tank.dead_depth_m", U::metre, {0, 2, 0.05, 2}, "own", kMust),
+
+  row<At<kLining, &L::stone_bed_m>>("lining.stone_bed_m", U::metre, {0, 0.5, 0.005, 4}, "common_practice", kMust),
+  row<At<kLining, &L::dry_to_wet>>("lining.dry_to_wet", U::factor, {1, 2, 0.01, 2}, "dry_to_wet", kMust),
+  row<At<kLining, &L::waste_percent>>("lining.waste_percent", U::percent, {0, 50, 1, 0}, "own", kMust),
+  row<At<kLining, &L::unevenness_percent>>("lining.unevenness_percent", U::percent, {0, 100, 1, 0}, "own", kMust),
+  row<At<kLining, &L::cement_bag_kg>>("lining.cement_bag_kg", U::kilogram, {5, 100, 1, 1}, "user", kMust),
+  row<At<kLining, &L::cement_loose_kg_m3>>("lining.cement_loose_kg_m3", U::kg_per_m3, {1000, 1700, 10, 0}, "cpwd_density", kMust),
+  row<InCoat<&C::thickness_m>>("lining.coats[].thickness_m", U::metre, {0.005, 0.3, 0.005, 3}, "common_practice", kMust),
+  row<InCoat<&C::soil>>("lining.coats[].soil", U::part, {0, 30, 0.5, 1}, "common_practice", kMust),
+  row<InCoat<&C::sand>>("lining.coats[].sand", U::part, {0, 30, 0.5, 1}, "common_practice", kMust),
+  row<InCoat<&C::cement>>("lining.coats[].cement", U::part, {0.1, 10, 0.5, 1}, "common_practice", kMust),
+  row<InCoat<&C::cure_days>>("lining.coats[].cure_days", U::day, {0, 60, 1, 0}, "wocat_5684", kMay),
+  row<At<kLining, &L::cove_radius_m>>("lining.cove_radius_m", U::metre, {0, 0.5, 0.01, 2}, "user", kMust),
+  row<At<kLining, &L::rim_width_m>>("lining.rim_width_m", U::metre, {0, 1.5, 0.05, 2}, "user", kMust),
+  row<At<kLining, &L::rim_thickness_m>>("lining.rim_thickness_m", U::metre, {0, 0.3, 0.005, 3}, "user", kMust),
+  row<At<kLining, &L::sieving_loss_percent>>("lining.sieving_loss_percent", U::percent, {0, 50, 1, 0}, "own", kMay),
+  row<At<kLining, &L::sand_bulking_percent>>("lining.sand_bulking_percent", U::percent, {0, 50, 1, 0}, "sand_bulking", kMay),
+  row<At<kLining, &L::stone_loose_factor>>("lining.stone_loose_factor", U::factor, {1, 2, 0.05, 2}, "rate_norms_2073", kMay),
+  row<At<kLining, &L::mixing_water_l_per_m3>>("lining.mixing_water_l_per_m3", U::litre_per_m3, {100, 600, 10, 0}, "own", kMay),
+  row<At<kLining, &L::curing_water_l_per_m2_day>>("lining.curing_water_l_per_m2_day", U::litre_per_m2_day, {0, 30, 1, 0}, "own", kMay),
+  row<At<kLining, &L::sack_covers_m2>>("lining.sack_covers_m2", U::square_metre, {0.1, 5, 0.1, 1}, "memory", kMay),
+  row<At<kLining, &L::sack_spare_percent>>("lining.sack_spare_percent", U::percent, {0, 100, 5, 0}, "own", kMay),
+  row<At<kLining, &L::gauge_box_l>>("lining.gauge_box_l", U::litre, {5, 200, 1, 0}, "own", kMay),
+  row<At<kLining, &L::pan_l>>("lining.pan_l", U::litre, {2, 50, 1, 0}, "own", kMay),
+  row<At<kLining, &L::bucket_l>>("lining.bucket_l", U::litre, {2, 50, 1, 0}, "own", kMay),
+  row<At<kLining, &L::customary, &B::soil_m3>>("lining.customary_bill.soil_m3", U::cubic_metre, {0, 1000, 0.1, 1}, "user", kMay),
+  row<At<kLining, &L::customary, &B::sand_m3>>("lining.customary_bill.sand_m3", U::cubic_metre, {0, 1000, 0.1, 1}, "user", kMay),
+  row<At<kLining, &L::customary, &B::stone_m3>>("lining.customary_bill.stone_m3", U::cubic_metre, {0, 1000, 0.1, 1}, "user", kMay),
+  row<At<kLining, &L::customary, &B::cement_kg>>("lining.customary_bill.cement_kg", U::kilogram, {0, 100000, 50, 0}, "user", kMay),
+
+  row<At<&P::practice, &Practice::smallest_length_m>>("practice.smallest_length_m", U::metre, {0, 60, 0.1, 2}, "common_practice", kMay),
+  row<At<&P::practice, &Practice::smallest_width_m>>("practice.smallest_width_m", U::metre, {0, 60, 0.1, 2}, "common_practice", kMay),
+  row<At<&P::practice, &Practice::smallest_depth_m>>("practice.smallest_depth_m", U::metre, {0, 4, 0.1, 2}, "common_practice", kMay),
+
+  row<InWorks<&W::start_date>>("works.start_date", U::none, kNoRange, "user", kMay, hasWorks),
+  row<InWorks<&W::diggers>>("works.diggers", U::person, {1, 100, 1, 0}, "user", kMay, hasWorks),
+  row<InWorks<&W::plasterers>>("works.plasterers", U::person, {1, 200, 1, 0}, "user", kMay, hasWorks),
+  row<InWorks<&W::rest_day>>("works.rest_day", U::none, kNoRange, "user", kMay, hasWorks),
+  row<InWorks<&W::fill_within_days>>("works.fill_within_days", U::day, {1, 30, 1, 0}, "wocat_5684", kMay, hasWorks),
+  row<InWorks<&W::digging_person_day_per_m3>>("works.digging_person_day_per_m3", U::person_day_per_m3, {0.05, 10, 0.05, 2}, "rate_norms_2073", kMay, hasWorks),
+  row<InWorks<&W::bed_person_day_per_m3>>("works.bed_person_day_per_m3", U::person_day_per_m3, {0.1, 30, 0.1, 2}, "rate_norms_2073", kMay, hasWorks),
+  row<InWorks<&W::plaster_person_day_per_m2>>("works.plaster_person_day_per_m2", U::person_day_per_m2, {0.02, 5, 0.01, 2}, "cpwd_plaster", kMay, hasWorks),
+  row<InWorks<&W::mixing_person_day_per_m3>>("works.mixing_person_day_per_m3", U::person_day_per_m3, {0.05, 10, 0.05, 2}, "is7272", kMay, hasWorks),
+};
+// clang-format on
+
+}  // namespace
+
+std::span<const Field> fields() {
+  return kFields;
+}
+
+const Field& field(string_view id) {
+  for (const Field& f : kFields) {
+    if (f.id == id) return f;
+  }
+  throw std::logic_error("no field with id " + std::string(id));
+}
+
+std::string pathOf(const Field& field, std::size_t row) {
+  const std::size_t mark = field.id.find(kRowMark);
+  if (mark == string_view::npos) return std::string(field.id);
+  return fmt::format("{}[{}]{}", field.id.substr(0, mark), row, field.id.substr(mark + kRowMark.size()));
+}
+
+std::size_t rowCount(const Field& field, const Project& project) {
+  return field.id.find(kRowMark) == string_view::npos ? 1 : project.lining.coats.size();
+}
+
+}  // namespace core

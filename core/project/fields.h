@@ -1,14 +1,14 @@
 #pragma once
 
+#include "core/base/problem.h"
+#include "core/base/unit.h"
+#include "core/project/project.h"
+
 #include <cstddef>
 #include <span>
 #include <string>
 #include <string_view>
 #include <variant>
-
-#include "core/base/problem.h"
-#include "core/base/unit.h"
-#include "core/project/project.h"
 
 namespace core {
 
@@ -24,18 +24,20 @@ enum class FieldKind {
 /// A field's value: absent, flag, number, or text (also tokens of choices and dates).
 using FieldValue = std::variant<std::monostate, bool, double, std::string>;
 
-/// One thing the user can enter. The reader, the writer, the range checks, the editors and the undo text all use this table.
+/// One thing the user can enter. The reader, the writer, the range checks, the editors and the undo text all
+/// use this table.
 struct Field {
-  std::string_view id;  ///< place in the project file, "tank.depth_m"; "[]" stands for a row, "lining.coats[].soil"
+  std::string_view
+      id;  ///< place in the project file, "tank.depth_m"; "[]" stands for a row, "lining.coats[].soil"
   FieldKind kind;
   Unit unit;
-  double least;     ///< smallest allowed [unit]
-  double most;      ///< largest allowed [unit]
-  double step;      ///< one step of an editor [unit]
-  int decimals;     ///< decimals an editor shows in SI
+  double least;             ///< smallest allowed [unit]
+  double most;              ///< largest allowed [unit]
+  double step;              ///< one step of an editor [unit]
+  int decimals;             ///< decimals an editor shows in SI
   std::string_view source;  ///< key of the default's source
-  bool required;    ///< the file must hold it (when it applies)
-  bool nullable;    ///< may be null: not known, or taken from a table
+  bool required;            ///< the file must hold it (when it applies)
+  bool nullable;            ///< may be null: not known, or taken from a table
   std::span<const std::string_view> choices;
   FieldValue (*get)(const Project&, std::size_t row);
   void (*set)(Project&, std::size_t row, const FieldValue&);
@@ -53,6 +55,17 @@ std::string pathOf(const Field& field, std::size_t row);
 
 /// Rows a field has in this project: 1, or for a "[]" field the length of its list.
 std::size_t rowCount(const Field& field, const Project& project);
+
+/// A value as JSON text, at most 60 bytes and "..." after them; "NaN" and "Infinity" for what JSON cannot
+/// hold.
+std::string jsonText(const FieldValue& value);
+
+/// `text` cut to at most 60 bytes at the edge of a character, with "..." after it when something was cut off.
+std::string shortened(std::string_view text);
+
+/// What a field takes, for Problem::allowed: "number", "whole number", "text", "true|false", the choices, the
+/// dates.
+std::string allowedText(const Field& field);
 
 /// Problems of one value against the field's own type, range and choices (empty when it is good).
 Problems checkValue(const Field& field, std::size_t row, const FieldValue& value);

@@ -17,8 +17,8 @@ enum class RestDay { none, monday, tuesday, wednesday, thursday, friday, saturda
 
 struct Ground {
   GroundKind kind = GroundKind::level;
-  double fall_percent = 0;          ///< used by slope
-  double downhill_azimuth_deg = 0;  ///< used by slope; clockwise from north
+  double fall_percent = 0;                ///< used by slope
+  double downhill_azimuth_deg = 0;        ///< used by slope; clockwise from north
   std::vector<Eigen::Vector3d> points_m;  ///< used by spot heights
   bool operator==(const Ground&) const = default;
 };
@@ -47,11 +47,11 @@ struct Tank {
   double width_m = 3.5;
   double diameter_m = 4;
   std::vector<Eigen::Vector2d> outline_m = {{0, 0}, {6, 0}, {6, 3.5}, {0, 3.5}};  ///< convex, anticlockwise
-  double depth_m = 1.5;         ///< finished floor to rim
-  double batter = 0.1;          ///< outward horizontal run of the wall per unit height
-  double corner_radius_m = 0;   ///< of the clear floor outline
-  double freeboard_m = 0.15;    ///< rim down to the overflow level
-  double dead_depth_m = 0.1;    ///< water that cannot be drawn
+  double depth_m = 1.5;                                                           ///< finished floor to rim
+  double batter = 0.1;         ///< outward horizontal run of the wall per unit height
+  double corner_radius_m = 0;  ///< of the clear floor outline
+  double freeboard_m = 0.15;   ///< rim down to the overflow level
+  double dead_depth_m = 0.1;   ///< water that cannot be drawn
   bool operator==(const Tank&) const = default;
 };
 
@@ -65,7 +65,8 @@ struct Coat {
   bool operator==(const Coat&) const = default;
 };
 
-/// A bill of materials as people reckon it today, to stand beside the computed one. Absent entries are not compared.
+/// A bill of materials as people reckon it today, to stand beside the computed one. Absent entries are not
+/// compared.
 struct CustomaryBill {
   std::optional<double> soil_m3;
   std::optional<double> sand_m3;
@@ -76,14 +77,14 @@ struct CustomaryBill {
 
 struct Lining {
   double stone_bed_m = 0.0635;
-  double dry_to_wet = 1.30;        ///< loose ingredients per placed plaster
+  double dry_to_wet = 1.30;  ///< loose ingredients per placed plaster
   double waste_percent = 5;
   double unevenness_percent = 15;  ///< extra against dug faces: stone bed and coat 1
   double cement_bag_kg = 50;
   double cement_loose_kg_m3 = 1440;
   std::vector<Coat> coats = {{0.06, 3, 3, 1, 3}, {0.06, 2, 2, 1, 4}};
-  double cove_radius_m = 0;        ///< fillet between floor and wall
-  double rim_width_m = 0;          ///< collar let into the ground around the top, outward of the coats
+  double cove_radius_m = 0;  ///< fillet between floor and wall
+  double rim_width_m = 0;    ///< collar let into the ground around the top, outward of the coats
   double rim_thickness_m = 0;
   double sieving_loss_percent = 10;
   double sand_bulking_percent = 20;
@@ -100,16 +101,25 @@ struct Lining {
 };
 
 struct Works {
-  std::chrono::year_month_day start_date{std::chrono::year{2027}, std::chrono::February, std::chrono::day{15}};
+  std::chrono::year_month_day start_date{std::chrono::year{2027}, std::chrono::February,
+                                         std::chrono::day{15}};
   int diggers = 4;
   int plasterers = 12;  ///< people on a coat: masons, mixers, carriers
   RestDay rest_day = RestDay::saturday;
-  int fill_within_days = 4;  ///< latest start of filling, days after coat 2
+  int fill_within_days = 4;                         ///< latest start of filling, days after coat 2
   std::optional<double> digging_person_day_per_m3;  ///< absent: by soil
   double bed_person_day_per_m3 = 4.5;
   double plaster_person_day_per_m2 = 0.26;
   double mixing_person_day_per_m3 = 0.75;
   bool operator==(const Works&) const = default;
+};
+
+/// Smallest tank that people who build them recommend; a smaller one is said in a finding, not refused.
+struct Practice {
+  double smallest_length_m = 5;
+  double smallest_width_m = 3;
+  double smallest_depth_m = 1.5;
+  bool operator==(const Practice&) const = default;
 };
 
 /// A key of the project file that this version does not know. Kept and written back.
@@ -128,8 +138,9 @@ struct Project {
   Site site;
   Tank tank;
   Lining lining;
+  Practice practice;
   std::optional<Works> works = Works{};
-  std::vector<KeptKey> kept;
+  std::vector<KeptKey> kept;  ///< in the order of the pointers
   bool operator==(const Project&) const = default;
 };
 

@@ -1,12 +1,13 @@
 #pragma once
 
+#include "core/geometry/tank_geometry.h"
+#include "core/lining/quantities.h"
+#include "core/project/project.h"
+
 #include <chrono>
 #include <optional>
 #include <string>
 #include <vector>
-
-#include "core/geometry/tank_geometry.h"
-#include "core/project/project.h"
 
 namespace core::works {
 
@@ -22,12 +23,12 @@ struct Rate {
 const std::vector<Rate>& rates();
 
 struct Labour {
-  std::string task;   ///< excavate, stone_bed, coat_1, coat_2, ..., curing
-  double days;        ///< person-days at the rate used
+  std::string task;            ///< excavate, stone_bed, coat_1, coat_2, ..., curing
+  double days;                 ///< person-days at the rate used
   double low_days, high_days;  ///< at the table's low and high rate
-  std::string skill;  ///< labourer, mason_and_helpers
-  double quantity;    ///< m3 or m2 worked
-  double rate;        ///< person-days per quantity
+  std::string skill;           ///< labourer, mason_and_helpers
+  double quantity;             ///< m3 or m2 worked
+  double rate;                 ///< person-days per quantity
   std::string source;
 };
 
@@ -35,8 +36,8 @@ struct Labour {
 struct Task {
   std::string id;  ///< excavate, stone_bed, coat_1, cure_1, coat_2, cure_2, ..., fill_by
   std::chrono::year_month_day start, finish;
-  int days;        ///< working days; calendar days for curing
-  int crew;        ///< people; 0 where hands are needed for wetting only
+  int days;  ///< working days; calendar days for curing
+  int crew;  ///< people; 0 where hands are needed for wetting only
 };
 
 /// The one-go check of a coat: people who must be there to finish it in a day.
@@ -53,7 +54,10 @@ struct Works {
   std::optional<double> digging_days_by_norm, digging_days_by_practice;  ///< two rules of thumb side by side
 };
 
-/// @param site soil decides the digging rate when the user gave none; unknown soil counts as firm loam and is said in a finding
-Works schedule(const geometry::TankGeometry& geometry, const Site& site, const Lining& lining, const core::Works& works);
+/// @param site soil decides the digging rate when the user gave none; unknown soil counts as firm loam and is
+/// said in a finding A coat takes one day however many people it needs; the check of the crew stands beside
+/// it.
+Works schedule(const geometry::TankGeometry& geometry, const Site& site, const lining::Quantities& quantities,
+               const Lining& lining, const core::Works& works);
 
 }  // namespace core::works

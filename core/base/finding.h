@@ -1,0 +1,46 @@
+#pragma once
+
+#include "core/base/unit.h"
+
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace core {
+
+enum class Severity { note, caution, stop };
+
+/// One number, or a token, behind a finding.
+struct FindingValue {
+  std::string name;  ///< stable key, also in the JSON result
+  double number = 0;
+  Unit unit = Unit::none;
+  std::string token;  ///< set instead of the number for a name, e.g. a part of the file
+};
+
+/// Something a practitioner should know. No text: ui makes the sentence from code and values.
+///
+/// Codes (stable, never reused) and the values each carries:
+///   part_absent{part}  part_not_computed{part}  ground_not_computed{}  unknown_key{path}
+///   soil_unknown{}  clay_unknown{}
+///   smaller_than_recommended{length_m,width_m,depth_m,volume_m3}
+///   clay_share_low, clay_share_high{coat,clay_percent,least,most,sand_per_soil}
+///   clay_share_cannot_reach{coat,clay_percent,least}: the soil alone has too little clay
+///   curing_short{coat,days,ordinary_days}  cure_outlasts_fill_window{days,window_days}
+///   coat_crew_small{coat,people,needed}
+///   pit_ladder{pit_depth_m,from_m}  pit_cave_in{pit_depth_m,from_m} pit_too_deep_by_hand{pit_depth_m,most_m}
+///   customary_cement_differs{ratio,by_area_ratio}  customary_sand_soil_differs{bill,mix}
+///   digging_norms_differ{norm_days,practice_days}
+struct Finding {
+  std::string code;
+  Severity severity = Severity::note;
+  std::vector<FindingValue> values;
+  std::string source;  ///< key
+  std::string field;   ///< path of the field to look at, may be empty
+};
+
+/// All codes a finding can have.
+std::span<const std::string_view> findingCodes();
+
+}  // namespace core

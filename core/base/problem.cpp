@@ -1,0 +1,48 @@
+#include "core/base/problem.h"
+
+#include <array>
+
+namespace core {
+namespace {
+
+constexpr std::array<std::string_view, 31> kCodes{
+    "cannot_read",
+    "cannot_write",
+    "too_large",
+    "not_json",
+    "too_deep",
+    "not_utf8",
+    "not_a_project",
+    "unknown_version",
+    "missing",
+    "wrong_type",
+    "not_finite",
+    "out_of_range",
+    "unknown_choice",
+    "too_long",
+    "bad_date",
+    "duplicate_key",
+    "too_few",
+    "too_many",
+    "outline_clockwise",
+    "outline_self_touching",
+    "outline_not_convex",
+    "freeboard_not_below_rim",
+    "dead_depth_not_below_full",
+    "coats_thicker_than_tank",
+    "rim_outline_vanishes",
+    "corner_radius_too_large",
+    "corner_radius_too_small",
+    "cove_too_large",
+    "mix_without_filler",
+    "pit_floor_vanishes",
+    "unknown_key",
+};
+
+}  // namespace
+
+std::span<const std::string_view> problemCodes() {
+  return kCodes;
+}
+
+}  // namespace core

@@ -1,0 +1,287 @@
+#include "core/exchange/json_reader.h"
+#include "core/exchange/point_list.h"
+#include "core/exchange/project_file.h"
+#include "core/exchange/project_keys.h"
+#include "core/geometry/outline.h"
+#include "core/plan.h"
+#include "core/project/fields.h"
+
+#include <algorithm>
+#include <array>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+namespace core::exchange {
+namespace {
+
+using std::string_view;
+
+/// Objects that must be there; others that hold fields may be absent or null.
+constexpr std::array<string_view, 3> kRequiredSections{"site", "tank", "lining"};
+
+constexpr std::size_t kMostProblems = 100;
+constexpr std::size_t kLeastSpotHeights = 3;  // a plane needs three
+constexpr Axis kPlanAxis{-kMostCoordinate_m, kMostCoordinate_m};
+
+/// True when the field is used whatever the shape of the tank and the kind of ground.
+bool appliesToEvery(const Field& field) {
+  Project project;
+  for (const Shape shape : {Shape::rectangle, Shape::round, Shape::polygon}) {
+    for (const GroundKind kind : {GroundKind::level, GroundKind::slope, GroundKind::spot_heights}) {
+      project.tank.shape = shape;
+      project.site.ground.kind = kind;
+      if (!field.applies(project)) return false;
+    }
+  }
+  return true;
+}
+
+/// Ids of all objects that hold fields, rows of lists left out: "site", "site.ground", ...
+std::vector<string_view> sections() {
+  std::vector<string_view> ids;
+  for (const Field& field : fields()) {
+    for (std::size_t dot = field.id.find('.'); dot != string_view::npos; dot = field.id.find('.', dot + 1)) {
+      const string_view id = field.id.substr(0, dot);
+      if (!id.ends_with("[]") && std::find(ids.begin(), ids.end(), id) == ids.end()) ids.push_back(id);
+    }
+  }
+  return ids;
+}
+
+Coat blankCoat(std::size_t row) {
+  constexpr int kFirstDays = 3;
+  constexpr int kLaterDays = 4;
+  Coat coat;
+  coat.cure_days = row == 0 ? kFirstDays : kLaterDays;
+  return coat;
+}
+
+class Reader {
+public:
+  explicit Reader(const Json& root) : root_(root) {}
+
+  tl::expected<ReadProject, Problems> read() {
+    if (!isOurs()) return tl::unexpected(std::move(problems_));
+    readSections();
+    readCoatList();
+    for (const Field& field : fields()) {
+      for (std::size_t row = 0; row < rowCount(field, project_); ++row) readField(field, row);
+    }
+    readOutline();
+    readSpotHeights();
+    keepUnknown(root_, "", Json::json_pointer());
+    if (problems_.empty()) problems_ = check(project_);
+    if (!problems_.empty()) return tl::unexpected(std::move(problems_));
+    return finished();
+  }
+
+private:
+  void add(Problem problem) {
+    if (problems_.size() < kMostProblems) problems_.push_back(std::move(problem));
+  }
+
+  void add(string_view code, std::string path, const Json* found, string_view allowed) {
+    add(problemAt(code, std::move(path), found, allowed));
+  }
+
+  void addAll(const Problems& problems) {
+    for (const Problem& problem : problems) add(problem);
+  }
+
+  bool isOurs() {
+    if (!root_.is_object()) {
+      add("not_a_project", "", &root_, "object");
+      return false;
+    }
+    const Json* format = found("format");
+    if (!format || *format != kFormat) {
+      add("not_a_project", "format", format, kFormat);
+      return false;
+    }
+    const Json* version = found("version");
+    if (!version) add("missing", "version", nullptr, kVersionText);
+    if (version && !(version->is_number() && *version == kVersion))
+      add("unknown_version", "version", version, kVersionText);
+    return problems_.empty();
+  }
+
+  /// Value at a field's or section's place; nothing when it or what should hold it is not there.
+  const Json* found(string_view id, std::size_t row = 0) const {
+    const Json::json_pointer pointer(pointerText(id, row));
+    return root_.contains(pointer) ? &root_.at(pointer) : nullptr;
+  }
+
+  bool holderIsThere(string_view id, std::size_t row) const {
+    const Json* holder = &root_;
+    if (const std::size_t dot = id.rfind('.'); dot != string_view::npos)
+      holder = found(id.substr(0, dot), row);
+    return holder && holder->is_object();
+  }
+
+  void readSections() {
+    for (const string_view id : sections()) {
+      const Json* value = found(id);
+      const bool is_required =
+          std::find(kRequiredSections.begin(), kRequiredSections.end(), id) != kRequiredSections.end();
+      if (!value && is_required) add("missing", std::string(id), nullptr, "object");
+      const bool is_allowed_null = value && value->is_null() && !is_required;
+      if (value && !value->is_object() && !is_allowed_null)
+        add("wrong_type", std::string(id), value, "object");
+    }
+    const Json* works = found("works");
+    if (!works || !works->is_object()) project_.works.reset();
+  }
+
+  /// Elements of a list that has neither too few nor too many of them.
+  const Json* readList(string_view id, std::size_t least, std::size_t most, Need need) {
+    const Json* list = found(id);
+    if (!list) {
+      if (need == Need::required && holderIsThere(id, 0)) add("missing", std::string(id), nullptr, "list");
+      return nullptr;
+    }
+    if (!list->is_array()) {
+      add("wrong_type", std::string(id), list, "list");
+      return nullptr;
+    }
+    if (list->size() >= least && list->size() <= most) return list;
+    const Json count = list->size();
+    Problem problem =
+        problemAt(list->size() < least ? "too_few" : "too_many", std::string(id), &count, "list");
+    problem.least = static_cast<double>(least);
+    problem.most = static_cast<double>(most);
+    problem.unit = Unit::piece;
+    add(std::move(problem));
+    return nullptr;
+  }
+
+  void readCoatList() {
+    project_.lining.coats.clear();
+    const Json* coats = readList("lining.coats", 1, kMostCoats, Need::required);
+    if (!coats) return;
+    for (std::size_t row = 0; row < coats->size(); ++row) {
+      project_.lining.coats.push_back(blankCoat(row));
+      if (!(*coats)[row].is_object())
+        add("wrong_type", "lining.coats[" + std::to_string(row) + "]", &(*coats)[row], "object");
+    }
+  }
+
+  void readField(const Field& field, std::size_t row) {
+    const std::size_t before = problems_.size();
+    const Json* json = found(field.id, row);
+    if (!json) {
+      reportMissing(field, row);
+    } else if (json->is_structured()) {
+      add("wrong_type", pathOf(field, row), json, allowedText(field));
+    } else {
+      take(field, row, scalarFrom(*json));
+    }
+    const bool decides_others = field.id == "tank.shape" || field.id == "site.ground.kind";
+    if (decides_others && problems_.size() != before) choice_is_bad_ = true;
+  }
+
+  void take(const Field& field, std::size_t row, const FieldValue& value) {
+    const Problems wrong = checkValue(field, row, value);
+    addAll(wrong);
+    if (wrong.empty()) field.set(project_, row, value);
+  }
+
+  void reportMissing(const Field& field, std::size_t row) {
+    if (!field.required || !field.applies(project_) || !holderIsThere(field.id, row)) return;
+    if (choice_is_bad_ && !appliesToEvery(field)) return;
+    Problems missing = checkValue(field, row, FieldValue{});
+    for (Problem& problem : missing) problem.value.clear();
+    addAll(missing);
+  }
+
+  static FieldValue scalarFrom(const Json& json) {
+    constexpr double kPositiveZero = 0.0;  // turns -0 into 0
+    if (json.is_boolean()) return json.get<bool>();
+    if (json.is_number()) return json.get<double>() + kPositiveZero;
+    if (json.is_string()) return json.get<std::string>();
+    return {};
+  }
+
+  void readOutline() {
+    const bool is_used = project_.tank.shape == Shape::polygon;
+    const Json* list =
+        readList(kOutline, kLeastCorners, kMostCorners, is_used ? Need::required : Need::optional);
+    if (!list) return;
+    const auto coordinates = readPoints(kOutline, *list, std::array{kPlanAxis, kPlanAxis});
+    if (!coordinates) return addAll(coordinates.error());
+    project_.tank.outline_m.clear();
+    for (std::size_t k = 0; k < coordinates->size(); k += 2) {
+      project_.tank.outline_m.emplace_back((*coordinates)[k], (*coordinates)[k + 1]);
+    }
+    if (is_used) addAll(geometry::checkOutline(project_.tank.outline_m));
+  }
+
+  void readSpotHeights() {
+    const bool is_used = project_.site.ground.kind == GroundKind::spot_heights;
+    const Json* list = readList(kSpotHeights, kLeastSpotHeights, kMostSpotHeights,
+                                is_used ? Need::required : Need::optional);
+    if (!list) return;
+    const Field& height = field("site.elevation_m");
+    const auto coordinates =
+        readPoints(kSpotHeights, *list, std::array{kPlanAxis, kPlanAxis, Axis{height.least, height.most}});
+    if (!coordinates) return addAll(coordinates.error());
+    for (std::size_t k = 0; k < coordinates->size(); k += 3) {
+      project_.site.ground.points_m.emplace_back((*coordinates)[k], (*coordinates)[k + 1],
+                                                 (*coordinates)[k + 2]);
+    }
+  }
+
+  /// Keeps every key that no field and no list of this version reads.
+  void keepUnknown(const Json& object, const std::string& prefix, const Json::json_pointer& at) {
+    for (const auto& item : object.items()) {
+      const std::string id = prefix + item.key();
+      const Role role = roleOf(prefix, item.key());
+      if (role == Role::unknown || role == Role::later_part) {
+        keep(at / item.key(), item.value(), role);
+      } else if (role == Role::section && item.value().is_object()) {
+        keepUnknown(item.value(), id + ".", at / item.key());
+      } else if (role == Role::rows && item.value().is_array()) {
+        keepUnknownInRows(item.value(), id + "[].", at / item.key());
+      }
+    }
+  }
+
+  void keepUnknownInRows(const Json& rows, const std::string& prefix, const Json::json_pointer& at) {
+    for (std::size_t row = 0; row < rows.size(); ++row) {
+      if (rows[row].is_object()) keepUnknown(rows[row], prefix, at / row);
+    }
+  }
+
+  void keep(const Json::json_pointer& at, const Json& value, Role role) {
+    project_.kept.push_back({at.to_string(), compactText(value)});
+    if (role == Role::later_part) return;
+    Problem note;
+    note.code = "unknown_key";
+    note.path = dottedPath(at);
+    note.value = shortened(project_.kept.back().json);
+    notes_.push_back(std::move(note));
+  }
+
+  ReadProject finished() {
+    const auto by_pointer = [](const KeptKey& a, const KeptKey& b) { return a.pointer < b.pointer; };
+    std::sort(project_.kept.begin(), project_.kept.end(), by_pointer);
+    return {std::move(project_), std::move(notes_)};
+  }
+
+  const Json& root_;
+  Project project_;
+  Problems problems_;
+  Problems notes_;
+  bool choice_is_bad_ = false;  // a choice that decides which other fields apply could not be read
+};
+
+}  // namespace
+
+tl::expected<ReadProject, Problems> parseProject(string_view json) {
+  const auto root = parseJson(json);
+  if (!root) return tl::unexpected(root.error());
+  return Reader(*root).read();
+}
+
+}  // namespace core::exchange

@@ -1,0 +1,88 @@
+#include "core/exchange/json_reader.h"
+#include "core/exchange/project_file.h"
+#include "core/exchange/project_keys.h"
+#include "core/project/fields.h"
+
+#include <optional>
+
+namespace core::exchange {
+namespace {
+
+Json jsonFrom(const FieldValue& value) {
+  if (const double* number = std::get_if<double>(&value)) return jsonNumber(*number);
+  if (const bool* flag = std::get_if<bool>(&value)) return *flag;
+  if (const std::string* text = std::get_if<std::string>(&value)) return *text;
+  return nullptr;
+}
+
+template <class Point>
+Json jsonFrom(const std::vector<Point>& points) {
+  Json list = Json::array();
+  for (const Point& point : points) {
+    Json row = Json::array();
+    for (const double coordinate : point) row.push_back(jsonNumber(coordinate));
+    list.push_back(std::move(row));
+  }
+  return list;
+}
+
+/// A value that is not used at present is still written when the user once entered it.
+bool isWritten(const Field& field, const Project& project, const FieldValue& value) {
+  if (field.applies(project)) return true;
+  return !std::holds_alternative<std::monostate>(value) && value != field.get(Project{}, 0);
+}
+
+void put(Json& root, const Field& field, const Project& project) {
+  for (std::size_t row = 0; row < rowCount(field, project); ++row) {
+    const FieldValue value = field.get(project, row);
+    if (isWritten(field, project, value))
+      root[Json::json_pointer(pointerText(field.id, row))] = jsonFrom(value);
+  }
+}
+
+/// Puts a list in its place, just before the field that follows it.
+void putListBefore(Json& root, const Field& field, const Project& project) {
+  const Tank& tank = project.tank;
+  const Ground& ground = project.site.ground;
+  if (field.id == "tank.depth_m" && (tank.shape == Shape::polygon || tank.outline_m != Tank{}.outline_m)) {
+    root["tank"]["outline_m"] = jsonFrom(tank.outline_m);
+  }
+  if (field.id == "site.soil" && (ground.kind == GroundKind::spot_heights || !ground.points_m.empty())) {
+    root["site"]["ground"]["points_m"] = jsonFrom(ground.points_m);
+  }
+  if (field.id == "lining.coats[].thickness_m") {
+    root["lining"]["coats"] = Json(project.lining.coats.size(), Json::object());
+  }
+}
+
+std::optional<Json::json_pointer> pointerFrom(const std::string& text) {
+  try {
+    return Json::json_pointer(text);
+  } catch (const nlohmann::json::exception&) {
+    return std::nullopt;
+  }
+}
+
+/// Writes an unknown key back where what held it is still there and has no such key of its own.
+void putBack(Json& root, const KeptKey& kept) {
+  const auto pointer = pointerFrom(kept.pointer);
+  if (!pointer || pointer->empty() || root.contains(*pointer) || !root.contains(pointer->parent_pointer()))
+    return;
+  Json& holder = root.at(pointer->parent_pointer());
+  Json value = Json::parse(kept.json, nullptr, false);
+  if (holder.is_object() && !value.is_discarded()) holder[pointer->back()] = std::move(value);
+}
+
+}  // namespace
+
+std::string projectText(const Project& project) {
+  Json root = {{"format", kFormat}, {"version", kVersion}};
+  for (const Field& field : fields()) {
+    putListBefore(root, field, project);
+    put(root, field, project);
+  }
+  for (const KeptKey& kept : project.kept) putBack(root, kept);
+  return prettyText(root);
+}
+
+}  // namespace core::exchange

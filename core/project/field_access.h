@@ -1,0 +1,166 @@
+#pragma once
+
+#include "core/project/fields.h"
+
+#include <array>
+#include <charconv>
+#include <chrono>
+#include <cstddef>
+#include <optional>
+#include <span>
+#include <stdexcept>
+#include <string>
+#include <string_view>
+#include <type_traits>
+#include <utility>
+
+/// How one member of a Project is read and set as a FieldValue: by its type (Kind) and by its place (At,
+/// InCoat, InWorks).
+namespace core::access {
+
+using std::string_view;
+
+template <class Enum>
+struct Tokens;
+template <>
+struct Tokens<Shape> {
+  static constexpr std::array<string_view, 3> all{"rectangle", "round", "polygon"};
+};
+template <>
+struct Tokens<MeasuredAt> {
+  static constexpr std::array<string_view, 2> all{"floor", "rim"};
+};
+template <>
+struct Tokens<Soil> {
+  static constexpr std::array<string_view, 6> all{"stiff_clay", "firm_loam", "sandy",
+                                                  "loose_fill", "soft_wet",  "rock"};
+};
+template <>
+struct Tokens<GroundKind> {
+  static constexpr std::array<string_view, 3> all{"level", "slope", "spot_heights"};
+};
+template <>
+struct Tokens<RestDay> {
+  static constexpr std::array<string_view, 8> all{"none",     "monday", "tuesday",  "wednesday",
+                                                  "thursday", "friday", "saturday", "sunday"};
+};
+
+/// What stands in one member, by its type. The first one is for enumerations.
+template <class T>
+struct Kind {
+  static_assert(std::is_enum_v<T>);
+  static constexpr FieldKind kind = FieldKind::choice;
+  static constexpr std::span<const string_view> choices = Tokens<T>::all;
+  static FieldValue get(T value) { return std::string(choices[static_cast<std::size_t>(value)]); }
+  static T from(const FieldValue& value) {
+    for (std::size_t i = 0; i < choices.size(); ++i) {
+      if (choices[i] == std::get<std::string>(value)) return static_cast<T>(i);
+    }
+    throw std::logic_error("no such choice");
+  }
+};
+
+template <>
+struct Kind<double> {
+  static constexpr FieldKind kind = FieldKind::number;
+  static constexpr std::span<const string_view> choices{};
+  static FieldValue get(double value) { return value; }
+  static double from(const FieldValue& value) { return std::get<double>(value); }
+};
+
+template <>
+struct Kind<int> {
+  static constexpr FieldKind kind = FieldKind::whole;
+  static constexpr std::span<const string_view> choices{};
+  static FieldValue get(int value) { return static_cast<double>(value); }
+  static int from(const FieldValue& value) { return static_cast<int>(std::get<double>(value)); }
+};
+
+template <>
+struct Kind<bool> {
+  static constexpr FieldKind kind = FieldKind::flag;
+  static constexpr std::span<const string_view> choices{};
+  static FieldValue get(bool value) { return value; }
+  static bool from(const FieldValue& value) { return std::get<bool>(value); }
+};
+
+template <>
+struct Kind<std::string> {
+  static constexpr FieldKind kind = FieldKind::text;
+  static constexpr std::span<const string_view> choices{};
+  static FieldValue get(const std::string& value) { return value; }
+  static std::string from(const FieldValue& value) { return std::get<std::string>(value); }
+};
+
+inline constexpr int kFirstYear = 2000;
+inline constexpr int kLastYear = 2199;
+
+/// Date of a text "2027-02-15"; nothing when there is no such day or it is outside the years above.
+std::optional<std::chrono::year_month_day> dateFrom(string_view text);
+std::string dateText(std::chrono::year_month_day date);
+
+template <>
+struct Kind<std::chrono::year_month_day> {
+  static constexpr FieldKind kind = FieldKind::date;
+  static constexpr std::span<const string_view> choices{};
+  static FieldValue get(std::chrono::year_month_day date) { return dateText(date); }
+  static std::chrono::year_month_day from(const FieldValue& value) {
+    return dateFrom(std::get<std::string>(value)).value();
+  }
+};
+
+template <class T>
+struct Kind<std::optional<T>> : Kind<T> {
+  static FieldValue get(const std::optional<T>& value) { return value ? Kind<T>::get(*value) : FieldValue{}; }
+  static std::optional<T> from(const FieldValue& value) {
+    if (std::holds_alternative<std::monostate>(value)) return std::nullopt;
+    return Kind<T>::from(value);
+  }
+};
+
+template <class T>
+inline constexpr bool kIsOptional = false;
+template <class T>
+inline constexpr bool kIsOptional<std::optional<T>> = true;
+
+/// A member reached through others from the Project.
+template <auto... Members>
+struct At {
+  static auto* find(auto& project, std::size_t) { return &(project.*....*Members); }
+  static auto& make(Project& project, std::size_t) { return (project.*....*Members); }
+};
+
+/// A member of the coat in a row.
+template <auto Member>
+struct InCoat {
+  static auto* find(auto& project, std::size_t row) { return &(project.lining.coats.at(row).*Member); }
+  static auto& make(Project& project, std::size_t row) { return project.lining.coats.at(row).*Member; }
+};
+
+/// A member of the works, which may be absent; setting it makes them.
+template <auto Member>
+struct InWorks {
+  static auto* find(auto& project, std::size_t) {
+    return project.works ? &((*project.works).*Member) : nullptr;
+  }
+  static auto& make(Project& project, std::size_t) {
+    if (!project.works) project.works.emplace();
+    return (*project.works).*Member;
+  }
+};
+
+template <class Place>
+using TypeAt = std::remove_cvref_t<decltype(Place::make(std::declval<Project&>(), 0))>;
+
+template <class Place>
+FieldValue getAt(const Project& project, std::size_t row) {
+  const auto* member = Place::find(project, row);
+  return member ? Kind<TypeAt<Place>>::get(*member) : FieldValue{};
+}
+
+template <class Place>
+void setAt(Project& project, std::size_t row, const FieldValue& value) {
+  Place::make(project, row) = Kind<TypeAt<Place>>::from(value);
+}
+
+}  // namespace core::access
