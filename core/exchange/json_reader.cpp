@@ -88,10 +88,8 @@ public:
   bool parse_error(std::size_t position, const std::string& token,
                    const nlohmann::json::exception& error) override {
     constexpr int kNumberOverflow = 406;  // nlohmann::json::out_of_range
-    const std::size_t start = position - std::min(position, token.size());
-    const string_view at = text_.substr(std::min(start, text_.size()));
-    for (const string_view word : {"NaN", "Infinity", "-Infinity"}) {
-      if (at.starts_with(word)) return add("not_finite", path(), std::string(word));
+    for (const string_view word : {"NaN", "-Infinity", "Infinity"}) {
+      if (startsBefore(position, word)) return add("not_finite", path(), std::string(word));
     }
     if (error.id == kNumberOverflow) return add("not_finite", path(), shortened(token));
     return add("not_json", path(), lineAndColumn(text_, position));
@@ -139,6 +137,12 @@ private:
     add("too_many", path(), std::to_string(kMostKeys + 1));
     problems_.back().most = static_cast<double>(kMostKeys);
     return false;
+  }
+
+  /// True when the parser stopped at `position` within the first two characters of `word`.
+  bool startsBefore(std::size_t position, string_view word) const {
+    const std::size_t back = word.front() == '-' ? 2 : 1;
+    return position >= back && position <= text_.size() && text_.substr(position - back).starts_with(word);
   }
 
   std::string path() const {

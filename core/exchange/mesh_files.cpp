@@ -41,9 +41,13 @@ void append(std::string& bytes, const Eigen::Vector3f& value) {
   for (const float part : value) append32(bytes, std::bit_cast<std::uint32_t>(part));
 }
 
+// Normal of the facet as it is written, with its corners in single precision.
 Eigen::Vector3d faceNormal(const Mesh& mesh, const Triangle& triangle) {
-  const Eigen::Vector3d& a = mesh.points[triangle[0]];
-  const Eigen::Vector3d normal = (mesh.points[triangle[1]] - a).cross(mesh.points[triangle[2]] - a);
+  const auto corner = [&](std::size_t k) -> Eigen::Vector3d {
+    return mesh.points[triangle[k]].cast<float>().cast<double>();
+  };
+  const Eigen::Vector3d a = corner(0);
+  const Eigen::Vector3d normal = (corner(1) - a).cross(corner(2) - a);
   const double length = normal.norm();
   return length > 0 ? Eigen::Vector3d(normal / length) : Eigen::Vector3d::UnitZ();
 }

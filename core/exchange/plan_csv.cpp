@@ -21,23 +21,23 @@ constexpr std::array<std::pair<string_view, string_view>, 6> kEndings{{
     {"_m", "m"},
 }};
 
-constexpr std::array<string_view, 4> kNames{"id", "task", "code", "coat"};
+constexpr std::array<string_view, 3> kNames{"id", "task", "coat"};
 
-/// A key without its unit, and the unit.
-std::pair<string_view, string_view> splitUnit(string_view key) {
+/// Unit that a key ends with, empty when it names none.
+string_view unitEnding(string_view key) {
   for (const auto& [ending, unit] : kEndings) {
-    if (key.size() > ending.size() && key.ends_with(ending))
-      return {key.substr(0, key.size() - ending.size()), unit};
+    if (key.ends_with(ending)) return unit;
   }
-  return {key, ""};
+  return "";
 }
 
-/// Unit of a number whose key does not name one.
-string_view unitOf(string_view section, string_view key) {
+/// Unit of a number under a key; `held` is what stands beside it or above it.
+string_view unitOf(string_view section, string_view key, string_view held) {
   if (section == "labour" && key.ends_with("days")) return "person_day";
+  if (const string_view unit = unitEnding(key); !unit.empty()) return unit;
   if (key == "days") return "day";
   if (key == "crew" || key == "people" || key == "needed") return "person";
-  return key.ends_with("_ratio") || key.ends_with("_factor") ? "1" : "";
+  return key.ends_with("_ratio") || key.ends_with("_factor") ? "1" : held;
 }
 
 /// RFC 4180: a field with a comma, a quote or a line break stands in quotes, its quotes doubled.
@@ -72,14 +72,14 @@ public:
     text_ += csvField(section) + ',' + csvField(item) + ',' + csvField(value) + ',' + csvField(unit) + "\r\n";
   }
 
-  /// Rows of everything in `json`. @param unit holds for numbers whose key names none
+  /// Rows of everything in `json`. @param unit of a number
   void add(string_view section, const std::string& item, const Json& json, string_view unit) {
     if (json.is_object()) {
       addObject(section, item, json, unit);
     } else if (json.is_array()) {
       addList(section, item, json, unit);
     } else {
-      addValue(section, item, json, unit);
+      row(section, item, plain(json), json.is_string() ? "" : unit);
     }
   }
 
@@ -88,29 +88,17 @@ private:
     return item.empty() ? std::string(name) : item + '.' + std::string(name);
   }
 
-  void addValue(string_view section, const std::string& item, const Json& json, string_view unit) {
-    const auto [name, own_unit] = splitUnit(item);
-    const bool is_person_days = section == "labour" && own_unit == "day";
-    const string_view shown = own_unit.empty() || is_person_days ? unit : own_unit;
-    row(section, is_person_days ? item : std::string(name), plain(json), json.is_number() ? shown : "");
-  }
-
   void addObject(string_view section, const std::string& item, const Json& json, string_view unit) {
-    const std::string own_unit = json.contains("unit") ? plain(json.at("unit")) : std::string(unit);
+    const std::string held = json.contains("unit") ? plain(json.at("unit")) : std::string(unit);
     for (const auto& member : json.items()) {
-      const string_view of_key = unitOf(section, member.key());
       if (member.key() == "unit") continue;
-      add(section, below(item, member.key()), member.value(), of_key.empty() ? own_unit : of_key);
+      add(section, below(item, member.key()), member.value(), unitOf(section, member.key(), held));
     }
   }
 
   void addList(string_view section, const std::string& item, const Json& list, string_view unit) {
-    const bool is_plain = !list.empty() && !list.front().is_structured();
-    const auto [name, own_unit] =
-        is_plain ? splitUnit(item) : std::pair<string_view, string_view>(item, unit);
-    for (std::size_t k = 0; k < list.size(); ++k) {
-      add(section, below(std::string(name), nameOf(list[k], k)), list[k], own_unit);
-    }
+    for (std::size_t k = 0; k < list.size(); ++k)
+      add(section, below(item, nameOf(list[k], k)), list[k], unit);
   }
 
   std::string text_;
@@ -122,7 +110,9 @@ std::string planCsv(const Plan& plan) {
   const Json root = Json::parse(planText(plan));
   Table table;
   table.row("section", "item", "value", "unit");
-  for (const auto& section : root.items()) table.add(section.key(), "", section.value(), "");
+  for (const auto& section : root.items()) {
+    if (section.value().is_structured()) table.add(section.key(), "", section.value(), "");
+  }
   return table.take();
 }
 

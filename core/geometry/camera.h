@@ -32,19 +32,23 @@ Camera panned(const Camera& camera, double right, double up);
 /// Camera brought nearer (factor < 1) or farther, distance held to 0.2 .. 500 m.
 Camera zoomed(const Camera& camera, double factor);
 
-/// Camera that shows the whole box from one of the standard sides. Section looks at the section face along +y.
+/// Camera that shows the whole box from one of the standard sides. Section looks at the section face along
+/// +y.
 Camera presetFor(ViewPreset preset, const Eigen::Vector3d& least, const Eigen::Vector3d& most, double aspect);
 
-/// Height of the picture at the target [m]; a parallel lens shows as much as a perspective one shows at its target.
+/// Height of the picture at the target [m]; a parallel lens shows as much as a perspective one shows at its
+/// target.
 double pictureHeight(const Camera& camera);
 
 /// View matrix (right-handed, looking along -z) and projection (depth -1..1) of a camera.
 Eigen::Matrix4d viewMatrix(const Camera& camera);
 Eigen::Matrix4d projectionMatrix(const Camera& camera, double aspect, double near_m, double far_m);
 
-/// Near and far planes that hold the box. Of a perspective lens the near plane stays before the eye and the ratio is at most 5000;
-/// of a parallel lens it may lie behind the eye.
-struct DepthRange { double near_m, far_m; };
+/// Near and far planes that hold the box. Of a perspective lens the near plane stays before the eye and the
+/// ratio is at most 5000; of a parallel lens it may lie behind the eye.
+struct DepthRange {
+  double near_m, far_m;
+};
 DepthRange depthRange(const Camera& camera, const Eigen::Vector3d& least, const Eigen::Vector3d& most);
 
 }  // namespace core::geometry

@@ -29,10 +29,12 @@ const Rooms kMayInclude{
     {"ui/drawings", {"core/*", "ui/text"}},
     {"ui/view3d", {"core/*", "ui/text"}},
     {"ui/handouts", {"core/*", "ui/text", "ui/drawings"}},
-    {"ui/widgets", {"core/*", "ui/text"}},
-    {"ui/panels", {"core/*", "ui/text", "ui/document", "ui/drawings", "ui/handouts", "ui/view3d", "ui/widgets"}},
+    {"ui/widgets", {"core/*", "ui/text", "ui/document"}},
+    {"ui/panels",
+     {"core/*", "ui/text", "ui/document", "ui/drawings", "ui/handouts", "ui/view3d", "ui/widgets"}},
     {"ui/window",
-     {"core/*", "ui/text", "ui/document", "ui/drawings", "ui/handouts", "ui/view3d", "ui/widgets", "ui/panels"}},
+     {"core/*", "ui/text", "ui/document", "ui/drawings", "ui/handouts", "ui/view3d", "ui/widgets",
+      "ui/panels"}},
     {"app", {"core/*", "ui/*"}},
 };
 
@@ -61,12 +63,13 @@ std::vector<std::string> includesOf(const fs::path& file) {
 }
 
 /// What is wrong with one include of a file in `room`; empty when it is right.
-std::string fault(const fs::path& root, const std::string& room, const std::string& include) {
+std::string fault(const std::string& room, const std::string& include) {
   static const std::regex qt(R"(^(Q[A-Z]|Qt).*)");
   static const std::regex qt3d(R"(^(Qt3D.*|Q.*Qt3D.*))");
   static const std::set<std::string> clocks_and_locales{"locale", "ctime", "time.h", "iostream"};
   const bool in_core = room.rfind("core", 0) == 0;
-  if (fs::exists(root / include)) {
+  static const std::regex ours("^(core|ui|app|tests)/.*");
+  if (std::regex_match(include, ours)) {
     const std::string to = roomOf(include);
     if (kMayInclude.count(to) == 0) return "includes unknown room " + to;
     return allowed(room, to) ? "" : "may not include " + to;
@@ -91,7 +94,7 @@ std::vector<std::string> faults(const fs::path& root) {
         continue;
       }
       for (const std::string& include : includesOf(entry.path())) {
-        const std::string wrong = fault(root, room, include);
+        const std::string wrong = fault(room, include);
         if (!wrong.empty()) found.push_back(relative.string() + ": " + wrong + " (" + include + ")");
       }
     }
@@ -107,14 +110,13 @@ TEST_CASE("every include points the way the rooms allow") {
 }
 
 TEST_CASE("a wrong arrow is seen") {
-  const fs::path root = TANKWRIGHT_SOURCE_DIR;
-  CHECK_FALSE(fault(root, "core/base", "core/project/project.h").empty());
-  CHECK_FALSE(fault(root, "core/geometry", "core/exchange/project_file.h").empty());
-  CHECK_FALSE(fault(root, "core/works", "QString").empty());
-  CHECK_FALSE(fault(root, "core/works", "QtCore/QString").empty());
-  CHECK_FALSE(fault(root, "core", "locale").empty());
-  CHECK_FALSE(fault(root, "ui/text", "ui/window/export.h").empty());
-  CHECK_FALSE(fault(root, "ui/panels", "Qt3DRender/QCamera").empty());
-  CHECK(fault(root, "ui/view3d", "Qt3DRender/QCamera").empty());
-  CHECK(fault(root, "core/lining", "core/geometry/mesh.h").empty());
+  CHECK_FALSE(fault("core/base", "core/project/project.h").empty());
+  CHECK_FALSE(fault("core/geometry", "core/exchange/project_file.h").empty());
+  CHECK_FALSE(fault("core/works", "QString").empty());
+  CHECK_FALSE(fault("core/works", "QtCore/QString").empty());
+  CHECK_FALSE(fault("core", "locale").empty());
+  CHECK_FALSE(fault("ui/text", "ui/window/export.h").empty());
+  CHECK_FALSE(fault("ui/panels", "Qt3DRender/QCamera").empty());
+  CHECK(fault("ui/view3d", "Qt3DRender/QCamera").empty());
+  CHECK(fault("core/lining", "core/geometry/mesh.h").empty());
 }
