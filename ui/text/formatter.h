@@ -1,19 +1,21 @@
 #pragma once
 
+#include "core/base/unit.h"
+
+#include <QDate>
+#include <QLocale>
+#include <QString>
 #include <chrono>
 #include <optional>
 
-#include <QLocale>
-#include <QString>
-
-#include "core/base/unit.h"
-
 namespace ui {
 
-/// Units people read: metres, or feet and inches with square and cubic feet. Litres, kilograms and days stay as they are.
+/// Units people read: metres, or feet and inches with square and cubic feet. Litres, kilograms and days stay
+/// as they are.
 enum class UnitSystem { metric, feet_inches };
 
 /// Turns core's SI numbers into text and back, in the reader's units and digits. A value; cheap to copy.
+/// A no-break space stands between a number and its unit, and between feet and inches.
 class Formatter {
 public:
   explicit Formatter(QLocale locale = QLocale(), UnitSystem system = UnitSystem::metric);
@@ -22,10 +24,15 @@ public:
   UnitSystem system() const { return system_; }
 
   /// Number alone, in the reader's unit and digits: "6.00", "19' 8 1/4\"". `decimals` are those wanted in SI.
+  /// In feet and inches a length goes to the nearest 1/4 in (1/16 in below a foot; whole feet when decimals
+  /// is 0).
   QString number(double value, core::Unit unit, int decimals) const;
-  /// Number with its unit: "6.00 m", "22,500 L".
+  /// Number with its unit: "6.00 m", "22,500 L", "1 day".
   QString quantity(double value, core::Unit unit, int decimals) const;
-  /// Litres from cubic metres, rounded to a step a farmer uses: "22,500 L".
+  /// Smallest difference that `number` can show near `value`, in the SI unit.
+  double shownStep(double value, core::Unit unit, int decimals) const;
+  /// Litres from cubic metres, rounded to a step a farmer uses (100 L from 10,000 L up, 10 L from 1,000 L
+  /// up): "22,500 L".
   QString litres(double volume_m3) const;
   /// Unit alone: "m", "ft", "L", "kg/m3" with superscripts; empty for none.
   QString unit(core::Unit unit) const;
@@ -33,8 +40,9 @@ public:
   QString date(std::chrono::year_month_day day) const;       ///< short, with weekday: "Mon 15 Feb 2027"
   QString shortDate(std::chrono::year_month_day day) const;  ///< "15 Feb"
 
-  /// SI value of a text typed in the reader's unit and digits; also takes plain ASCII digits, "6 m", "1 ft 6 in", "1' 6 1/2\"",
-  /// and a length with the other system's unit. Nothing when it is not a number.
+  /// SI value of a text typed in the reader's unit and digits; also takes plain ASCII digits, "6 m", "60 mm",
+  /// "1 ft 6 in", "1' 6 1/2\"", a length with the other system's unit, and "1 in 10" or "1:10" for a batter.
+  /// A bare number is in the reader's unit (metres or feet). Nothing when it is not a number.
   std::optional<double> parse(const QString& text, core::Unit unit) const;
 
 private:

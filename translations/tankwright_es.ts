@@ -1,0 +1,3082 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="es">
+<context>
+    <name>Drawings</name>
+    <message>
+        <source>Cove, radius %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2 thick</source>
+        <comment>layer and its thickness</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Undisturbed ground</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>clear length %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>clear width %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>clear diameter %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>clear floor length %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>clear floor width %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>clear floor diameter %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>clear rim length %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>clear rim width %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>clear rim diameter %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pit top length %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pit top width %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pit top diameter %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>outside of rim collar, length %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>outside of rim collar, width %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>outside of rim collar, diameter %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A</source>
+        <comment>letter of the section</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scale 1 : %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rim and ground: 0</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>overflow: %1 down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pit floor: %1 down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>finished floor: %1 down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pit floor diameter %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pit floor width %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>clear depth %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pit depth %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>corner peg at the pit edge, or centre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, at A-A</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mark on the string for the right angle, 3-4-5</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>section</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>offset peg, 1 m clear of the digging; A1 and A2 belong to A</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Figures</name>
+    <message>
+        <source>diameter %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Source: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: net %2, to order %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Holds, filled to the overflow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to the rim</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Prismoidal formula: depth ÷ 6 × (floor + 4 × middle + surface), all clear inside areas.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Water depth %1, floor %2, water surface %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Usable water</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Held to the overflow less what lies below the dead depth.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 less %2 below %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: shell %2, to mix %3, cement %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Placed plaster × %1 loose ingredients, shared out by the parts of the mix; cement weighs %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unevenness %1 on coat 1, waste %2, whole bags.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cement to order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of %1 each</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the exact shells and the mixes, with waste, sieving loss and the bulking of damp sand.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Soil, sand and stone to bring</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Soil %1
+Sand %2
+Stone %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Work</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>People and dates are not part of this project.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 (%3 to %4)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start filling no later than</source>
+        <translation type="unfinished">Empezar a llenar a más tardar</translation>
+    </message>
+    <message>
+        <source>%1: %2 to %3</source>
+        <translation type="unfinished">%1: %2 a %3</translation>
+    </message>
+    <message>
+        <source>%1 after the first day of digging, %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The clear inside, grown by all coats square to their faces and by the stone bed under the floor.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pit floor %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Loose spoil %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pit to dig</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pit at ground %1, pit depth %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Finished clear inside</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>floor %1
+rim %2
+clear depth %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the water touches, after all coats. The walls lean out by batter × height.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Floor %1, walls along the slope %2, opening at the rim %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Handouts</name>
+    <message>
+        <source>%1 to %2</source>
+        <translation type="unfinished">%1 a %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation type="unfinished">%1, %2</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>morning</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>noon</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>evening</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start filling no later than %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Filling begun. Until water covers a wall, its sacks stay on and stay wet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Work for each task</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Task</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Work</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Solid bar: work. Hatched bar: keep wet, rest days too. Triangle: last day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cover the fresh coat with sacks and keep them wet day and night, rest days too. Tick each wetting. Plaster that dries early cracks and leaks.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 across</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 × %2</source>
+        <comment>length by width</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Holds when full</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Can be drawn from it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clear size at the floor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clear size at the rim</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pit to dig, at the ground</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pit depth to dig</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clear depth when finished</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <comment>so many bags of so many kilograms</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Work, all together</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Work starts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start filling no later than</source>
+        <translation type="unfinished">Empezar a llenar a más tardar</translation>
+    </message>
+    <message>
+        <source>Cement to buy: one picture for each bag.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cement to buy: one picture for every %1 bags, the last may be part.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cement to buy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No crew and dates were given, so these sheets have no work calendar and no wetting calendar.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clear sizes are what the water fills. Pit sizes are what is dug; the lining takes up the rest.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The construction sheets are marked NOT FOR CONSTRUCTION: see the findings.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the pegs stand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measured from the centre O; x toward A, y toward B.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measured from peg A; x along side A to B, y square to it, into the pit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Peg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What it marks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>x</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>y</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check with the tape</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From peg to peg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Checked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Batter board: how far the pit wall has come in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Depth below ground</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In from the pit edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Depth rod: marks measured down from the string at ground level</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Level</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Below the string</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Marked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Walls stand upright.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Walls lean outward: %1 out for each %2 up.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clear sizes are inside the finished plaster. Pit sizes are what is dug, before any lining. </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Section A-A of the plan. </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Foot of the wall, enlarged. Thickness of a coat is measured square to its face.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>NOT FOR CONSTRUCTION</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Caution. Pit walls can fall in: never work alone, keep spoil 0.6 m back, keep a ladder in the pit. Cement burns skin and eyes, its dust harms the lungs: gloves, boots, wash at once. Lift bags two together. Fence the pit: people fall in and drown.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This bar is 100 mm on a true print.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Local codes and licensed practice come first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Design mark %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Work %1 to %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Farm water tank</source>
+        <translation type="unfinished">Tanque de agua para la finca</translation>
+    </message>
+    <message>
+        <source>no answer</source>
+        <translation type="unfinished">sin respuesta</translation>
+    </message>
+    <message>
+        <source>How each is reckoned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Net: each coat&apos;s exact shell, taken from the geometry, times %1 loose parts for one of placed plaster, shared out by the parts of its mix. Cement weighs %2 loose.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Order: net with %1 for uneven dug faces (stone bed and coat 1) and %2 waste; soil and sand with %3 sieving loss, damp sand with %4 bulking; loose stone is %5 times the compacted bed; cement in whole bags of %6.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Water: %1 for mixing, %2 for wetting each coat. Sacks: %3 each, %4 spare.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Layers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Layer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Thickness</source>
+        <translation type="unfinished">Espesor</translation>
+    </message>
+    <message>
+        <source>Face</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Volume</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trust two, and the third follows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>If these are right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>then</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by exact shells</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by area × thickness</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>thickness and mix</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cement is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cement and mix</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>coats are</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cement and thickness</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mixes are, soil : sand : cement</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Material</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Net</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bought</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The customary bill as it was given stands beside what thicknesses and mixes need. Nothing has been scaled or averaged; all figures are net, without waste. Ratio: computed over customary.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Customary</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exact shells</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ratio</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Area × thickness</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exact shells: the solid between the outer and inner face of each coat. Area × thickness: the clear inside face times the thickness, as reckoned on paper; it leaves out what the corners add.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Soil for one part of sand: %1 in the bill, %2 in the mixes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which two to trust is for the people on site to settle, by measuring a finished coat and counting the bags that went into it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>gauge boxes of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>or pans of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>or buckets of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cement</source>
+        <translation type="unfinished">Cemento</translation>
+    </message>
+    <message>
+        <source>Soil: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sand: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Makes plaster</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Covers at this thickness</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Batches for the whole coat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Place the coat in one go, in one day: %1 people needed, %2 planned.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coat %1: %2 thick on %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 soil : %2 sand : %3 cement, by loose volume</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>soil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cement</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For one batch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 bag of cement</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>half a bag</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measure loose, level with the rim. Mix dry until one colour, then add clean water little by little.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tick a box for each one-bag batch:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tick a box for every %1 one-bag batches:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tank at a glance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Materials</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Customary bill beside the computed one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mix cards</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Section A-A</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Foot of the wall and depth rod</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Setting out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Work calendar</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wetting calendar</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dip-stick</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Working and living safely</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Findings and their sources</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Water at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>holds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Digging</source>
+        <translation type="unfinished">Cavar</translation>
+    </message>
+    <message>
+        <source>Pit walls fall in without warning. Stop and get out when you see cracks along the edge, bulging, or water in the wall.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep spoil, stones, bags and animals at least 0.6 m back from the edge.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep a ladder in the pit at all times. No one digs alone; someone stays at the top.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Never dig under a wall, and never stand in a narrow cut deeper than your waist without support.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lifting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bags and stones: two people, backs straight, paths clear and dry.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wet cement burns skin and eyes. Wear gloves, boots and long sleeves; wash splashes off at once with much clean water.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cement dust harms the lungs. Open bags with the wind behind you, cover nose and mouth.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No bare feet in the mix. Children stay away.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The finished tank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A child can drown in it, and no one can climb out of smooth sloping walls. Fence all four sides, with a gate that shuts.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fix a ladder or a knotted rope that reaches the floor, and keep a float beside it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An empty tank is a pit: keep the fence shut while it is dry, and never go in alone.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The water is for fields and animals. It is not drinking water.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Before you build</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Local codes and licensed practice come first. On a slope, on filled ground, near a house or a drop, or where ground water is high, ask a licensed engineer before digging.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stand a marked stick upright on the finished floor, read where it is wet, and look up what the tank holds.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Full to the overflow at %1: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Below %1 no water can be drawn; %2 stay in the tank.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What a practitioner should look at before building. A finding is not a verdict; what is not known never counts as safe.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Source: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Summary</name>
+    <message>
+        <source>Farm water tank</source>
+        <translation type="unfinished">Tanque de agua para la finca</translation>
+    </message>
+    <message>
+        <source>to the rim</source>
+        <translation type="unfinished">hasta el borde</translation>
+    </message>
+    <message>
+        <source>to the overflow level</source>
+        <translation type="unfinished">hasta el rebosadero</translation>
+    </message>
+    <message>
+        <source>usable above the dead depth</source>
+        <translation type="unfinished">útil sobre la profundidad muerta</translation>
+    </message>
+    <message>
+        <source>Holds</source>
+        <translation type="unfinished">Cabida</translation>
+    </message>
+    <message>
+        <source>clear, at the finished floor</source>
+        <translation type="unfinished">libre, en el piso terminado</translation>
+    </message>
+    <message>
+        <source>clear, at the rim</source>
+        <translation type="unfinished">libre, en el borde</translation>
+    </message>
+    <message>
+        <source>clear depth, floor to rim</source>
+        <translation type="unfinished">profundidad libre, del piso al borde</translation>
+    </message>
+    <message>
+        <source>pit, at the ground</source>
+        <translation type="unfinished">excavación, a ras de suelo</translation>
+    </message>
+    <message>
+        <source>pit, at its floor</source>
+        <translation type="unfinished">excavación, en su fondo</translation>
+    </message>
+    <message>
+        <source>pit depth below the ground</source>
+        <translation type="unfinished">profundidad de la excavación bajo el suelo</translation>
+    </message>
+    <message>
+        <source>earth dug, as it lies</source>
+        <translation type="unfinished">tierra por cavar, en banco</translation>
+    </message>
+    <message>
+        <source>spoil, loose</source>
+        <translation type="unfinished">tierra sacada, suelta</translation>
+    </message>
+    <message>
+        <source>Sizes (diameters)</source>
+        <translation type="unfinished">Medidas (diámetros)</translation>
+    </message>
+    <message>
+        <source>Sizes (length x width)</source>
+        <translation type="unfinished">Medidas (largo x ancho)</translation>
+    </message>
+    <message>
+        <source>Layers (thickness, volume, face)</source>
+        <translation type="unfinished">Capas (espesor, volumen, cara)</translation>
+    </message>
+    <message>
+        <source>Materials (net, order)</source>
+        <translation type="unfinished">Materiales (neto, pedido)</translation>
+    </message>
+    <message>
+        <source>Customary bill beside the computed one (customary; exact shells; area times thickness)</source>
+        <translation type="unfinished">Lista acostumbrada junto a la calculada (acostumbrada; capas exactas; área por espesor)</translation>
+    </message>
+    <message>
+        <source>no answer</source>
+        <translation type="unfinished">sin respuesta</translation>
+    </message>
+    <message>
+        <source>trust thickness and mix: cement</source>
+        <translation type="unfinished">valen espesor y mezcla: cemento</translation>
+    </message>
+    <message>
+        <source>trust cement and mix: thickness of the coats</source>
+        <translation type="unfinished">valen cemento y mezcla: espesor de las capas</translation>
+    </message>
+    <message>
+        <source>trust cement and thickness: soil:sand:cement</source>
+        <translation type="unfinished">valen cemento y espesor: tierra:arena:cemento</translation>
+    </message>
+    <message>
+        <source>Which to trust (exact shells; area times thickness)</source>
+        <translation type="unfinished">En qué confiar (capas exactas; área por espesor)</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation type="unfinished">%1 a %2</translation>
+    </message>
+    <message>
+        <source>Labour (at the rate used, range, who)</source>
+        <translation type="unfinished">Mano de obra (con el rendimiento usado, rango, quién)</translation>
+    </message>
+    <message>
+        <source>Order of work (first day, last day, crew)</source>
+        <translation type="unfinished">Orden del trabajo (primer día, último día, cuadrilla)</translation>
+    </message>
+    <message>
+        <source>What to know</source>
+        <translation type="unfinished">Lo que hay que saber</translation>
+    </message>
+</context>
+<context>
+    <name>app</name>
+    <message>
+        <source>problem</source>
+        <translation type="unfinished">problema</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation type="unfinished">nota</translation>
+    </message>
+    <message>
+        <source>There is no translation for %1 yet; texts are in English.</source>
+        <translation type="unfinished">Todavía no hay traducción para %1; los textos están en inglés.</translation>
+    </message>
+    <message>
+        <source>%1: no problems found.</source>
+        <translation type="unfinished">%1: no se encontraron problemas.</translation>
+    </message>
+</context>
+<context>
+    <name>ui::Actions</name>
+    <message>
+        <source>&amp;File</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;New</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open the e&amp;xample</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Open…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open &amp;recent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Save</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save &amp;as…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+S</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Export…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+E</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Print…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Quit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Edit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Undo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Redo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;View</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Pit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Drawings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Sheets</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look from &amp;above and aside</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look straight d&amp;own</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look at the &amp;cut</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Units</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Metres</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Feet and inches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Colours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As the &amp;desktop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Light</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>D&amp;ark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As the desktop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Language and numbers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Help</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;About Tankwright</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tools</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::BillPanel</name>
+    <message>
+        <source> then </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Use this thickness</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Use this mix</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter the bill people reckon with today (at the left) to see it beside this one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bill</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>computed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>  area × thickness</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trust thickness and mix: cement %1 (area × thickness: %2).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trust the bill&apos;s cement and the mix: coats of %1 (area × thickness: %2).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trust the bill&apos;s cement and the mix: no thickness answers to them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trust the bill&apos;s cement and the thickness: mix %1, soil : sand : cement (area × thickness: %2).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trust the bill&apos;s cement and the thickness: no mix answers to them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ratio</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::ChoiceRow</name>
+    <message>
+        <source>not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::CoatsPanel</name>
+    <message>
+        <source>Add a coat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adds a coat on the water side, like the last one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, against the earth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take out %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take out a coat</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::CutControls</name>
+    <message>
+        <source>&amp;Cut open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>along</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>across</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Direction of the cut: along the length or across it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Direction of the cut</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Place of the cut; the middle of the slider is the middle of the tank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Place of the cut</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::DrawingsPanel</name>
+    <message>
+        <source>Drawing of the tank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plan and section</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Setting-out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Foot of the wall</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::EditorPanel</name>
+    <message>
+        <source>Plan people and dates</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Place and soil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tank, finished inside</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stone bed and coats</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Materials and measures</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Customary bill</source>
+        <translation type="unfinished">Lista acostumbrada</translation>
+    </message>
+    <message>
+        <source>People and dates</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Smallest tank recommended</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::Export</name>
+    <message>
+        <source>The ending of “%1” is not one of %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::FieldRow</name>
+    <message>
+        <source>This would do now: press Enter to use it, Escape to leave it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::FiguresPanel</name>
+    <message>
+        <source>To look out for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Customary bill</source>
+        <translation type="unfinished">Lista acostumbrada</translation>
+    </message>
+</context>
+<context>
+    <name>ui::FindingsList</name>
+    <message>
+        <source>show</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::FlagRow</name>
+    <message>
+        <source>not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::MainWindow</name>
+    <message>
+        <source>Pit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drawings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sheets</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Numbers and dates follow now; texts follow at the next start.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not saved yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1[*] – Tankwright</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2)[*] – Tankwright</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>About Tankwright</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;Tankwright %1&lt;/b&gt;&lt;p&gt;Plans small hand-dug farm water tanks lined with soil-cement plaster.&lt;/p&gt;&lt;p&gt;Digging, cement, lifting and open water can hurt and kill. Local codes and licensed practice come first; this program does not replace them.&lt;/p&gt;</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unsaved work</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This project has changes that are not saved.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 was not opened.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is open.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not saved; your changes are still here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saved as %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>and %1 more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open a project</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tankwright projects (*.tankwright);;All files (*)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tank</source>
+        <translation type="unfinished">tanque</translation>
+    </message>
+    <message>
+        <source>Save the project</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tankwright projects (*.tankwright)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sheets as PDF (*.pdf)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tables as CSV (*.csv)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Solids as STL (*.stl)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Solids as glTF (*.glb)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plan and section (*.svg)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Picture of the pit (*.png)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Export</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Writing %1…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Written: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 was not written. %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a project without a name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The program stopped before %1 was saved. What you had at %2 is kept.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take it up again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Throw it away</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The kept work cannot be used.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::MessageBar</name>
+    <message>
+        <source>Close this message</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::NumberRow</name>
+    <message>
+        <source>by soil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::PitPanel</name>
+    <message>
+        <source>&amp;Dimensions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The pit in three dimensions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Oblique</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Section</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>View: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Layers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show and hide the ground, each layer, the water and the person</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Water</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Water level above the finished floor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To the overflow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 deep: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::PointTable</name>
+    <message>
+        <source>Clear outline</source>
+        <translation type="unfinished">Contorno libre</translation>
+    </message>
+    <message>
+        <source>Spot heights</source>
+        <translation type="unfinished">Cotas</translation>
+    </message>
+    <message>
+        <source>Add a point</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove the point</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Paste</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::SheetsPanel</name>
+    <message>
+        <source>Page before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next page</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Page</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Size of the page on the screen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whole page</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Export PDF…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ui::words</name>
+    <message>
+        <source>level</source>
+        <translation type="unfinished">llano</translation>
+    </message>
+    <message>
+        <source>even slope</source>
+        <translation type="unfinished">ladera pareja</translation>
+    </message>
+    <message>
+        <source>surveyed spot heights</source>
+        <translation type="unfinished">cotas medidas</translation>
+    </message>
+    <message>
+        <source>stiff clay</source>
+        <translation type="unfinished">arcilla dura</translation>
+    </message>
+    <message>
+        <source>firm loam</source>
+        <translation type="unfinished">tierra franca firme</translation>
+    </message>
+    <message>
+        <source>sandy</source>
+        <translation type="unfinished">arenoso</translation>
+    </message>
+    <message>
+        <source>loose fill</source>
+        <translation type="unfinished">relleno suelto</translation>
+    </message>
+    <message>
+        <source>soft and wet</source>
+        <translation type="unfinished">blando y húmedo</translation>
+    </message>
+    <message>
+        <source>rock</source>
+        <translation type="unfinished">roca</translation>
+    </message>
+    <message>
+        <source>rectangle</source>
+        <translation type="unfinished">rectángulo</translation>
+    </message>
+    <message>
+        <source>round</source>
+        <translation type="unfinished">redondo</translation>
+    </message>
+    <message>
+        <source>polygon</source>
+        <translation type="unfinished">polígono</translation>
+    </message>
+    <message>
+        <source>finished floor</source>
+        <translation type="unfinished">piso terminado</translation>
+    </message>
+    <message>
+        <source>rim</source>
+        <translation type="unfinished">borde</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation type="unfinished">ninguno</translation>
+    </message>
+    <message>
+        <source>Monday</source>
+        <translation type="unfinished">lunes</translation>
+    </message>
+    <message>
+        <source>Tuesday</source>
+        <translation type="unfinished">martes</translation>
+    </message>
+    <message>
+        <source>Wednesday</source>
+        <translation type="unfinished">miércoles</translation>
+    </message>
+    <message>
+        <source>Thursday</source>
+        <translation type="unfinished">jueves</translation>
+    </message>
+    <message>
+        <source>Friday</source>
+        <translation type="unfinished">viernes</translation>
+    </message>
+    <message>
+        <source>Saturday</source>
+        <translation type="unfinished">sábado</translation>
+    </message>
+    <message>
+        <source>Sunday</source>
+        <translation type="unfinished">domingo</translation>
+    </message>
+    <message>
+        <source>Name of the tank as it shall stand on every sheet.</source>
+        <translation type="unfinished">Nombre del tanque como debe aparecer en cada hoja.</translation>
+    </message>
+    <message>
+        <source>Village and field where the tank is dug.</source>
+        <translation type="unfinished">Pueblo y terreno donde se cava el tanque.</translation>
+    </message>
+    <message>
+        <source>Who made this plan and answers questions about it.</source>
+        <translation type="unfinished">Quién hizo este plan y responde preguntas sobre él.</translation>
+    </message>
+    <message>
+        <source>Short name of the money used, for example Rs.</source>
+        <translation type="unfinished">Nombre corto de la moneda usada, por ejemplo Bs.</translation>
+    </message>
+    <message>
+        <source>Degrees north of the equator; south is negative. Leave empty if not known.</source>
+        <translation type="unfinished">Grados al norte del ecuador; el sur es negativo. Deje vacío si no se sabe.</translation>
+    </message>
+    <message>
+        <source>From a map or a phone, at the tank. Leave empty if not known.</source>
+        <translation type="unfinished">De un mapa o un teléfono, en el lugar del tanque. Deje vacío si no se sabe.</translation>
+    </message>
+    <message>
+        <source>How the natural ground lies where the tank is dug, before any levelling.</source>
+        <translation type="unfinished">Cómo está el terreno natural donde se cava el tanque, antes de nivelar.</translation>
+    </message>
+    <message>
+        <source>Drop of the natural ground straight downhill over 100 of level distance.</source>
+        <translation type="unfinished">Caída del terreno natural ladera abajo por cada 100 de distancia a nivel.</translation>
+    </message>
+    <message>
+        <source>Compass direction in which water would run off: north 0, east 90, south 180.</source>
+        <translation type="unfinished">Rumbo hacia donde correría el agua: norte 0, este 90, sur 180.</translation>
+    </message>
+    <message>
+        <source>The weakest soil found in the trial pit down to the pit floor; choose “not known” rather than guess.</source>
+        <translation type="unfinished">El suelo más débil hallado en la calicata hasta el fondo de la excavación; elija «no se sabe» antes que adivinar.</translation>
+    </message>
+    <message>
+        <source>Clay in the soil used for plaster, from a jar test. Leave empty if not known.</source>
+        <translation type="unfinished">Arcilla en la tierra para el revoque, según la prueba del frasco. Deje vacío si no se sabe.</translation>
+    </message>
+    <message>
+        <source>From the ground down to ground water at its highest in the year. Leave empty if not known.</source>
+        <translation type="unfinished">Del suelo hasta el agua subterránea en su nivel más alto del año. Deje vacío si no se sabe.</translation>
+    </message>
+    <message>
+        <source>Level distance from the pit edge to the nearest terrace edge or bank downhill.</source>
+        <translation type="unfinished">Distancia a nivel de la orilla de la excavación al filo de terraza o barranco más cercano ladera abajo.</translation>
+    </message>
+    <message>
+        <source>Drop of that terrace edge or bank.</source>
+        <translation type="unfinished">Altura de ese filo de terraza o barranco.</translation>
+    </message>
+    <message>
+        <source>Whether the pit floor, or part of it, lies on rock.</source>
+        <translation type="unfinished">Si el fondo de la excavación, o parte de él, está sobre roca.</translation>
+    </message>
+    <message>
+        <source>Level distance to the nearest house, path or shed that escaping water would reach.</source>
+        <translation type="unfinished">Distancia a nivel a la casa, camino o cobertizo más cercano al que llegaría el agua si se escapa.</translation>
+    </message>
+    <message>
+        <source>Whether children who cannot yet swim or climb out live or play within 20 m.</source>
+        <translation type="unfinished">Si a menos de 20 m viven o juegan niños que aún no saben nadar ni salir solos.</translation>
+    </message>
+    <message>
+        <source>Clear length of the smallest tank that builders here recommend.</source>
+        <translation type="unfinished">Largo libre del tanque más pequeño que recomiendan los constructores de aquí.</translation>
+    </message>
+    <message>
+        <source>Clear width of the smallest tank that builders here recommend.</source>
+        <translation type="unfinished">Ancho libre del tanque más pequeño que recomiendan los constructores de aquí.</translation>
+    </message>
+    <message>
+        <source>Clear depth of the smallest tank that builders here recommend.</source>
+        <translation type="unfinished">Profundidad libre del tanque más pequeño que recomiendan los constructores de aquí.</translation>
+    </message>
+    <message>
+        <source>Shape of the finished floor seen from above.</source>
+        <translation type="unfinished">Forma del piso terminado visto desde arriba.</translation>
+    </message>
+    <message>
+        <source>Whether the clear sizes below are those of the finished floor or of the opening at the rim.</source>
+        <translation type="unfinished">Si las medidas libres de abajo son las del piso terminado o las de la boca en el borde.</translation>
+    </message>
+    <message>
+        <source>Finished inside length that the water touches, plaster to plaster; the pit is dug larger.</source>
+        <translation type="unfinished">Largo interior terminado que toca el agua, de revoque a revoque; la excavación se hace más grande.</translation>
+    </message>
+    <message>
+        <source>Finished inside width that the water touches, plaster to plaster; the pit is dug larger.</source>
+        <translation type="unfinished">Ancho interior terminado que toca el agua, de revoque a revoque; la excavación se hace más grande.</translation>
+    </message>
+    <message>
+        <source>Finished inside diameter that the water touches, plaster to plaster; the pit is dug larger.</source>
+        <translation type="unfinished">Diámetro interior terminado que toca el agua, de revoque a revoque; la excavación se hace más grande.</translation>
+    </message>
+    <message>
+        <source>Corners of the finished inside in plan, anticlockwise, with no corner bent inward.</source>
+        <translation type="unfinished">Esquinas del interior terminado en planta, en sentido contrario al reloj, sin esquinas hacia adentro.</translation>
+    </message>
+    <message>
+        <source>Finished floor straight up to the rim; the pit is deeper by the coats and the stone bed.</source>
+        <translation type="unfinished">Del piso terminado a plomo hasta el borde; la excavación es más honda por las capas y la cama de piedra.</translation>
+    </message>
+    <message>
+        <source>How far the wall leans outward for each unit of height: 0 is upright, 0.10 is 1 in 10.</source>
+        <translation type="unfinished">Cuánto se abre la pared por cada unidad de altura: 0 es a plomo, 0.10 es 1 en 10.</translation>
+    </message>
+    <message>
+        <source>Rounding of the corners of the clear floor in plan; 0 leaves them sharp.</source>
+        <translation type="unfinished">Redondeo de las esquinas del piso libre en planta; 0 las deja vivas.</translation>
+    </message>
+    <message>
+        <source>Height from the overflow level, where water runs out, up to the rim.</source>
+        <translation type="unfinished">Altura desde el rebosadero, por donde sale el agua, hasta el borde.</translation>
+    </message>
+    <message>
+        <source>Water left above the finished floor that the outlet cannot draw.</source>
+        <translation type="unfinished">Agua que queda sobre el piso terminado y la salida no puede sacar.</translation>
+    </message>
+    <message>
+        <source>Thickness of the compacted stone under the floor; there is none behind the walls.</source>
+        <translation type="unfinished">Espesor de la piedra apisonada bajo el piso; detrás de las paredes no hay.</translation>
+    </message>
+    <message>
+        <source>Volume of loose soil, sand and cement that makes one volume of plaster on the wall.</source>
+        <translation type="unfinished">Volumen de tierra, arena y cemento sueltos que da un volumen de revoque en la pared.</translation>
+    </message>
+    <message>
+        <source>Extra plaster for what falls, sticks to tools or sets before it is placed.</source>
+        <translation type="unfinished">Revoque de más por lo que cae, se pega a las herramientas o fragua antes de colocarse.</translation>
+    </message>
+    <message>
+        <source>Extra for hollows in the dug faces, on the stone bed and on coat 1 alone.</source>
+        <translation type="unfinished">De más por los huecos de las caras cavadas, solo en la cama de piedra y en la capa 1.</translation>
+    </message>
+    <message>
+        <source>Weight printed on the cement bag sold nearby.</source>
+        <translation type="unfinished">Peso impreso en la bolsa de cemento que se vende cerca.</translation>
+    </message>
+    <message>
+        <source>Weight of cement poured loose into a gauge box.</source>
+        <translation type="unfinished">Peso del cemento vertido suelto en un cajón de medida.</translation>
+    </message>
+    <message>
+        <source>Finished thickness of the coat, measured square to the face.</source>
+        <translation type="unfinished">Espesor terminado de la capa, medido a escuadra con la cara.</translation>
+    </message>
+    <message>
+        <source>Parts of sieved soil in the mix, by loose volume.</source>
+        <translation type="unfinished">Partes de tierra cernida en la mezcla, en volumen suelto.</translation>
+    </message>
+    <message>
+        <source>Parts of sand in the mix, by loose volume.</source>
+        <translation type="unfinished">Partes de arena en la mezcla, en volumen suelto.</translation>
+    </message>
+    <message>
+        <source>Parts of cement in the mix, by loose volume.</source>
+        <translation type="unfinished">Partes de cemento en la mezcla, en volumen suelto.</translation>
+    </message>
+    <message>
+        <source>Days for which the coat is kept under wet sacks, rest days too.</source>
+        <translation type="unfinished">Días que la capa se mantiene bajo costales mojados, también los de descanso.</translation>
+    </message>
+    <message>
+        <source>Rounded fillet between clear floor and wall; 0 leaves a sharp corner.</source>
+        <translation type="unfinished">Media caña entre piso libre y pared; 0 deja el rincón vivo.</translation>
+    </message>
+    <message>
+        <source>Width of the plaster collar let into the ground around the top, outward of the coats; 0 for none.</source>
+        <translation type="unfinished">Ancho del collar de revoque metido en el suelo alrededor de la boca, por fuera de las capas; 0 si no hay.</translation>
+    </message>
+    <message>
+        <source>Thickness of that collar; 0 for none.</source>
+        <translation type="unfinished">Espesor de ese collar; 0 si no hay.</translation>
+    </message>
+    <message>
+        <source>Share of soil and sand that stays on the sieve and cannot be used.</source>
+        <translation type="unfinished">Parte de la tierra y la arena que queda en la zaranda y no sirve.</translation>
+    </message>
+    <message>
+        <source>How much more room damp sand takes than dry sand.</source>
+        <translation type="unfinished">Cuánto más ocupa la arena húmeda que la seca.</translation>
+    </message>
+    <message>
+        <source>Volume of loose stone to buy for one volume of compacted bed.</source>
+        <translation type="unfinished">Volumen de piedra suelta que hay que comprar por un volumen de cama apisonada.</translation>
+    </message>
+    <message>
+        <source>Water to mix one volume of mortar.</source>
+        <translation type="unfinished">Agua para preparar un volumen de mezcla.</translation>
+    </message>
+    <message>
+        <source>Water to keep one unit of plastered face wet for a day.</source>
+        <translation type="unfinished">Agua para mantener mojada un día una unidad de cara revocada.</translation>
+    </message>
+    <message>
+        <source>Face that one sack covers once laps are taken off.</source>
+        <translation type="unfinished">Cara que cubre un costal, descontados los traslapes.</translation>
+    </message>
+    <message>
+        <source>Sacks beyond those that just cover the face.</source>
+        <translation type="unfinished">Costales además de los que justo cubren la cara.</translation>
+    </message>
+    <message>
+        <source>Measure it: fill the box with water from a bottle of known size.</source>
+        <translation type="unfinished">Mídalo: llene el cajón con agua de una botella de tamaño conocido.</translation>
+    </message>
+    <message>
+        <source>Measure it: fill the pan level with water from a bottle of known size.</source>
+        <translation type="unfinished">Mídala: llene la batea al ras con agua de una botella de tamaño conocido.</translation>
+    </message>
+    <message>
+        <source>Measure it: fill the bucket with water from a bottle of known size.</source>
+        <translation type="unfinished">Mídalo: llene el balde con agua de una botella de tamaño conocido.</translation>
+    </message>
+    <message>
+        <source>Soil for such a tank as people reckon it today; shown beside the computed soil, never mixed with it.</source>
+        <translation type="unfinished">Tierra para un tanque así como se calcula hoy por costumbre; se muestra junto a la calculada, nunca se mezcla con ella.</translation>
+    </message>
+    <message>
+        <source>Sand for such a tank as people reckon it today; shown beside the computed sand, never mixed with it.</source>
+        <translation type="unfinished">Arena para un tanque así como se calcula hoy por costumbre; se muestra junto a la calculada, nunca se mezcla con ella.</translation>
+    </message>
+    <message>
+        <source>Stone for such a tank as people reckon it today; shown beside the computed stone, never mixed with it.</source>
+        <translation type="unfinished">Piedra para un tanque así como se calcula hoy por costumbre; se muestra junto a la calculada, nunca se mezcla con ella.</translation>
+    </message>
+    <message>
+        <source>Cement for such a tank as people reckon it today; shown beside the computed cement, never mixed with it.</source>
+        <translation type="unfinished">Cemento para un tanque así como se calcula hoy por costumbre; se muestra junto al calculado, nunca se mezcla con él.</translation>
+    </message>
+    <message>
+        <source>Day on which digging begins.</source>
+        <translation type="unfinished">Día en que se empieza a cavar.</translation>
+    </message>
+    <message>
+        <source>People who dig and lay the stone bed each working day.</source>
+        <translation type="unfinished">Personas que cavan y ponen la cama de piedra cada día de trabajo.</translation>
+    </message>
+    <message>
+        <source>Masons, mixers and carriers together on a coat; a coat is placed in one go, within the day.</source>
+        <translation type="unfinished">Albañiles, mezcladores y cargadores juntos en una capa; una capa se coloca de una sola vez, dentro del día.</translation>
+    </message>
+    <message>
+        <source>Nobody digs or plasters on this day; wetting goes on.</source>
+        <translation type="unfinished">Ese día nadie cava ni revoca; se sigue mojando.</translation>
+    </message>
+    <message>
+        <source>Latest start of the first filling, counted in days after the last coat.</source>
+        <translation type="unfinished">A más tardar cuándo empezar el primer llenado, en días después de la última capa.</translation>
+    </message>
+    <message>
+        <source>One person&apos;s days to dig and throw out ground as it lies; leave empty to take it from the soil.</source>
+        <translation type="unfinished">Días de una persona para cavar y botar tierra en banco; deje vacío para tomarlo del tipo de suelo.</translation>
+    </message>
+    <message>
+        <source>One person&apos;s days to lay and compact the stone bed.</source>
+        <translation type="unfinished">Días de una persona para poner y apisonar la cama de piedra.</translation>
+    </message>
+    <message>
+        <source>One person&apos;s days to plaster one coat, helpers counted.</source>
+        <translation type="unfinished">Días de una persona para revocar una capa, contando ayudantes.</translation>
+    </message>
+    <message>
+        <source>One person&apos;s days to mix mortar by hand.</source>
+        <translation type="unfinished">Días de una persona para preparar mezcla a mano.</translation>
+    </message>
+    <message>
+        <source>Title</source>
+        <translation type="unfinished">Título</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation type="unfinished">Lugar</translation>
+    </message>
+    <message>
+        <source>Prepared by</source>
+        <translation type="unfinished">Preparado por</translation>
+    </message>
+    <message>
+        <source>Currency</source>
+        <translation type="unfinished">Moneda</translation>
+    </message>
+    <message>
+        <source>Latitude</source>
+        <translation type="unfinished">Latitud</translation>
+    </message>
+    <message>
+        <source>Height above sea level</source>
+        <translation type="unfinished">Altura sobre el nivel del mar</translation>
+    </message>
+    <message>
+        <source>Ground</source>
+        <translation type="unfinished">Terreno</translation>
+    </message>
+    <message>
+        <source>Fall of the ground</source>
+        <translation type="unfinished">Caída del terreno</translation>
+    </message>
+    <message>
+        <source>Downhill direction</source>
+        <translation type="unfinished">Rumbo ladera abajo</translation>
+    </message>
+    <message>
+        <source>Soil of the pit</source>
+        <translation type="unfinished">Suelo de la excavación</translation>
+    </message>
+    <message>
+        <source>Clay in the soil</source>
+        <translation type="unfinished">Arcilla en la tierra</translation>
+    </message>
+    <message>
+        <source>Depth to ground water</source>
+        <translation type="unfinished">Profundidad del agua subterránea</translation>
+    </message>
+    <message>
+        <source>Distance to the terrace edge</source>
+        <translation type="unfinished">Distancia al filo de la terraza</translation>
+    </message>
+    <message>
+        <source>Height of the terrace edge</source>
+        <translation type="unfinished">Altura del filo de la terraza</translation>
+    </message>
+    <message>
+        <source>Rock in the pit floor</source>
+        <translation type="unfinished">Roca en el fondo de la excavación</translation>
+    </message>
+    <message>
+        <source>Distance to the nearest house downhill</source>
+        <translation type="unfinished">Distancia a la casa más cercana ladera abajo</translation>
+    </message>
+    <message>
+        <source>Small children live within 20 m</source>
+        <translation type="unfinished">Viven niños pequeños a menos de 20 m</translation>
+    </message>
+    <message>
+        <source>Shape</source>
+        <translation type="unfinished">Forma</translation>
+    </message>
+    <message>
+        <source>Clear size measured at</source>
+        <translation type="unfinished">Medida libre tomada en</translation>
+    </message>
+    <message>
+        <source>Clear length</source>
+        <translation type="unfinished">Largo libre</translation>
+    </message>
+    <message>
+        <source>Clear width</source>
+        <translation type="unfinished">Ancho libre</translation>
+    </message>
+    <message>
+        <source>Clear diameter</source>
+        <translation type="unfinished">Diámetro libre</translation>
+    </message>
+    <message>
+        <source>Clear outline</source>
+        <translation type="unfinished">Contorno libre</translation>
+    </message>
+    <message>
+        <source>Clear depth, floor to rim</source>
+        <translation type="unfinished">Profundidad libre, del piso al borde</translation>
+    </message>
+    <message>
+        <source>Batter of the walls</source>
+        <translation type="unfinished">Talud de las paredes</translation>
+    </message>
+    <message>
+        <source>Corner radius, clear floor</source>
+        <translation type="unfinished">Radio de esquina, piso libre</translation>
+    </message>
+    <message>
+        <source>Freeboard</source>
+        <translation type="unfinished">Borde libre sobre el agua</translation>
+    </message>
+    <message>
+        <source>Dead depth</source>
+        <translation type="unfinished">Profundidad muerta</translation>
+    </message>
+    <message>
+        <source>Stone bed, compacted</source>
+        <translation type="unfinished">Cama de piedra, apisonada</translation>
+    </message>
+    <message>
+        <source>Loose ingredients per placed plaster</source>
+        <translation type="unfinished">Materiales sueltos por revoque colocado</translation>
+    </message>
+    <message>
+        <source>Waste</source>
+        <translation type="unfinished">Desperdicio</translation>
+    </message>
+    <message>
+        <source>Unevenness of dug faces</source>
+        <translation type="unfinished">Irregularidad de las caras cavadas</translation>
+    </message>
+    <message>
+        <source>Cement in a bag</source>
+        <translation type="unfinished">Cemento por bolsa</translation>
+    </message>
+    <message>
+        <source>Loose weight of cement</source>
+        <translation type="unfinished">Peso suelto del cemento</translation>
+    </message>
+    <message>
+        <source>Thickness</source>
+        <translation type="unfinished">Espesor</translation>
+    </message>
+    <message>
+        <source>Soil</source>
+        <translation type="unfinished">Tierra</translation>
+    </message>
+    <message>
+        <source>Sand</source>
+        <translation type="unfinished">Arena</translation>
+    </message>
+    <message>
+        <source>Cement</source>
+        <translation type="unfinished">Cemento</translation>
+    </message>
+    <message>
+        <source>Days under wet sacks</source>
+        <translation type="unfinished">Días bajo costales mojados</translation>
+    </message>
+    <message>
+        <source>Cove radius, floor to wall</source>
+        <translation type="unfinished">Radio de la media caña, piso y pared</translation>
+    </message>
+    <message>
+        <source>Rim collar, width</source>
+        <translation type="unfinished">Collar del borde, ancho</translation>
+    </message>
+    <message>
+        <source>Rim collar, thickness</source>
+        <translation type="unfinished">Collar del borde, espesor</translation>
+    </message>
+    <message>
+        <source>Loss in sieving</source>
+        <translation type="unfinished">Pérdida al cernir</translation>
+    </message>
+    <message>
+        <source>Bulking of damp sand</source>
+        <translation type="unfinished">Abultamiento de la arena húmeda</translation>
+    </message>
+    <message>
+        <source>Loose stone per compacted bed</source>
+        <translation type="unfinished">Piedra suelta por cama apisonada</translation>
+    </message>
+    <message>
+        <source>Mixing water</source>
+        <translation type="unfinished">Agua de mezcla</translation>
+    </message>
+    <message>
+        <source>Curing water</source>
+        <translation type="unfinished">Agua de curado</translation>
+    </message>
+    <message>
+        <source>Face covered by one sack</source>
+        <translation type="unfinished">Cara que cubre un costal</translation>
+    </message>
+    <message>
+        <source>Spare sacks</source>
+        <translation type="unfinished">Costales de reserva</translation>
+    </message>
+    <message>
+        <source>Gauge box holds</source>
+        <translation type="unfinished">Cabida del cajón de medida</translation>
+    </message>
+    <message>
+        <source>Pan holds</source>
+        <translation type="unfinished">Cabida de la batea</translation>
+    </message>
+    <message>
+        <source>Bucket holds</source>
+        <translation type="unfinished">Cabida del balde</translation>
+    </message>
+    <message>
+        <source>Customary bill: soil</source>
+        <translation type="unfinished">Lista acostumbrada: tierra</translation>
+    </message>
+    <message>
+        <source>Customary bill: sand</source>
+        <translation type="unfinished">Lista acostumbrada: arena</translation>
+    </message>
+    <message>
+        <source>Customary bill: stone</source>
+        <translation type="unfinished">Lista acostumbrada: piedra</translation>
+    </message>
+    <message>
+        <source>Customary bill: cement</source>
+        <translation type="unfinished">Lista acostumbrada: cemento</translation>
+    </message>
+    <message>
+        <source>Smallest recommended clear length</source>
+        <translation type="unfinished">Largo libre mínimo recomendado</translation>
+    </message>
+    <message>
+        <source>Smallest recommended clear width</source>
+        <translation type="unfinished">Ancho libre mínimo recomendado</translation>
+    </message>
+    <message>
+        <source>Smallest recommended clear depth</source>
+        <translation type="unfinished">Profundidad libre mínima recomendada</translation>
+    </message>
+    <message>
+        <source>First day of digging</source>
+        <translation type="unfinished">Primer día de cavar</translation>
+    </message>
+    <message>
+        <source>Diggers</source>
+        <translation type="unfinished">Cavadores</translation>
+    </message>
+    <message>
+        <source>People on a coat</source>
+        <translation type="unfinished">Personas en una capa</translation>
+    </message>
+    <message>
+        <source>Weekly rest day</source>
+        <translation type="unfinished">Día de descanso semanal</translation>
+    </message>
+    <message>
+        <source>Start filling within</source>
+        <translation type="unfinished">Empezar a llenar dentro de</translation>
+    </message>
+    <message>
+        <source>Digging</source>
+        <translation type="unfinished">Cavar</translation>
+    </message>
+    <message>
+        <source>Laying the stone bed</source>
+        <translation type="unfinished">Poner la cama de piedra</translation>
+    </message>
+    <message>
+        <source>Plastering a coat</source>
+        <translation type="unfinished">Revocar una capa</translation>
+    </message>
+    <message>
+        <source>Mixing mortar</source>
+        <translation type="unfinished">Preparar mezcla</translation>
+    </message>
+    <message>
+        <source>The ground is not level. Cut and fill for the bench are not computed by this version; all figures are for level ground beside the tank.</source>
+        <translation type="unfinished">El terreno no es llano. Esta versión no calcula el corte y el relleno de la plataforma; todas las cifras valen para terreno llano junto al tanque.</translation>
+    </message>
+    <message>
+        <source>The tank is smaller than the smallest one that builders recommend: %1 long, %2 wide and %3 deep (clear), which is %4 to the rim.</source>
+        <translation type="unfinished">El tanque es más pequeño que el menor que recomiendan los constructores: %1 de largo, %2 de ancho y %3 de hondo (libres), o sea %4 hasta el borde.</translation>
+    </message>
+    <message>
+        <source>%1 parts of sand to 1 part of soil would reach it.</source>
+        <translation type="unfinished">Se llegaría con %1 partes de arena por 1 parte de tierra.</translation>
+    </message>
+    <message>
+        <source>%1: clay is only %2 of its soil and sand together; %3 to %4 is wanted, or the plaster crumbles.</source>
+        <translation type="unfinished">%1: la arcilla es solo %2 de su tierra y arena juntas; se quiere de %3 a %4, o el revoque se desmorona.</translation>
+    </message>
+    <message>
+        <source>%1: clay is %2 of its soil and sand together; %3 to %4 is wanted, or the plaster shrinks and cracks.</source>
+        <translation type="unfinished">%1: la arcilla es %2 de su tierra y arena juntas; se quiere de %3 a %4, o el revoque se encoge y se raja.</translation>
+    </message>
+    <message>
+        <source>%1: clay is only %2 of its soil and sand together, and even the soil alone has less than the %3 wanted. Look for a soil with more clay.</source>
+        <translation type="unfinished">%1: la arcilla es solo %2 de su tierra y arena juntas, y aun la tierra sola tiene menos del %3 que se quiere. Busque una tierra con más arcilla.</translation>
+    </message>
+    <message>
+        <source>The clay in the soil is not known, so the mix cannot be judged. Do a jar test and enter its result.</source>
+        <translation type="unfinished">No se sabe cuánta arcilla tiene la tierra, así que no se puede juzgar la mezcla. Haga la prueba del frasco y anote el resultado.</translation>
+    </message>
+    <message>
+        <source>The soil of the pit is not known. Digging is reckoned as for firm loam, and the walls cannot be called safe.</source>
+        <translation type="unfinished">No se conoce el suelo de la excavación. El cavado se calcula como en tierra franca firme, y no se puede decir que las paredes sean seguras.</translation>
+    </message>
+    <message>
+        <source>%1 is kept wet for %2. Ordinary cement practice is at least %3; shorter curing is reported from tanks of this kind, and leaves the plaster weaker.</source>
+        <translation type="unfinished">%1 se mantiene mojada %2. La práctica común con cemento es al menos %3; en tanques de este tipo se informa de curados más cortos, que dejan el revoque más débil.</translation>
+    </message>
+    <message>
+        <source>The last coat is kept wet for %1, but filling shall start within %2 of placing it. Keep the walls above the water under wet sacks after filling has begun.</source>
+        <translation type="unfinished">La última capa se mantiene mojada %1, pero el llenado debe empezar dentro de %2 de colocarla. Mantenga bajo costales mojados las paredes sobre el agua después de empezar a llenar.</translation>
+    </message>
+    <message>
+        <source>The pit is %1 deep. From %2 on a ladder must stand in it while anyone works there. Local codes and licensed practice come first.</source>
+        <translation type="unfinished">La excavación tiene %1 de hondo. Desde %2 debe haber una escalera dentro mientras alguien trabaje allí. Las normas locales y el ejercicio profesional autorizado van primero.</translation>
+    </message>
+    <message>
+        <source>The pit is %1 deep. From %2 on its walls must be held against cave-in: slope or step them back, or shore them, and let a competent person look at them each day. Local codes and licensed practice come first.</source>
+        <translation type="unfinished">La excavación tiene %1 de hondo. Desde %2 hay que proteger sus paredes contra derrumbes: déles talud o gradas, o entíbelas, y que una persona competente las revise cada día. Las normas locales y el ejercicio profesional autorizado van primero.</translation>
+    </message>
+    <message>
+        <source>The pit is %1 deep, more than the %2 that this program allows to be dug by hand. Have an engineer design it, or make the tank shallower and wider.</source>
+        <translation type="unfinished">La excavación tiene %1 de hondo, más que los %2 que este programa admite cavar a mano. Encargue el diseño a un ingeniero, o haga el tanque menos hondo y más ancho.</translation>
+    </message>
+    <message>
+        <source>The mixes and thicknesses entered need %1 times the cement of the customary bill by exact shells, %2 times by area times thickness. Decide which to trust, thickness, mix or cement; the others follow from your choice.</source>
+        <translation type="unfinished">Las mezclas y los espesores anotados necesitan %1 veces el cemento de la lista acostumbrada por capas exactas, y %2 veces por área por espesor. Decida en qué confiar, espesor, mezcla o cemento; lo demás sigue de su elección.</translation>
+    </message>
+    <message>
+        <source>The customary bill has %1 parts of soil to 1 part of sand; the mixes entered need %2. Both cannot be right.</source>
+        <translation type="unfinished">La lista acostumbrada tiene %1 partes de tierra por 1 parte de arena; las mezclas anotadas necesitan %2. No pueden ser ciertas las dos.</translation>
+    </message>
+    <message>
+        <source>Digging takes %1 by published rate norms and %2 by local practice. Check which fits your diggers before you promise dates.</source>
+        <translation type="unfinished">Cavar lleva %1 según normas publicadas y %2 según la práctica local. Vea cuál vale para sus cavadores antes de prometer fechas.</translation>
+    </message>
+    <message>
+        <source>The file&apos;s entry “%1” is not known to this version. It is kept and not used.</source>
+        <translation type="unfinished">Esta versión no conoce la entrada «%1» del archivo. Se conserva y no se usa.</translation>
+    </message>
+    <message>
+        <source>Stone bed</source>
+        <translation type="unfinished">Cama de piedra</translation>
+    </message>
+    <message>
+        <source>Cove</source>
+        <translation type="unfinished">Media caña</translation>
+    </message>
+    <message>
+        <source>Rim collar</source>
+        <translation type="unfinished">Collar del borde</translation>
+    </message>
+    <message>
+        <source>Dug pit</source>
+        <translation type="unfinished">Excavación</translation>
+    </message>
+    <message>
+        <source>Water</source>
+        <translation type="unfinished">Agua</translation>
+    </message>
+    <message>
+        <source>Person for scale</source>
+        <translation type="unfinished">Persona para comparar</translation>
+    </message>
+    <message>
+        <source>Bags of cement</source>
+        <translation type="unfinished">Bolsas de cemento</translation>
+    </message>
+    <message>
+        <source>Soil, sieved</source>
+        <translation type="unfinished">Tierra, cernida</translation>
+    </message>
+    <message>
+        <source>Stone, loose</source>
+        <translation type="unfinished">Piedra, suelta</translation>
+    </message>
+    <message>
+        <source>Water, all together</source>
+        <translation type="unfinished">Agua, en total</translation>
+    </message>
+    <message>
+        <source>Water for mixing</source>
+        <translation type="unfinished">Agua para mezclar</translation>
+    </message>
+    <message>
+        <source>Water for wetting</source>
+        <translation type="unfinished">Agua para mojar</translation>
+    </message>
+    <message>
+        <source>Sacks to keep wet</source>
+        <translation type="unfinished">Costales para mantener mojado</translation>
+    </message>
+    <message>
+        <source>Dig the pit</source>
+        <translation type="unfinished">Cavar</translation>
+    </message>
+    <message>
+        <source>Lay and compact the stone bed</source>
+        <translation type="unfinished">Poner y apisonar la cama de piedra</translation>
+    </message>
+    <message>
+        <source>Mix the mortar</source>
+        <translation type="unfinished">Preparar la mezcla</translation>
+    </message>
+    <message>
+        <source>Keep the coats wet</source>
+        <translation type="unfinished">Mantener mojadas las capas</translation>
+    </message>
+    <message>
+        <source>Start filling no later than</source>
+        <translation type="unfinished">Empezar a llenar a más tardar</translation>
+    </message>
+    <message>
+        <source>labourers</source>
+        <translation type="unfinished">peones</translation>
+    </message>
+    <message>
+        <source>masons and helpers</source>
+        <translation type="unfinished">albañiles y ayudantes</translation>
+    </message>
+    <message>
+        <source>clear length</source>
+        <translation type="unfinished">largo libre</translation>
+    </message>
+    <message>
+        <source>clear width</source>
+        <translation type="unfinished">ancho libre</translation>
+    </message>
+    <message>
+        <source>clear diameter</source>
+        <translation type="unfinished">diámetro libre</translation>
+    </message>
+    <message>
+        <source>clear depth</source>
+        <translation type="unfinished">profundidad libre</translation>
+    </message>
+    <message>
+        <source>pit length</source>
+        <translation type="unfinished">largo de la excavación</translation>
+    </message>
+    <message>
+        <source>pit width</source>
+        <translation type="unfinished">ancho de la excavación</translation>
+    </message>
+    <message>
+        <source>pit diameter</source>
+        <translation type="unfinished">diámetro de la excavación</translation>
+    </message>
+    <message>
+        <source>pit depth</source>
+        <translation type="unfinished">profundidad de la excavación</translation>
+    </message>
+    <message>
+        <source>Pit floor</source>
+        <translation type="unfinished">Fondo de la excavación</translation>
+    </message>
+    <message>
+        <source>Top of stone bed</source>
+        <translation type="unfinished">Cara de la cama de piedra</translation>
+    </message>
+    <message>
+        <source>Overflow level</source>
+        <translation type="unfinished">Nivel del rebosadero</translation>
+    </message>
+    <message>
+        <source>Rim</source>
+        <translation type="unfinished">Borde</translation>
+    </message>
+    <message>
+        <source>pit corner at ground</source>
+        <translation type="unfinished">esquina de la excavación a ras de suelo</translation>
+    </message>
+    <message>
+        <source>offset peg, clear of the pit</source>
+        <translation type="unfinished">estaca apartada, fuera de la excavación</translation>
+    </message>
+    <message>
+        <source>pit corner at floor</source>
+        <translation type="unfinished">esquina de la excavación en el fondo</translation>
+    </message>
+    <message>
+        <source>centre</source>
+        <translation type="unfinished">centro</translation>
+    </message>
+    <message>
+        <source>centre of the rounded corner</source>
+        <translation type="unfinished">centro de la esquina redondeada</translation>
+    </message>
+    <message>
+        <source>mark for the right angle</source>
+        <translation type="unfinished">marca para la escuadra</translation>
+    </message>
+    <message>
+        <source>side</source>
+        <translation type="unfinished">lado</translation>
+    </message>
+    <message>
+        <source>diagonal</source>
+        <translation type="unfinished">diagonal</translation>
+    </message>
+    <message>
+        <source>radius</source>
+        <translation type="unfinished">radio</translation>
+    </message>
+    <message>
+        <source>3-4-5 triangle</source>
+        <translation type="unfinished">triángulo 3-4-5</translation>
+    </message>
+    <message>
+        <source>site</source>
+        <translation type="unfinished">lugar</translation>
+    </message>
+    <message>
+        <source>tank</source>
+        <translation type="unfinished">tanque</translation>
+    </message>
+    <message>
+        <source>lining</source>
+        <translation type="unfinished">revestimiento</translation>
+    </message>
+    <message>
+        <source>water balance</source>
+        <translation type="unfinished">balance de agua</translation>
+    </message>
+    <message>
+        <source>delivery of water to the field</source>
+        <translation type="unfinished">entrega de agua al campo</translation>
+    </message>
+    <message>
+        <source>labour and dates</source>
+        <translation type="unfinished">mano de obra y fechas</translation>
+    </message>
+    <message>
+        <source>prices and cost</source>
+        <translation type="unfinished">precios y costo</translation>
+    </message>
+    <message>
+        <source>options side by side</source>
+        <translation type="unfinished">opciones lado a lado</translation>
+    </message>
+    <message>
+        <source>%1 bag</source>
+        <translation type="unfinished">%1 bolsa</translation>
+    </message>
+    <message>
+        <source>Coat %1</source>
+        <translation type="unfinished">Capa %1</translation>
+    </message>
+    <message>
+        <source>Place coat %1</source>
+        <translation type="unfinished">Colocar la capa %1</translation>
+    </message>
+    <message>
+        <source>Keep coat %1 wet</source>
+        <translation type="unfinished">Mantener mojada la capa %1</translation>
+    </message>
+    <message>
+        <source>Top of coat %1</source>
+        <translation type="unfinished">Cara de la capa %1</translation>
+    </message>
+    <message>
+        <source>cannot be read</source>
+        <translation type="unfinished">no se puede leer</translation>
+    </message>
+    <message>
+        <source>cannot be written; what was there before is untouched</source>
+        <translation type="unfinished">no se puede escribir; lo que había antes queda intacto</translation>
+    </message>
+    <message>
+        <source>is too large, in bytes</source>
+        <translation type="unfinished">es demasiado grande, en bytes</translation>
+    </message>
+    <message>
+        <source>is not JSON from this line and column on</source>
+        <translation type="unfinished">no es JSON desde esta línea y columna</translation>
+    </message>
+    <message>
+        <source>has too many levels of brackets</source>
+        <translation type="unfinished">tiene demasiados niveles de corchetes</translation>
+    </message>
+    <message>
+        <source>is not UTF-8 text from this line and column on</source>
+        <translation type="unfinished">no es texto UTF-8 desde esta línea y columna</translation>
+    </message>
+    <message>
+        <source>is not a Tankwright project</source>
+        <translation type="unfinished">no es un proyecto de Tankwright</translation>
+    </message>
+    <message>
+        <source>is of a version that this program does not know</source>
+        <translation type="unfinished">es de una versión que este programa no conoce</translation>
+    </message>
+    <message>
+        <source>is missing</source>
+        <translation type="unfinished">falta</translation>
+    </message>
+    <message>
+        <source>is of the wrong kind</source>
+        <translation type="unfinished">es de un tipo equivocado</translation>
+    </message>
+    <message>
+        <source>is not a finite number</source>
+        <translation type="unfinished">no es un número finito</translation>
+    </message>
+    <message>
+        <source>is outside the allowed range</source>
+        <translation type="unfinished">está fuera del rango permitido</translation>
+    </message>
+    <message>
+        <source>is not one of the choices</source>
+        <translation type="unfinished">no es una de las opciones</translation>
+    </message>
+    <message>
+        <source>is too long, in bytes of UTF-8</source>
+        <translation type="unfinished">es demasiado largo, en bytes de UTF-8</translation>
+    </message>
+    <message>
+        <source>is not a calendar date written year-month-day</source>
+        <translation type="unfinished">no es una fecha escrita año-mes-día</translation>
+    </message>
+    <message>
+        <source>is given twice</source>
+        <translation type="unfinished">está dos veces</translation>
+    </message>
+    <message>
+        <source>has too few entries</source>
+        <translation type="unfinished">tiene muy pocas entradas</translation>
+    </message>
+    <message>
+        <source>has too many entries</source>
+        <translation type="unfinished">tiene demasiadas entradas</translation>
+    </message>
+    <message>
+        <source>runs clockwise; list the corners anticlockwise</source>
+        <translation type="unfinished">va en el sentido del reloj; anote las esquinas en sentido contrario</translation>
+    </message>
+    <message>
+        <source>touches or crosses itself</source>
+        <translation type="unfinished">se toca o se cruza a sí mismo</translation>
+    </message>
+    <message>
+        <source>is bent inward at this corner; every corner must point outward</source>
+        <translation type="unfinished">se dobla hacia adentro en esta esquina; todas deben apuntar hacia afuera</translation>
+    </message>
+    <message>
+        <source>puts the overflow level at or below the clear floor; it must be less than the clear depth</source>
+        <translation type="unfinished">pone el rebosadero en el piso libre o más abajo; debe ser menor que la profundidad libre</translation>
+    </message>
+    <message>
+        <source>reaches the overflow level; it must be less than the clear depth without the freeboard</source>
+        <translation type="unfinished">llega al rebosadero; debe ser menor que la profundidad libre sin el borde libre</translation>
+    </message>
+    <message>
+        <source>make a lining thicker than the clear inside of the tank</source>
+        <translation type="unfinished">hacen un revestimiento más grueso que el interior libre del tanque</translation>
+    </message>
+    <message>
+        <source>leaves no clear floor: the size at the rim is too small for this depth and batter</source>
+        <translation type="unfinished">no deja piso libre: la medida en el borde es muy pequeña para esta profundidad y este talud</translation>
+    </message>
+    <message>
+        <source>does not fit into the corners of the clear floor</source>
+        <translation type="unfinished">no cabe en las esquinas del piso libre</translation>
+    </message>
+    <message>
+        <source>is too small: with this batter the corners would vanish at the floor</source>
+        <translation type="unfinished">es muy pequeño: con este talud las esquinas desaparecerían en el piso</translation>
+    </message>
+    <message>
+        <source>does not fit between the clear floor and the rim</source>
+        <translation type="unfinished">no cabe entre el piso libre y el borde</translation>
+    </message>
+    <message>
+        <source>has neither soil nor sand; give at least one of them some parts</source>
+        <translation type="unfinished">no tiene ni tierra ni arena; dé partes al menos a una de ellas</translation>
+    </message>
+    <message>
+        <source>leaves no pit floor to stand on</source>
+        <translation type="unfinished">no deja fondo de excavación donde pararse</translation>
+    </message>
+    <message>
+        <source>is not known to this version; it is kept and not used</source>
+        <translation type="unfinished">no se conoce en esta versión; se conserva y no se usa</translation>
+    </message>
+    <message>
+        <source>The project file</source>
+        <translation type="unfinished">El archivo del proyecto</translation>
+    </message>
+    <message>
+        <source>Format mark</source>
+        <translation type="unfinished">Marca del formato</translation>
+    </message>
+    <message>
+        <source>Version of the format</source>
+        <translation type="unfinished">Versión del formato</translation>
+    </message>
+    <message>
+        <source>Site</source>
+        <translation type="unfinished">Lugar</translation>
+    </message>
+    <message>
+        <source>Spot heights</source>
+        <translation type="unfinished">Cotas</translation>
+    </message>
+    <message>
+        <source>Terrace edge</source>
+        <translation type="unfinished">Filo de la terraza</translation>
+    </message>
+    <message>
+        <source>Tank</source>
+        <translation type="unfinished">Tanque</translation>
+    </message>
+    <message>
+        <source>Lining</source>
+        <translation type="unfinished">Revestimiento</translation>
+    </message>
+    <message>
+        <source>Coats</source>
+        <translation type="unfinished">Capas</translation>
+    </message>
+    <message>
+        <source>Customary bill</source>
+        <translation type="unfinished">Lista acostumbrada</translation>
+    </message>
+    <message>
+        <source>Recommended by builders</source>
+        <translation type="unfinished">Recomendado por los constructores</translation>
+    </message>
+    <message>
+        <source>Labour and dates</source>
+        <translation type="unfinished">Mano de obra y fechas</translation>
+    </message>
+    <message>
+        <source>a number</source>
+        <translation type="unfinished">un número</translation>
+    </message>
+    <message>
+        <source>a whole number</source>
+        <translation type="unfinished">un número entero</translation>
+    </message>
+    <message>
+        <source>text</source>
+        <translation type="unfinished">texto</translation>
+    </message>
+    <message>
+        <source>a list</source>
+        <translation type="unfinished">una lista</translation>
+    </message>
+    <message>
+        <source>a group in braces</source>
+        <translation type="unfinished">un grupo entre llaves</translation>
+    </message>
+    <message>
+        <source>all corners pointing outward</source>
+        <translation type="unfinished">todas las esquinas hacia afuera</translation>
+    </message>
+    <message>
+        <source>corners listed anticlockwise</source>
+        <translation type="unfinished">esquinas en sentido contrario al reloj</translation>
+    </message>
+    <message>
+        <source>no corner given twice, no sides crossing</source>
+        <translation type="unfinished">ninguna esquina repetida, ningún lado cruzado</translation>
+    </message>
+    <message>
+        <source>Coat %1: %2</source>
+        <translation type="unfinished">Capa %1: %2</translation>
+    </message>
+    <message>
+        <source>%1, entry %2</source>
+        <translation type="unfinished">%1, entrada %2</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation type="unfinished">%1 a %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation type="unfinished">%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 in the file, %2</source>
+        <translation type="unfinished">%1 en el archivo, %2</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation type="unfinished">%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1 %2.</source>
+        <translation type="unfinished">%1 %2.</translation>
+    </message>
+    <message>
+        <source>%1 %2: found %3.</source>
+        <translation type="unfinished">%1 %2: se halló %3.</translation>
+    </message>
+    <message>
+        <source>%1 %2: allowed %3.</source>
+        <translation type="unfinished">%1 %2: se permite %3.</translation>
+    </message>
+    <message>
+        <source>%1 %2: found %3; allowed %4.</source>
+        <translation type="unfinished">%1 %2: se halló %3; se permite %4.</translation>
+    </message>
+    <message>
+        <source>%1 or more</source>
+        <translation type="unfinished">%1 o más</translation>
+    </message>
+    <message>
+        <source>up to %1</source>
+        <translation type="unfinished">hasta %1</translation>
+    </message>
+    <message>
+        <source>published</source>
+        <translation type="unfinished">publicado</translation>
+    </message>
+    <message>
+        <source>common practice, no source</source>
+        <translation type="unfinished">práctica común, sin fuente</translation>
+    </message>
+    <message>
+        <source>from memory, to be verified</source>
+        <translation type="unfinished">de memoria, por verificar</translation>
+    </message>
+    <message>
+        <source>this program&apos;s proposal, to be changed where practice differs</source>
+        <translation type="unfinished">propuesta de este programa, para cambiar donde la práctica sea otra</translation>
+    </message>
+    <message>
+        <source>entered or fixed by the design</source>
+        <translation type="unfinished">anotado o fijado por el diseño</translation>
+    </message>
+    <message>
+        <source>measured or chosen on site</source>
+        <translation type="unfinished">medido o elegido en el lugar</translation>
+    </message>
+    <message>
+        <source>plane and solid geometry; the prismoidal formula is exact for a straight batter</source>
+        <translation type="unfinished">geometría del plano y del espacio; la fórmula del prismoide es exacta con talud recto</translation>
+    </message>
+    <message>
+        <source>this program&apos;s proposal; change it to suit the district</source>
+        <translation type="unfinished">propuesta de este programa; cámbiela según el distrito</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation type="unfinished">Nota</translation>
+    </message>
+    <message>
+        <source>Caution</source>
+        <translation type="unfinished">Cuidado</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation type="unfinished">Alto</translation>
+    </message>
+    <message>
+        <source>Allowed: %1.</source>
+        <translation type="unfinished">Permitido: %1.</translation>
+    </message>
+    <message>
+        <source>Source of the default: %1.</source>
+        <translation type="unfinished">Fuente del valor inicial: %1.</translation>
+    </message>
+    <message>
+        <source>ft</source>
+        <translation type="unfinished">pie</translation>
+    </message>
+    <message>
+        <source>ft²</source>
+        <translation type="unfinished">pie²</translation>
+    </message>
+    <message>
+        <source>ft³</source>
+        <translation type="unfinished">pie³</translation>
+    </message>
+    <message>
+        <source>kg/ft³</source>
+        <translation type="unfinished">kg/pie³</translation>
+    </message>
+    <message>
+        <source>L/ft³</source>
+        <translation type="unfinished">L/pie³</translation>
+    </message>
+    <message>
+        <source>L/ft² per day</source>
+        <translation type="unfinished">L/pie² por día</translation>
+    </message>
+    <message>
+        <source>person-days per 100 ft³</source>
+        <translation type="unfinished">jornales por 100 pie³</translation>
+    </message>
+    <message>
+        <source>person-days per 100 ft²</source>
+        <translation type="unfinished">jornales por 100 pie²</translation>
+    </message>
+    <message>
+        <source>m</source>
+        <translation type="unfinished">m</translation>
+    </message>
+    <message>
+        <source>m²</source>
+        <translation type="unfinished">m²</translation>
+    </message>
+    <message>
+        <source>m³</source>
+        <translation type="unfinished">m³</translation>
+    </message>
+    <message>
+        <source>L</source>
+        <translation type="unfinished">L</translation>
+    </message>
+    <message>
+        <source>kg</source>
+        <translation type="unfinished">kg</translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation type="unfinished">días</translation>
+    </message>
+    <message>
+        <source>hours</source>
+        <translation type="unfinished">horas</translation>
+    </message>
+    <message>
+        <source>people</source>
+        <translation type="unfinished">personas</translation>
+    </message>
+    <message>
+        <source>person-days</source>
+        <translation type="unfinished">jornales</translation>
+    </message>
+    <message>
+        <source>parts</source>
+        <translation type="unfinished">partes</translation>
+    </message>
+    <message>
+        <source>kg/m³</source>
+        <translation type="unfinished">kg/m³</translation>
+    </message>
+    <message>
+        <source>L/m³</source>
+        <translation type="unfinished">L/m³</translation>
+    </message>
+    <message>
+        <source>L/m² per day</source>
+        <translation type="unfinished">L/m² por día</translation>
+    </message>
+    <message>
+        <source>person-days per m³</source>
+        <translation type="unfinished">jornales por m³</translation>
+    </message>
+    <message>
+        <source>person-days per m²</source>
+        <translation type="unfinished">jornales por m²</translation>
+    </message>
+    <message>
+        <source>%1 day</source>
+        <translation type="unfinished">%1 día</translation>
+    </message>
+    <message>
+        <source>%1 hour</source>
+        <translation type="unfinished">%1 hora</translation>
+    </message>
+    <message>
+        <source>%1 person</source>
+        <translation type="unfinished">%1 persona</translation>
+    </message>
+    <message>
+        <source>%1 person-day</source>
+        <translation type="unfinished">%1 jornal</translation>
+    </message>
+    <message>
+        <source>%1 part</source>
+        <translation type="unfinished">%1 parte</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 days</source>
+        <translation type="unfinished">
+            <numerusform>%1 día</numerusform>
+            <numerusform>%1 días</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 hours</source>
+        <translation type="unfinished">
+            <numerusform>%1 hora</numerusform>
+            <numerusform>%1 horas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 people</source>
+        <translation type="unfinished">
+            <numerusform>%1 persona</numerusform>
+            <numerusform>%1 personas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 person-days</source>
+        <translation type="unfinished">
+            <numerusform>%1 jornal</numerusform>
+            <numerusform>%1 jornales</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 parts</source>
+        <translation type="unfinished">
+            <numerusform>%1 parte</numerusform>
+            <numerusform>%1 partes</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation type="unfinished">, </translation>
+    </message>
+    <message>
+        <source>%1 or %2</source>
+        <translation type="unfinished">%1 o %2</translation>
+    </message>
+    <message>
+        <source>Not in the project, so not in the plan: %1.</source>
+        <translation type="unfinished">No está en el proyecto, así que tampoco en el plan: %1.</translation>
+    </message>
+    <message>
+        <source>In the project, but not computed by this version: %1. The entries are kept.</source>
+        <translation type="unfinished">Está en el proyecto, pero esta versión no lo calcula: %1. Las entradas se conservan.</translation>
+    </message>
+    <message>
+        <source>%1 must be placed in one go, within the day. People entered for it: %2; needed: %3.</source>
+        <translation type="unfinished">%1 debe colocarse de una sola vez, dentro del día. Personas anotadas: %2; necesarias: %3.</translation>
+    </message>
+    <message>
+        <source>%1 %2: %3.</source>
+        <translation type="unfinished">%1 %2: %3.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 bags</source>
+        <translation type="unfinished">
+            <numerusform>%1 bolsa</numerusform>
+            <numerusform>%1 bolsas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 (draft)</source>
+        <translation type="unfinished">%1 (borrador)</translation>
+    </message>
+</context>
+</TS>
