@@ -1,29 +1,44 @@
 #pragma once
 
-#include <QPainter>
-#include <QRectF>
-
 #include "core/plan.h"
 #include "core/project/project.h"
 #include "ui/text/formatter.h"
+
+#include <QPainter>
+#include <QRectF>
 
 namespace ui::drawings {
 
 /// How a drawing is made. Lengths on paper in millimetres; the painter's transform maps 1 unit to 1 mm.
 struct Style {
-  bool dark = false;       ///< light lines for a dark screen; paper is never dark
-  double text_mm = 3.5;    ///< height of capitals' line
-  bool fixed_scale = true; ///< round scale 1:n (paper) or fit the box (screen)
+  bool dark = false;        ///< light lines for a dark screen; paper is never dark
+  double text_mm = 3.1;     ///< height of a capital letter; 3.1 is a 12.3 point type
+  bool fixed_scale = true;  ///< round scale 1:n (paper) or fit the box (screen)
 };
 
-/// Draws the plan (seen from above) into `box_mm`: clear floor and rim, coats, pit edge, offset pegs, clear and pit dimensions named.
+/// Draws the plan (seen from above) into `box_mm`: clear floor and rim, coats, pit edge, clear and pit
+/// dimensions named.
 /// @return n of the scale 1:n used
-int drawPlan(QPainter& painter, const QRectF& box_mm, const core::Plan& plan, const Formatter& format, const Style& style);
+int drawPlan(QPainter& painter, const QRectF& box_mm, const core::Plan& plan, const Formatter& format,
+             const Style& style);
 
-/// Draws the section across the width, hatched by material, with levels and the water.
-int drawSection(QPainter& painter, const QRectF& box_mm, const core::Plan& plan, const Formatter& format, const Style& style);
+/// Draws the section A-A across the width, hatched by material, with levels and the water.
+int drawSection(QPainter& painter, const QRectF& box_mm, const core::Plan& plan, const Formatter& format,
+                const Style& style);
+
+/// Draws the same section without dimensions, as large as the box allows.
+int drawSectionPicture(QPainter& painter, const QRectF& box_mm, const core::Plan& plan, const Style& style);
+
+/// Draws the foot of the wall enlarged, so that bed and coats can be told apart, each named with its
+/// thickness.
+int drawCornerDetail(QPainter& painter, const QRectF& box_mm, const core::Plan& plan, const Formatter& format,
+                     const Style& style);
 
 /// Draws the setting-out: pit corners, pegs, sides and diagonals.
-int drawSettingOut(QPainter& painter, const QRectF& box_mm, const core::Plan& plan, const Formatter& format, const Style& style);
+int drawSettingOut(QPainter& painter, const QRectF& box_mm, const core::Plan& plan, const Formatter& format,
+                   const Style& style);
+
+/// Thickness as a mason reads it: whole or half millimetres, or inches.
+QString thicknessText(double thickness_m, const Formatter& format);
 
 }  // namespace ui::drawings

@@ -1,15 +1,15 @@
 #pragma once
 
-#include <memory>
-#include <vector>
-
-#include <QPageSize>
-#include <QPainter>
-#include <QString>
-
 #include "core/plan.h"
 #include "core/project/project.h"
 #include "ui/text/formatter.h"
+
+#include <QByteArray>
+#include <QPageSize>
+#include <QPainter>
+#include <QString>
+#include <memory>
+#include <vector>
 
 namespace ui::handouts {
 
@@ -24,7 +24,8 @@ struct Options {
   QPageSize::PageSizeId page = QPageSize::A4;
 };
 
-/// The printed material and curing schedule with plan, section, setting-out, mix cards and safety: all pages in order.
+/// The printed material and curing schedule with plan, section, setting-out, mix cards and safety: all pages
+/// in order. Pages are counted from 0.
 class Handout {
 public:
   Handout(Content content, Options options);
@@ -35,11 +36,14 @@ public:
   int pageCount() const;
   QString pageTitle(int page) const;
   QSizeF pageSize_mm() const;
-  /// Paints one page; the painter's transform maps 1 unit to 1 mm, origin at the paper's corner. Vector drawing only.
+  /// Paints one page; the painter's transform maps 1 unit to 1 mm, origin at the paper's corner. Vector
+  /// drawing only.
   void paint(QPainter& painter, int page) const;
 
-  /// All pages as one vector PDF, fonts embedded.
-  /// @return the system's reason when it could not be written, empty when it was; the old file is then untouched
+  /// All pages as one vector PDF, fonts embedded. The same handout gives the same bytes.
+  QByteArray pdf() const;
+  /// @return the system's reason when it could not be written, empty when it was; the old file is then
+  /// untouched
   QString writePdf(const QString& file) const;
 
 private:

@@ -1,22 +1,21 @@
 #pragma once
 
-#include <functional>
+#include "core/geometry/camera.h"
+#include "core/geometry/scene.h"
 
 #include <QImage>
 #include <QStringList>
 #include <QWidget>
-
-#include "core/geometry/camera.h"
-#include "core/geometry/scene.h"
+#include <functional>
 
 namespace ui {
 
 /// Text for a dimension line, made by the caller so that the view knows nothing of units or languages.
 using DimensionText = std::function<QString(const core::geometry::Dimension&)>;
 
-/// The pit in three dimensions. Two kinds: drawn by Qt 3D, or in software where OpenGL 3.3 is missing. Both show the same
-/// meshes, take the same mouse and keys (drag: orbit, right or middle drag: move, wheel: nearer, arrows, + and -) and
-/// draw only when something changed.
+/// The pit in three dimensions. Two kinds: drawn by Qt 3D, or in software where OpenGL 3.3 is missing. Both
+/// show the same meshes, take the same mouse and keys (drag: orbit, right or middle drag: move, wheel:
+/// nearer, arrows, + and -) and draw only when something changed.
 class PitView : public QWidget {
   Q_OBJECT
 
@@ -38,6 +37,8 @@ public:
 
 signals:
   void cameraChanged();
+  /// The first picture is on the screen. Told once, and only when connected before the view is shown.
+  void firstFrameDrawn();
 };
 
 /// Whether an OpenGL 3.3 core context can be had here. Asked once; set TANKWRIGHT_SOFTWARE_VIEW=1 to say no.

@@ -1,0 +1,31 @@
+#pragma once
+
+#include <QPainterPath>
+#include <vector>
+
+namespace ui::drawings {
+
+/// Hatches by drawing practice, made as plain lines and shapes that stay inside the region, so no clipping is
+/// needed. All in mm.
+
+/// Parallel lines at an angle, spaced by the pattern in turn.
+QPainterPath lineHatch(const QPainterPath& region, double angle_deg, const std::vector<double>& spacing_mm);
+
+/// Solid dots on a staggered grid, for plaster.
+QPainterPath dotHatch(const QPainterPath& region, double spacing_mm, double diameter_mm);
+
+/// Outlines of stones side by side in a flat layer, wholly inside it.
+QPainterPath stones(const QRectF& layer);
+
+/// Hatch of plaster coat `coat` (from 1): dots and slanting lines take turns. Dots are to be filled, lines to
+/// be stroked.
+struct CoatHatch {
+  QPainterPath dots;
+  QPainterPath lines;
+};
+CoatHatch coatHatch(const QPainterPath& region, int coat);
+
+/// Hatch of cut ground: groups of three slanting strokes.
+QPainterPath earthHatch(const QPainterPath& region);
+
+}  // namespace ui::drawings

@@ -1,0 +1,157 @@
+#include "ui/drawings/dimensions.h"
+#include "ui/drawings/drawings.h"
+#include "ui/drawings/figure.h"
+#include "ui/drawings/paper.h"
+#include "ui/drawings/scale.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+#include <cmath>
+#include <vector>
+
+namespace ui::drawings {
+namespace {
+
+struct Text {
+  Q_DECLARE_TR_FUNCTIONS(Drawings)
+};
+
+constexpr double kLeastGap_mm = 0.8;    // lines nearer than this on paper run together
+constexpr double kLeastSlope_mm = 2.5;  // narrowest slope that takes slope strokes
+constexpr double kSlopeStep_mm = 4;
+
+/// An outline to draw and to measure.
+struct Reach {
+  double offset_m;
+  Line line;
+  QString length, width, diameter;  // sentences with %1 for the number
+};
+
+std::vector<Reach> clearReaches(const core::Plan& plan) {
+  const auto& g = plan.geometry;
+  if (g.batter() * g.depth() < 0.0005) {
+    return {{0, Line::outline, Text::tr("clear length %1"), Text::tr("clear width %1"),
+             Text::tr("clear diameter %1")}};
+  }
+  return {{0, Line::edge, Text::tr("clear floor length %1"), Text::tr("clear floor width %1"),
+           Text::tr("clear floor diameter %1")},
+          {g.clearOffset(g.depth()), Line::outline, Text::tr("clear rim length %1"),
+           Text::tr("clear rim width %1"), Text::tr("clear rim diameter %1")}};
+}
+
+std::vector<Reach> reaches(const core::Plan& plan) {
+  const auto& g = plan.geometry;
+  std::vector<Reach> all = clearReaches(plan);
+  all.push_back({g.pitOffset(g.depth()), Line::outline, Text::tr("pit top length %1"),
+                 Text::tr("pit top width %1"), Text::tr("pit top diameter %1")});
+  if (const auto collar = collarReach(g)) {
+    all.push_back({*collar, Line::edge, Text::tr("rim collar length %1"), Text::tr("rim collar width %1"),
+                   Text::tr("rim collar diameter %1")});
+  }
+  return all;
+}
+
+/// Offsets of the joints between coats at the rim, without the clear face and the pit edge [m].
+std::vector<double> coatJoints(const core::geometry::TankGeometry& g) {
+  std::vector<double> joints;
+  double offset = g.pitOffset(g.depth());
+  for (const auto& layer : g.layers()) {
+    if (!layer.id.starts_with("coat_")) continue;
+    offset -= layer.thickness_m * g.slant();
+    joints.push_back(offset);
+  }
+  if (!joints.empty()) joints.pop_back();
+  return joints;
+}
+
+bool coatsShow(const core::geometry::TankGeometry& g, const Paper& paper) {
+  return std::ranges::all_of(g.layers(), [&](const auto& layer) {
+    return !layer.id.starts_with("coat_") || paper.mm(layer.thickness_m) >= kLeastGap_mm;
+  });
+}
+
+/// Strokes down the wall, long and short in turn: the sign of a slope.
+void addSlopeStrokes(Figure& figure, const QPolygonF& rim, const QPolygonF& floor) {
+  int k = 0;
+  double next = kSlopeStep_mm / 2, done = 0;
+  for (qsizetype i = 0; i + 1 < rim.size(); ++i) {
+    const double edge = std::hypot(rim[i + 1].x() - rim[i].x(), rim[i + 1].y() - rim[i].y());
+    for (; edge > 0 && next < done + edge; next += kSlopeStep_mm, ++k) {
+      const double t = (next - done) / edge;
+      const QPointF top = rim[i] + t * (rim[i + 1] - rim[i]), foot = floor[i] + t * (floor[i + 1] - floor[i]);
+      figure.add(top, top + (k % 2 == 0 ? 0.85 : 0.4) * (foot - top), Line::hatch);
+    }
+    done += edge;
+  }
+}
+
+/// Where the section is cut: thick line ends with arrows and letters, outside the object.
+void addSectionMark(Figure& figure, const QRectF& object, double x, const Lettering& lettering) {
+  const QString letter = Text::tr("A", "letter of the section");
+  for (const double way : {-1., 1.}) {
+    const double edge = way < 0 ? object.top() : object.bottom();
+    const QPointF end(x, edge + way * 6);
+    figure.add({x, edge + way * 1}, end, Line::outline);
+    QPainterPath arrow(end + QPointF(5, 0));
+    arrow.lineTo(end + QPointF(1.5, -1.2));
+    arrow.lineTo(end + QPointF(1.5, 1.2));
+    arrow.closeSubpath();
+    figure.addSolid(arrow);
+    figure.add(end, end + QPointF(2, 0), Line::thin);
+    const double baseline = end.y() + ascent_mm(lettering) / 2 - 0.5;
+    figure.addText(letter, {x - 1.5, baseline}, {lettering.cap_mm, true}, Align::right);
+  }
+}
+
+void addSizes(Figure& figure, const core::Plan& plan, const Paper& paper, const Formatter& format,
+              const std::vector<Reach>& all, const QRectF& object, const Lettering& lettering) {
+  const auto& outline = plan.geometry.outline();
+  std::vector<Measure> across, up;
+  for (const Reach& reach : all) {
+    const Eigen::Vector2d size = outline.size(reach.offset_m);
+    const QRectF box = paper.outline(outline, reach.offset_m).boundingRect();
+    const QPointF middle = box.center();
+    const auto text = [&](const QString& sentence, double length) {
+      return sentence.arg(format.quantity(length, core::Unit::metre, 2));
+    };
+    across.push_back({box.left(), box.right(), middle.y(), middle.y(),
+                      text(outline.isCircle() ? reach.diameter : reach.length, size.x())});
+    up.push_back({box.top(), box.bottom(), middle.x(), middle.x(), text(reach.width, size.y())});
+    if (!outline.isCircle()) {
+      across.back().from_foot = across.back().to_foot = box.bottom();
+      up.back().from_foot = up.back().to_foot = box.right();
+    }
+  }
+  addRows(figure, Side::below, object.bottom() + 8, across, lettering);
+  if (!outline.isCircle()) addRows(figure, Side::right, object.right(), up, lettering);
+}
+
+Figure planFigure(const core::Plan& plan, const Formatter& format, const Style& style, double n) {
+  const auto& g = plan.geometry;
+  const Paper paper(g.outline().centre(), n);
+  const Lettering lettering{style.text_mm};
+  const std::vector<Reach> all = reaches(plan);
+  Figure figure;
+  for (const Reach& reach : all) figure.add(paper.outline(g.outline(), reach.offset_m), reach.line);
+  if (coatsShow(g, paper)) {
+    for (const double joint : coatJoints(g)) figure.add(paper.outline(g.outline(), joint), Line::thin);
+  }
+  if (paper.mm(g.clearOffset(g.depth())) >= kLeastSlope_mm) {
+    addSlopeStrokes(figure, paper.polygon(g.outline(), g.clearOffset(g.depth())),
+                    paper.polygon(g.outline(), 0));
+  }
+  const QRectF object = figure.bounds();
+  addSectionMark(figure, object, 0, lettering);
+  addSizes(figure, plan, paper, format, all, object, lettering);
+  addScaleBar(figure, {figure.bounds().left(), figure.bounds().bottom() + 5}, n, format, style);
+  return figure;
+}
+
+}  // namespace
+
+int drawPlan(QPainter& painter, const QRectF& box_mm, const core::Plan& plan, const Formatter& format,
+             const Style& style) {
+  return paintFitted(painter, box_mm, style, [&](double n) { return planFigure(plan, format, style, n); });
+}
+
+}  // namespace ui::drawings

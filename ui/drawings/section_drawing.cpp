@@ -1,0 +1,278 @@
+#include "ui/drawings/dimensions.h"
+#include "ui/drawings/drawings.h"
+#include "ui/drawings/figure.h"
+#include "ui/drawings/hatch.h"
+#include "ui/drawings/paper.h"
+#include "ui/drawings/scale.h"
+#include "ui/drawings/section_shape.h"
+#include "ui/text/words.h"
+
+#include <QCoreApplication>
+#include <QPainterPathStroker>
+#include <algorithm>
+#include <cmath>
+#include <vector>
+
+namespace ui::drawings {
+namespace {
+
+struct Text {
+  Q_DECLARE_TR_FUNCTIONS(Drawings)
+};
+
+constexpr double kEarth_mm = 5;  // depth of the hatched ground
+constexpr double kWaterSign_mm = 3;
+constexpr double kGround_mm = 5;         // ground line beyond the pit
+constexpr double kLeastHatched_mm = 1;   // thinner layers take no hatch
+constexpr double kLeastLining_mm = 1.4;  // a thinner lining is drawn solid
+
+/// Ground that is hatched: a band outside the pit and under the ground line.
+QPainterPath earthBand(const SectionShape& shape, double from_x, double to_x) {
+  const QPainterPath edge = shape.pitEdge();
+  QPainterPath open = edge;
+  open.closeSubpath();
+  QPainterPath whole(QPointF(from_x, 0));
+  whole.lineTo(edge.elementAt(0));
+  whole.connectPath(edge);
+  whole.lineTo(to_x, 0);
+  QPainterPathStroker stroker;
+  stroker.setWidth(2 * kEarth_mm);
+  stroker.setCapStyle(Qt::FlatCap);
+  stroker.setJoinStyle(Qt::MiterJoin);
+  QPainterPath below;
+  below.addRect(QRectF(QPointF(from_x, 0), QPointF(to_x, edge.boundingRect().bottom() + kEarth_mm)));
+  return stroker.createStroke(whole).simplified().intersected(below).subtracted(open);
+}
+
+void addCoat(Figure& figure, const QPainterPath& face, int coat, double thickness_mm) {
+  if (thickness_mm >= kLeastHatched_mm) {
+    const CoatHatch hatch = coatHatch(face, coat);
+    figure.addSolid(hatch.dots);
+    figure.add(hatch.lines, Line::hatch);
+  }
+  if (thickness_mm >= 0.7) figure.add(face, Line::thin);
+}
+
+void addStones(Figure& figure, const SectionShape& shape, const QPainterPath& bed) {
+  const auto& g = shape.tank();
+  QRectF box = bed.boundingRect();
+  box.setLeft(shape.left(g.pitOffset(g.depth() - g.pitDepth())));
+  box.setRight(shape.right(g.pitOffset(g.depth() - g.pitDepth())));
+  figure.add(bed, Line::thin);
+  if (box.height() >= kLeastHatched_mm) figure.add(stones(box), Line::hatch);
+}
+
+/// All the lining as one solid where the layers are too thin to tell apart.
+void addSolidLining(Figure& figure, const SectionShape& shape) {
+  for (const auto& layer : shape.tank().layers()) figure.addSolid(shape.layer(layer.id));
+}
+
+void addLayers(Figure& figure, const SectionShape& shape) {
+  const auto& g = shape.tank();
+  if (shape.mm(g.liningThickness()) < kLeastLining_mm) return addSolidLining(figure, shape);
+  int coat = 0;
+  for (const auto& layer : g.layers()) {
+    const QPainterPath face = shape.layer(layer.id);
+    if (layer.id == "stone_bed") {
+      addStones(figure, shape, face);
+    } else if (layer.id.starts_with("coat_")) {
+      addCoat(figure, face, ++coat, shape.mm(layer.thickness_m));
+    } else {  // cove and rim are made with the last coat
+      addCoat(figure, face, coat, shape.mm(layer.thickness_m));
+    }
+  }
+}
+
+void addWater(Figure& figure, const SectionShape& shape) {
+  const double z = shape.tank().fullLevel(), offset = shape.tank().clearOffset(z), y = shape.level(z);
+  const double a = shape.left(offset), b = shape.right(offset), x = a + (b - a) * 0.5;
+  figure.add({a, y}, {b, y}, Line::thin);
+  const double size = std::min(kWaterSign_mm, (b - a) / 4);
+  QPainterPath triangle(QPointF(x, y));
+  triangle.lineTo(x - size / 2, y - size);
+  triangle.lineTo(x + size / 2, y - size);
+  triangle.closeSubpath();
+  figure.add(triangle, Line::thin);
+  const double below = std::min(0.9, (shape.level(0) - y) / 4);
+  for (int k = 1; k <= 3; ++k) {
+    const double half = size * (0.75 - 0.2 * k);
+    figure.add({x - half, y + k * below}, {x + half, y + k * below}, Line::hatch);
+  }
+}
+
+void addGround(Figure& figure, const SectionShape& shape, double from_x, double to_x) {
+  const QPainterPath edge = shape.pitEdge();
+  figure.add(earthHatch(earthBand(shape, from_x, to_x)), Line::hatch);
+  figure.add({from_x, 0}, edge.elementAt(0), Line::outline);
+  figure.add(edge.currentPosition(), {to_x, 0}, Line::outline);
+  figure.add(edge, Line::outline);
+}
+
+/// The clear inside with the rim seen beyond.
+void addClearFace(Figure& figure, const SectionShape& shape) {
+  const auto& g = shape.tank();
+  const auto water = g.waterProfile(g.depth(), 12);
+  figure.add(shape.face(water), Line::edge);
+}
+
+struct LevelLabel {
+  double y;
+  double from_x;
+  QString text;
+  double text_y = 0;
+};
+
+QString levelText(const std::string& id, const core::Plan& plan, const Formatter& format) {
+  const auto& levels = plan.setting_out.levels;
+  const auto found = std::ranges::find(levels, id, &core::geometry::LevelMark::id);
+  const QString depth = format.quantity(found->below_ground_m, core::Unit::metre, 2);
+  if (id == "rim") return Text::tr("rim and ground: 0");
+  if (id == "overflow") return Text::tr("overflow: %1 down").arg(depth);
+  if (id == "pit_floor") return Text::tr("pit floor: %1 down").arg(depth);
+  return Text::tr("clear floor: %1 down").arg(depth);
+}
+
+std::string floorId(const core::Plan& plan) {
+  return "coat_" + std::to_string(plan.quantities.coats.size()) + "_top";
+}
+
+std::vector<LevelLabel> levelLabels(const SectionShape& shape, const core::Plan& plan,
+                                    const Formatter& format) {
+  const auto& g = shape.tank();
+  const double bottom = g.depth() - g.pitDepth();
+  const double ground = shape.right(collarReach(g).value_or(g.pitOffset(g.depth()))) + kGround_mm;
+  return {{shape.level(g.depth()), ground, levelText("rim", plan, format)},
+          {shape.level(g.fullLevel()), shape.right(g.clearOffset(g.fullLevel())),
+           levelText("overflow", plan, format)},
+          {shape.level(0), shape.right(0), levelText(floorId(plan), plan, format)},
+          {shape.level(bottom), shape.right(g.pitOffset(bottom)), levelText("pit_floor", plan, format)}};
+}
+
+/// Puts the texts one below the other, as near to their levels as their height allows.
+void spread(std::vector<LevelLabel>& labels, double pitch) {
+  for (std::size_t k = 0; k < labels.size(); ++k) {
+    labels[k].text_y = k == 0 ? labels[k].y : std::max(labels[k].y, labels[k - 1].text_y + pitch);
+  }
+}
+
+void addLevels(Figure& figure, std::vector<LevelLabel> labels, double from_x, const Lettering& lettering) {
+  spread(labels, height_mm(lettering) + 0.6);
+  const double knee = from_x + 1, text_x = from_x + 6;
+  for (const LevelLabel& label : labels) {
+    QPainterPath leader(QPointF(label.from_x, label.y));
+    leader.lineTo(std::max(knee, label.from_x), label.y);
+    leader.lineTo(text_x - 1.5, label.text_y);
+    figure.add(leader, Line::thin);
+    figure.addText(label.text, {text_x, label.text_y + lettering.cap_mm / 2}, lettering);
+  }
+}
+
+/// Widths along the cut; for a polygon they may differ from its greatest width, and then say where they are
+/// taken.
+class Widths {
+public:
+  Widths(const SectionShape& shape, const Formatter& format) : shape_(shape), format_(format) {}
+
+  Measure at(double offset_m, double z_m, const QString& width, const QString& diameter) const {
+    const double left = shape_.left(offset_m), right = shape_.right(offset_m), y = shape_.level(z_m);
+    const double length_m = (right - left) / shape_.mm(1);
+    const auto& outline = shape_.tank().outline();
+    const bool whole = std::abs(length_m - outline.size(offset_m).y()) < 0.0005;
+    const QString sentence = outline.isCircle() ? diameter
+                             : whole            ? width
+                                                : Text::tr("%1, at A-A").arg(width);
+    return {left, right, y, y, sentence.arg(format_.quantity(length_m, core::Unit::metre, 2))};
+  }
+
+private:
+  const SectionShape& shape_;
+  const Formatter& format_;
+};
+
+void addWidths(Figure& figure, const SectionShape& shape, const Formatter& format, double above_y,
+               double below_y, const Lettering& lettering) {
+  const auto& g = shape.tank();
+  const Widths widths(shape, format);
+  const double rim = g.clearOffset(g.depth()), top = g.pitOffset(g.depth());
+  const double bottom = g.depth() - g.pitDepth();
+  addRows(figure, Side::above, above_y,
+          {widths.at(rim, g.depth(), Text::tr("clear rim width %1"), Text::tr("clear rim diameter %1")),
+           widths.at(top, g.depth(), Text::tr("pit top width %1"), Text::tr("pit top diameter %1"))},
+          lettering);
+  std::vector<Measure> below{
+      widths.at(0, 0, Text::tr("clear floor width %1"), Text::tr("clear floor diameter %1")),
+      widths.at(g.pitOffset(bottom), bottom, Text::tr("pit floor width %1"),
+                Text::tr("pit floor diameter %1"))};
+  std::ranges::sort(below, {}, [](const Measure& m) { return m.to - m.from; });
+  addRows(figure, Side::below, below_y, below, lettering);
+}
+
+void addDepths(Figure& figure, const SectionShape& shape, const Formatter& format, double from_x,
+               const Lettering& lettering) {
+  const auto& g = shape.tank();
+  const auto text = [&](const QString& sentence, double depth) {
+    return sentence.arg(format.quantity(depth, core::Unit::metre, 2));
+  };
+  const double bottom = g.depth() - g.pitDepth(), ground = from_x + 1;
+  addRows(figure, Side::left, from_x,
+          {{0, shape.level(0), ground, shape.left(0), text(Text::tr("clear depth %1"), g.depth())},
+           {0, shape.level(bottom), ground, shape.left(g.pitOffset(bottom)),
+            text(Text::tr("pit depth %1"), g.pitDepth())}},
+          lettering);
+}
+
+/// Room for the cut tank with its ground and water level sign.
+QRectF objectRoom(const SectionShape& shape, double from_x, double to_x) {
+  const auto& g = shape.tank();
+  const double top = std::min(-width_mm(Line::outline) / 2, shape.level(g.fullLevel()) - kWaterSign_mm - 0.5);
+  const double bottom =
+      std::max(shape.level(g.depth() - g.pitDepth()) + kEarth_mm, shape.level(g.fullLevel()) + kWaterSign_mm);
+  return {QPointF(from_x, top), QPointF(to_x, bottom)};
+}
+
+/// The cut tank without dimensions.
+Figure pictureFigure(const core::Plan& plan, double n) {
+  const auto& g = plan.geometry;
+  const SectionShape shape(g, n);
+  const double edge = collarReach(g).value_or(g.pitOffset(g.depth()));
+  const double from_x = shape.left(edge) - kGround_mm, to_x = shape.right(edge) + kGround_mm;
+  Figure figure;
+  figure.addLater(objectRoom(shape, from_x, to_x), [=](Figure& object) {
+    addGround(object, shape, from_x, to_x);
+    addLayers(object, shape);
+    addClearFace(object, shape);
+    addWater(object, shape);
+  });
+  return figure;
+}
+
+Figure sectionFigure(const core::Plan& plan, const Formatter& format, const Style& style, double n) {
+  const auto& g = plan.geometry;
+  const SectionShape shape(g, n);
+  const Lettering lettering{style.text_mm};
+  const double edge = collarReach(g).value_or(g.pitOffset(g.depth()));
+  const double from_x = shape.left(edge) - kGround_mm, to_x = shape.right(edge) + kGround_mm;
+  Figure figure = pictureFigure(plan, n);
+  const QRectF object = figure.bounds();
+  addLevels(figure, levelLabels(shape, plan, format), to_x, lettering);
+  addWidths(figure, shape, format, object.top() - 1, std::max(object.bottom(), figure.bounds().bottom()),
+            lettering);
+  addDepths(figure, shape, format, from_x, lettering);
+  addScaleBar(figure, {figure.bounds().left(), figure.bounds().bottom() + 4}, n, format, style);
+  return figure;
+}
+
+}  // namespace
+
+int drawSection(QPainter& painter, const QRectF& box_mm, const core::Plan& plan, const Formatter& format,
+                const Style& style) {
+  return paintFitted(painter, box_mm, style, [&](double n) { return sectionFigure(plan, format, style, n); });
+}
+
+int drawSectionPicture(QPainter& painter, const QRectF& box_mm, const core::Plan& plan, const Style& style) {
+  Style fit = style;
+  fit.fixed_scale = false;
+  return paintFitted(painter, box_mm, fit, [&](double n) { return pictureFigure(plan, n); });
+}
+
+}  // namespace ui::drawings

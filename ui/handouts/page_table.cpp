@@ -1,0 +1,56 @@
+#include "ui/handouts/page_table.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+#include <array>
+
+namespace ui::handouts {
+namespace {
+
+bool always(const Content&) {
+  return true;
+}
+
+bool hasBill(const Content& content) {
+  return content.plan.quantities.customary.has_value();
+}
+
+bool hasWorks(const Content& content) {
+  return content.plan.works.has_value();
+}
+
+bool hasFindings(const Content& content) {
+  return !content.plan.findings.empty();
+}
+
+constexpr std::array kPages{
+    PageKind{"F1", QT_TRANSLATE_NOOP("Handouts", "The tank at a glance"), false, always, buildCover},
+    PageKind{"P1", QT_TRANSLATE_NOOP("Handouts", "Materials"), false, always, buildMaterials},
+    PageKind{"P2", QT_TRANSLATE_NOOP("Handouts", "Customary bill beside the computed one"), false, hasBill,
+             buildBill},
+    PageKind{"M1", QT_TRANSLATE_NOOP("Handouts", "Mix cards"), true, always, buildMixCards},
+    PageKind{"M2", QT_TRANSLATE_NOOP("Handouts", "Plan"), true, always, buildPlanDrawing},
+    PageKind{"M3", QT_TRANSLATE_NOOP("Handouts", "Section A-A"), true, always, buildSection},
+    PageKind{"M4", QT_TRANSLATE_NOOP("Handouts", "Foot of the wall and depth rod"), true, always,
+             buildWallFoot},
+    PageKind{"M5", QT_TRANSLATE_NOOP("Handouts", "Setting out"), true, always, buildSettingOut},
+    PageKind{"M6", QT_TRANSLATE_NOOP("Handouts", "Work calendar"), true, hasWorks, buildWorkCalendar},
+    PageKind{"M7", QT_TRANSLATE_NOOP("Handouts", "Wetting calendar"), true, hasWorks, buildWettingCalendar},
+    PageKind{"F2", QT_TRANSLATE_NOOP("Handouts", "Dip-stick"), false, always, buildDipStick},
+    PageKind{"F3", QT_TRANSLATE_NOOP("Handouts", "Working and living safely"), false, always, buildSafety},
+    PageKind{"P3", QT_TRANSLATE_NOOP("Handouts", "Findings and their sources"), false, hasFindings,
+             buildFindings},
+};
+
+}  // namespace
+
+std::span<const PageKind> pageKinds() {
+  return kPages;
+}
+
+bool hasStop(const Content& content) {
+  return std::ranges::any_of(content.plan.findings,
+                             [](const core::Finding& f) { return f.severity == core::Severity::stop; });
+}
+
+}  // namespace ui::handouts

@@ -1,0 +1,38 @@
+#pragma once
+
+#include "ui/handouts/handout.h"
+#include "ui/handouts/sheet.h"
+
+#include <QString>
+#include <span>
+
+namespace ui::handouts {
+
+/// One kind of sheet. To add a sheet, write its build function and add a row to the table.
+struct PageKind {
+  const char* code;   ///< letter of the reader (F farmer, M mason, P planner) and a number
+  const char* title;  ///< to be translated in the context "Handouts"
+  bool construction;  ///< carries the cautions, and the stop notice when a finding says so
+  bool (*applies)(const Content&);
+  void (*build)(Sheet&, const Content&);
+};
+
+std::span<const PageKind> pageKinds();
+
+bool hasStop(const Content& content);
+
+void buildCover(Sheet& sheet, const Content& content);
+void buildMaterials(Sheet& sheet, const Content& content);
+void buildBill(Sheet& sheet, const Content& content);
+void buildMixCards(Sheet& sheet, const Content& content);
+void buildPlanDrawing(Sheet& sheet, const Content& content);
+void buildSection(Sheet& sheet, const Content& content);
+void buildWallFoot(Sheet& sheet, const Content& content);
+void buildSettingOut(Sheet& sheet, const Content& content);
+void buildWorkCalendar(Sheet& sheet, const Content& content);
+void buildWettingCalendar(Sheet& sheet, const Content& content);
+void buildDipStick(Sheet& sheet, const Content& content);
+void buildSafety(Sheet& sheet, const Content& content);
+void buildFindings(Sheet& sheet, const Content& content);
+
+}  // namespace ui::handouts

@@ -1,0 +1,234 @@
+#include "ui/handouts/sheet.h"
+
+#include <QFontMetricsF>
+#include <QTextLayout>
+#include <algorithm>
+#include <cmath>
+
+namespace ui::handouts {
+namespace {
+
+using drawings::Lettering;
+
+constexpr double kCellPad = 1.2;
+constexpr double kTick = 5;
+constexpr std::size_t kShortTable = 9;  // rows that are not split between pages
+
+Block textBlock(const QString& text, const Lettering& lettering, double width, double after,
+                double indent = 0) {
+  const QStringList lines = wrapped(text, lettering, width - indent);
+  return {
+      static_cast<double>(lines.size()) * lineHeight_mm(lettering) + after,
+      [=](QPainter& painter, QPointF at) { drawLines(painter, at + QPointF(indent, 0), lines, lettering); }};
+}
+
+/// A cell as set in its column.
+struct SetCell {
+  QStringList lines;
+  bool tick;
+  Lettering lettering;
+  double x, width;
+  CellAlign align;
+};
+
+struct SetRow {
+  std::vector<SetCell> cells;
+  double height;
+  double width;
+};
+
+SetRow setRow(const std::vector<Column>& columns, const std::vector<Cell>& cells, double width) {
+  SetRow row{{}, lineHeight_mm(kBody) + 2 * kCellPad, width};
+  double x = 0;
+  for (std::size_t k = 0; k < columns.size(); ++k) {
+    const double column = columns[k].share * width;
+    const Lettering lettering = cells[k].strong ? kStrong : kBody;
+    SetCell cell{wrapped(cells[k].text, lettering, column - 2 * kCellPad),
+                 cells[k].tick,
+                 lettering,
+                 x + kCellPad,
+                 column - 2 * kCellPad,
+                 columns[k].align};
+    row.height = std::max(row.height,
+                          static_cast<double>(cell.lines.size()) * lineHeight_mm(lettering) + 2 * kCellPad);
+    row.cells.push_back(std::move(cell));
+    x += column;
+  }
+  return row;
+}
+
+void paintCell(QPainter& painter, const SetCell& cell, QPointF at, double height) {
+  if (cell.tick) {
+    drawTickBox(painter, at + QPointF(cell.x + (cell.width - kTick) / 2, (height - kTick) / 2), kTick);
+  } else {
+    drawLines(painter, at + QPointF(cell.x, kCellPad), cell.lines, cell.lettering, cell.width, cell.align);
+  }
+}
+
+Block rowBlock(SetRow row, double rule_mm) {
+  const double height = row.height;
+  return {height, [row = std::move(row), rule_mm](QPainter& painter, QPointF at) {
+            for (const SetCell& cell : row.cells) paintCell(painter, cell, at, row.height);
+            painter.setPen(line(rule_mm));
+            painter.drawLine(at + QPointF(0, row.height), at + QPointF(row.width, row.height));
+          }};
+}
+
+std::vector<Cell> titles(const std::vector<Column>& columns) {
+  std::vector<Cell> cells;
+  for (const Column& column : columns) {
+    cells.emplace_back(column.title);
+    cells.back().strong = true;
+  }
+  return cells;
+}
+
+/// Height of block k with all that must stay with it.
+double groupHeight(const std::vector<Block>& blocks, std::size_t k) {
+  double height = blocks[k].height_mm;
+  while (blocks[k].keep_with_next && k + 1 < blocks.size()) height += blocks[++k].height_mm;
+  return height;
+}
+
+}  // namespace
+
+void Sheet::heading(const QString& text) {
+  if (!blocks_.empty()) space(3);
+  Block block = textBlock(text, kHeading, width(), 1);
+  block.keep_with_next = true;
+  add(std::move(block));
+}
+
+void Sheet::paragraph(const QString& text, const Lettering& lettering) {
+  add(textBlock(text, lettering, width(), 1.5));
+}
+
+void Sheet::task(const QString& text) {
+  Block block = textBlock(text, kBody, width(), 2, 8);
+  block.paint = [words = block.paint](QPainter& painter, QPointF at) {
+    drawTickBox(painter, at + QPointF(0, 0.4), kTick);
+    words(painter, at);
+  };
+  add(std::move(block));
+}
+
+void Sheet::table(const std::vector<Column>& columns, const std::vector<std::vector<Cell>>& rows) {
+  auto head = std::make_shared<Block>(rowBlock(setRow(columns, titles(columns), width()), 0.5));
+  head->keep_with_next = true;
+  add(*head);
+  const std::size_t first = blocks_.size();
+  for (const auto& row : rows) {
+    Block block = rowBlock(setRow(columns, row, width()), 0.35);
+    block.head = head;
+    add(std::move(block));
+  }
+  if (rows.size() <= kShortTable) keepTogether(first);
+  space(2.5);
+}
+
+void Sheet::drawing(double height_mm, std::function<void(QPainter&, const QRectF&)> draw) {
+  add({height_mm, [draw = std::move(draw), size = QSizeF(width(), height_mm)](QPainter& painter, QPointF at) {
+         draw(painter, QRectF(at, size));
+       }});
+}
+
+void Sheet::space(double height_mm) {
+  add({height_mm, nullptr});
+}
+
+void Sheet::breakPage() {
+  Block block;
+  block.starts_page = true;
+  add(std::move(block));
+}
+
+void Sheet::keepTogether(std::size_t first) {
+  for (std::size_t k = first; k + 1 < blocks_.size(); ++k) blocks_[k].keep_with_next = true;
+}
+
+double Sheet::used() const {
+  double height = 0;
+  for (const Block& block : blocks_) height += block.height_mm;
+  return height;
+}
+
+QStringList wrapped(const QString& text, const Lettering& lettering, double width_mm) {
+  QStringList lines;
+  QTextOption option;
+  option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
+  for (const QString& part : text.split(u'\n')) {
+    QTextLayout layout(part, drawings::font(lettering, part));
+    layout.setTextOption(option);
+    layout.beginLayout();
+    for (QTextLine l = layout.createLine(); l.isValid(); l = layout.createLine()) {
+      l.setLineWidth(std::max(1., width_mm) * 100);
+      lines << part.mid(l.textStart(), l.textLength()).trimmed();
+    }
+    layout.endLayout();
+  }
+  return lines;
+}
+
+double lineHeight_mm(const Lettering& lettering) {
+  return drawings::height_mm(lettering) + 0.15;
+}
+
+QString elided(const QString& text, const Lettering& lettering, double width_mm) {
+  return QFontMetricsF(drawings::font(lettering, text)).elidedText(text, Qt::ElideRight, width_mm * 100);
+}
+
+Lettering fitting(const QString& text, Lettering wanted, double width_mm) {
+  while (wanted.cap_mm > kBody.cap_mm && drawings::width_mm(text, wanted) > width_mm) {
+    wanted.cap_mm = std::max(kBody.cap_mm, wanted.cap_mm - 0.2);
+  }
+  return wanted;
+}
+
+void drawLines(QPainter& painter, QPointF top, const QStringList& lines, const Lettering& lettering,
+               double width_mm, CellAlign align) {
+  painter.setPen(Qt::black);
+  double baseline = top.y() + drawings::ascent_mm(lettering);
+  for (const QString& text : lines) {
+    const double spare = width_mm - drawings::width_mm(text, lettering);
+    const double shift = align == CellAlign::left ? 0 : align == CellAlign::centre ? spare / 2 : spare;
+    drawings::drawText(painter, {top.x() + shift, baseline}, text, lettering);
+    baseline += lineHeight_mm(lettering);
+  }
+}
+
+void drawTickBox(QPainter& painter, QPointF top_left, double size_mm) {
+  painter.setPen(line(0.5));
+  painter.setBrush(Qt::NoBrush);
+  painter.drawRect(QRectF(top_left, QSizeF(size_mm, size_mm)));
+}
+
+QPen line(double width_mm) {
+  return {Qt::black, width_mm, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin};
+}
+
+std::vector<PlacedPage> paginate(const std::vector<Block>& blocks, double height_mm) {
+  std::vector<PlacedPage> pages(1);
+  double y = 0;
+  for (std::size_t k = 0; k < blocks.size(); ++k) {
+    const Block& block = blocks[k];
+    if (block.starts_page && y > 0) {
+      pages.emplace_back();
+      y = 0;
+    }
+    if (y > 0 && y + groupHeight(blocks, k) > height_mm + 1e-6) {
+      if (!block.paint) continue;
+      pages.emplace_back();
+      y = 0;
+      if (block.head) {
+        pages.back().push_back({block.head.get(), 0});
+        y = block.head->height_mm;
+      }
+    }
+    if (y == 0 && !block.paint) continue;
+    if (block.paint) pages.back().push_back({&block, y});
+    y += block.height_mm;
+  }
+  return pages;
+}
+
+}  // namespace ui::handouts
