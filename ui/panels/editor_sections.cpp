@@ -1,0 +1,115 @@
+#include "ui/panels/editor_sections.h"
+
+#include <QCoreApplication>
+#include <array>
+
+namespace ui {
+
+namespace {
+
+constexpr std::array kTank{
+    EditorField{"tank.shape"},
+    EditorField{"tank.measured_at"},
+    EditorField{"tank.length_m", {1, 15}},
+    EditorField{"tank.width_m", {1, 10}},
+    EditorField{"tank.diameter_m", {1, 12}},
+    EditorField{"tank.depth_m", {0.5, 3}},
+    EditorField{"tank.batter", {0, 1}},
+    EditorField{"tank.corner_radius_m"},
+    EditorField{"tank.freeboard_m"},
+    EditorField{"tank.dead_depth_m"},
+};
+
+constexpr std::array kPlace{
+    EditorField{"title"},
+    EditorField{"place"},
+    EditorField{"prepared_by"},
+    EditorField{"currency"},
+    EditorField{"site.latitude_deg"},
+    EditorField{"site.elevation_m"},
+    EditorField{"site.ground.kind"},
+    EditorField{"site.ground.fall_percent"},
+    EditorField{"site.ground.downhill_azimuth_deg"},
+    EditorField{"site.soil"},
+    EditorField{"site.clay_percent"},
+    EditorField{"site.water_table_depth_m"},
+    EditorField{"site.edge.distance_m"},
+    EditorField{"site.edge.height_m"},
+    EditorField{"site.rock_floor"},
+    EditorField{"site.house_downhill_m"},
+    EditorField{"site.toddlers_within_20_m"},
+};
+
+constexpr std::array kLining{
+    EditorField{"lining.stone_bed_m"},
+    EditorField{"lining.cove_radius_m"},
+    EditorField{"lining.rim_width_m"},
+    EditorField{"lining.rim_thickness_m"},
+};
+
+constexpr std::array kQuantities{
+    EditorField{"lining.dry_to_wet"},
+    EditorField{"lining.waste_percent"},
+    EditorField{"lining.unevenness_percent"},
+    EditorField{"lining.cement_bag_kg"},
+    EditorField{"lining.cement_loose_kg_m3"},
+    EditorField{"lining.sieving_loss_percent"},
+    EditorField{"lining.sand_bulking_percent"},
+    EditorField{"lining.stone_loose_factor"},
+    EditorField{"lining.mixing_water_l_per_m3"},
+    EditorField{"lining.curing_water_l_per_m2_day"},
+    EditorField{"lining.sack_covers_m2"},
+    EditorField{"lining.sack_spare_percent"},
+    EditorField{"lining.gauge_box_l"},
+    EditorField{"lining.pan_l"},
+    EditorField{"lining.bucket_l"},
+};
+
+constexpr std::array kBill{
+    EditorField{"lining.customary_bill.soil_m3"},
+    EditorField{"lining.customary_bill.sand_m3"},
+    EditorField{"lining.customary_bill.stone_m3"},
+    EditorField{"lining.customary_bill.cement_kg"},
+};
+
+constexpr std::array kWorks{
+    EditorField{"works.start_date"},
+    EditorField{"works.diggers"},
+    EditorField{"works.plasterers"},
+    EditorField{"works.rest_day"},
+    EditorField{"works.fill_within_days"},
+    EditorField{"works.digging_person_day_per_m3"},
+    EditorField{"works.bed_person_day_per_m3"},
+    EditorField{"works.plaster_person_day_per_m2"},
+    EditorField{"works.mixing_person_day_per_m3"},
+};
+
+constexpr std::array kPractice{
+    EditorField{"practice.smallest_length_m"},
+    EditorField{"practice.smallest_width_m"},
+    EditorField{"practice.smallest_depth_m"},
+};
+
+constexpr std::array kSections{
+    EditorSection{"place", QT_TRANSLATE_NOOP("ui::EditorPanel", "Place and soil"), kPlace, false},
+    EditorSection{"tank", QT_TRANSLATE_NOOP("ui::EditorPanel", "Tank, finished inside"), kTank, true},
+    EditorSection{"lining", QT_TRANSLATE_NOOP("ui::EditorPanel", "Stone bed and coats"), kLining, true},
+    EditorSection{"quantities", QT_TRANSLATE_NOOP("ui::EditorPanel", "Materials and measures"), kQuantities,
+                  false},
+    EditorSection{"bill", QT_TRANSLATE_NOOP("ui::EditorPanel", "Customary bill"), kBill, false},
+    EditorSection{"works", QT_TRANSLATE_NOOP("ui::EditorPanel", "People and dates"), kWorks, false},
+    EditorSection{"practice", QT_TRANSLATE_NOOP("ui::EditorPanel", "Smallest tank recommended"), kPractice,
+                  false},
+};
+
+}  // namespace
+
+std::span<const EditorSection> editorSections() {
+  return kSections;
+}
+
+QString titleOf(const EditorSection& section) {
+  return QCoreApplication::translate("ui::EditorPanel", section.title);
+}
+
+}  // namespace ui

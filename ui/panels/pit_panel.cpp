@@ -1,0 +1,231 @@
+#include "ui/panels/pit_panel.h"
+
+#include "core/geometry/scene.h"
+#include "ui/document/document.h"
+#include "ui/panels/cut_controls.h"
+#include "ui/text/words.h"
+#include "ui/view3d/pit_view.h"
+#include "ui/widgets/icons.h"
+
+#include <QCheckBox>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QMenu>
+#include <QSignalBlocker>
+#include <QSlider>
+#include <QToolButton>
+#include <QVBoxLayout>
+#include <cmath>
+
+namespace ui {
+
+namespace {
+
+using core::geometry::Camera;
+using core::geometry::Scene;
+using core::geometry::ViewPreset;
+
+constexpr int kMillimetres = 1000;
+constexpr int kWaterStep_mm = 10;
+constexpr int kWaterPage_mm = 100;
+constexpr double kQuarterTurn_deg = 90;
+
+core::geometry::SceneOptions options(std::optional<core::geometry::CutPlane> cut, double water_level_m) {
+  core::geometry::SceneOptions options;
+  options.cut = cut;
+  options.water_level_m = water_level_m;
+  return options;
+}
+
+}  // namespace
+
+PitPanel::PitPanel(Document& document, QWidget* parent)
+    : QWidget(parent),
+      document_(document),
+      view_(makePitView(this)),
+      cut_(new CutControls(this)),
+      layers_(new QMenu(this)),
+      dimensions_(new QCheckBox(tr("&Dimensions"), this)) {
+  setObjectName(QStringLiteral("pit_panel"));
+  view_->setObjectName(QStringLiteral("pit_view"));
+  view_->setMinimumSize(320, 240);
+  view_->setAccessibleName(tr("The pit in three dimensions"));
+  dimensions_->setObjectName(QStringLiteral("dimensions"));
+  dimensions_->setChecked(true);
+  auto* bar = new QHBoxLayout;
+  bar->setSpacing(6);
+  addPresets(bar);
+  bar->addWidget(cut_, 1);
+  addLayers(bar);
+  bar->addWidget(dimensions_);
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins(4, 4, 4, 4);
+  layout->setSpacing(4);
+  layout->addWidget(view_, 1);
+  layout->addLayout(bar);
+  layout->addLayout(makeWaterBar());
+  connectAll();
+  showWater();
+  showLayers();
+}
+
+void PitPanel::addPresets(QHBoxLayout* bar) {
+  struct Preset {
+    ViewPreset preset;
+    QString id, name;
+  };
+  for (const Preset& p : {Preset{ViewPreset::oblique, QStringLiteral("oblique"), tr("Oblique")},
+                          Preset{ViewPreset::plan, QStringLiteral("plan"), tr("Plan")},
+                          Preset{ViewPreset::section, QStringLiteral("section"), tr("Section")}}) {
+    auto* button = new QToolButton(this);
+    button->setObjectName(QStringLiteral("view.") + p.id);
+    button->setToolTip(tr("View: %1").arg(p.name));
+    button->setAccessibleName(button->toolTip());
+    button->setText(p.name);
+    button->setProperty("icon_name", p.id);
+    connect(button, &QToolButton::clicked, this, [this, preset = p.preset] { look(preset); });
+    bar->addWidget(button);
+    preset_buttons_.push_back(button);
+  }
+}
+
+void PitPanel::addLayers(QHBoxLayout* bar) {
+  layers_button_ = new QToolButton(this);
+  layers_button_->setObjectName(QStringLiteral("layers"));
+  layers_button_->setText(tr("Layers"));
+  layers_button_->setToolTip(tr("Show and hide the ground, each layer, the water and the person"));
+  layers_button_->setPopupMode(QToolButton::InstantPopup);
+  layers_button_->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
+  layers_button_->setMenu(layers_);
+  bar->addWidget(layers_button_);
+}
+
+QHBoxLayout* PitPanel::makeWaterBar() {
+  auto* name = new QLabel(tr("&Water"), this);
+  water_ = new QSlider(Qt::Horizontal, this);
+  water_->setObjectName(QStringLiteral("water.level"));
+  water_->setAccessibleName(tr("Water level above the finished floor"));
+  water_->setSingleStep(kWaterStep_mm);
+  water_->setPageStep(kWaterPage_mm);
+  name->setBuddy(water_);
+  water_text_ = new QLabel(this);
+  water_text_->setObjectName(QStringLiteral("water.text"));
+  auto* overflow = new QToolButton(this);
+  overflow->setObjectName(QStringLiteral("water.overflow"));
+  overflow->setText(tr("To the overflow"));
+  connect(overflow, &QToolButton::clicked, this, [this] {
+    water_follows_overflow_ = true;
+    showWater();
+    redraw_.start();
+  });
+  auto* bar = new QHBoxLayout;
+  bar->addWidget(name);
+  bar->addWidget(water_, 1);
+  bar->addWidget(water_text_);
+  bar->addWidget(overflow);
+  return bar;
+}
+
+void PitPanel::connectAll() {
+  redraw_.setSingleShot(true);
+  connect(&redraw_, &QTimer::timeout, this, &PitPanel::draw);
+  const auto later = [this] { redraw_.start(); };
+  connect(&document_, &Document::projectChanged, this, [this] {
+    showWater();
+    redraw_.start();
+  });
+  connect(&document_, &Document::loaded, this, [this] { looked_ = false; });
+  connect(cut_, &CutControls::changed, this, later);
+  connect(cut_, &CutControls::turned, this, [this] { look(preset_); });
+  connect(dimensions_, &QCheckBox::toggled, this, [this](bool shown) { view_->setDimensionsShown(shown); });
+  connect(water_, &QSlider::valueChanged, this, [this] {
+    water_follows_overflow_ = false;
+    showWater();
+    redraw_.start();
+  });
+  redraw_.start();
+}
+
+void PitPanel::setFormatter(const Formatter& format) {
+  format_ = format;
+  view_->setDimensionText([format](const core::geometry::Dimension& dimension) {
+    return QStringLiteral("%1 %2").arg(words::dimensionName(dimension.id),
+                                       format.quantity(dimension.length_m, core::Unit::metre, 2));
+  });
+  showWater();
+}
+
+void PitPanel::setDark(bool dark) {
+  view_->setDark(dark);
+  for (QToolButton* button : preset_buttons_) button->setIcon(icon(button->property("icon_name").toString()));
+  layers_button_->setIcon(icon(QStringLiteral("layers")));
+}
+
+double PitPanel::waterLevel() const {
+  if (water_follows_overflow_) return document_.plan().tank.full_level_m;
+  return std::min(double(water_->value()) / kMillimetres, document_.plan().tank.depth_m);
+}
+
+void PitPanel::showWater() {
+  const QSignalBlocker quiet(water_);
+  const double level_m = waterLevel();
+  water_->setRange(0, int(std::lround(document_.plan().tank.depth_m * kMillimetres)));
+  water_->setValue(int(std::lround(level_m * kMillimetres)));
+  water_text_->setText(tr("%1 deep: %2")
+                           .arg(format_.quantity(level_m, core::Unit::metre, 2),
+                                format_.litres(document_.plan().geometry.volumeToLevel(level_m))));
+}
+
+void PitPanel::draw() {
+  const auto& tank = document_.plan().geometry;
+  view_->setScene(core::geometry::scene(tank, options(cut_->plane(tank), waterLevel())));
+  showLayers();
+  if (!looked_) look(preset_);
+}
+
+Camera PitPanel::cameraFor(ViewPreset preset) const {
+  const Scene whole = core::geometry::scene(document_.plan().geometry, options(std::nullopt, 0));
+  const double aspect = double(std::max(1, view_->width())) / std::max(1, view_->height());
+  if (cut_->direction() == CutControls::Direction::along || preset == ViewPreset::plan)
+    return presetFor(preset, whole.least, whole.most, aspect);
+  const auto turned = [](const Eigen::Vector3d& p) { return Eigen::Vector3d(p.y(), p.x(), p.z()); };
+  Camera camera = presetFor(preset, turned(whole.least), turned(whole.most), aspect);
+  camera.target = turned(camera.target);
+  camera.azimuth_deg += kQuarterTurn_deg;
+  return camera;
+}
+
+void PitPanel::look(ViewPreset preset) {
+  looked_ = true;
+  preset_ = preset;
+  if (preset == ViewPreset::plan && cut_->isCut()) {
+    cut_->setCut(false);
+    uncut_for_plan_ = true;
+  } else if (preset != ViewPreset::plan && (uncut_for_plan_ || preset == ViewPreset::section)) {
+    cut_->setCut(true);
+    uncut_for_plan_ = false;
+  }
+  view_->setCamera(cameraFor(preset));
+}
+
+void PitPanel::showLayers() {
+  QStringList ids{QStringLiteral("ground"), QStringLiteral("excavation")};
+  for (const core::geometry::Layer& layer : document_.plan().layers) ids << QString::fromStdString(layer.id);
+  ids << QStringLiteral("water") << QStringLiteral("person");
+  if (ids == layers_->property("ids").toStringList()) return;
+  layers_->setProperty("ids", ids);
+  layers_->clear();
+  for (const QString& id : ids) {
+    QAction* action = layers_->addAction(words::layerName(id.toStdString()));
+    action->setObjectName(QStringLiteral("layer.") + id);
+    action->setCheckable(true);
+    action->setChecked(!hidden_.contains(id));
+    connect(action, &QAction::toggled, this, [this, id](bool shown) {
+      hidden_.removeAll(id);
+      if (!shown) hidden_ << id;
+      view_->setHiddenParts(hidden_);
+    });
+  }
+}
+
+}  // namespace ui

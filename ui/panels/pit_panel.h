@@ -1,0 +1,64 @@
+#pragma once
+
+#include "core/geometry/camera.h"
+#include "ui/text/formatter.h"
+
+#include <QStringList>
+#include <QTimer>
+#include <QWidget>
+
+class QCheckBox;
+class QHBoxLayout;
+class QLabel;
+class QMenu;
+class QSlider;
+class QToolButton;
+
+namespace ui {
+
+class CutControls;
+class Document;
+class PitView;
+
+/// The pit in the middle of the window, with what shows it from all sides below it.
+class PitPanel : public QWidget {
+  Q_OBJECT
+
+public:
+  explicit PitPanel(Document& document, QWidget* parent = nullptr);
+
+  PitView* view() const { return view_; }
+  void setFormatter(const Formatter& format);
+  void setDark(bool dark);
+  void look(core::geometry::ViewPreset preset);
+
+private:
+  Document& document_;
+  Formatter format_;
+  PitView* view_;
+  CutControls* cut_;
+  QMenu* layers_;
+  QCheckBox* dimensions_;
+  QSlider* water_;
+  QLabel* water_text_;
+  QTimer redraw_;
+  QStringList hidden_;
+  QToolButton* layers_button_;
+  std::vector<QToolButton*> preset_buttons_;
+  core::geometry::ViewPreset preset_ = core::geometry::ViewPreset::oblique;
+  bool water_follows_overflow_ = true;
+  bool looked_ = false;
+  bool uncut_for_plan_ = false;  // shown whole because it is looked at from above
+
+  void addPresets(QHBoxLayout* bar);
+  void addLayers(QHBoxLayout* bar);
+  QHBoxLayout* makeWaterBar();
+  void connectAll();
+  void draw();
+  void showLayers();
+  void showWater();
+  double waterLevel() const;
+  core::geometry::Camera cameraFor(core::geometry::ViewPreset preset) const;
+};
+
+}  // namespace ui

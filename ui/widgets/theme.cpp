@@ -1,0 +1,110 @@
+#include "ui/widgets/theme.h"
+
+#include <QApplication>
+#include <QStyle>
+#include <QStyleFactory>
+#include <QWidget>
+
+namespace ui {
+
+namespace {
+
+constexpr int kHalfLight = 128;
+
+struct Shades {
+  QRgb window, base, raised, text, quiet, accent, on_accent, link, problem, caution, wrong_base;
+};
+
+constexpr Shades kLight{0xfff3f1ec, 0xffffffff, 0xffe6e2d9, 0xff1f2421, 0xff55605a, 0xff1f6a63,
+                        0xffffffff, 0xff155f8a, 0xffa3241b, 0xff8a4b00, 0xfffbe3df};
+constexpr Shades kDark{0xff1f2426, 0xff343c40, 0xff3d464a, 0xffe9ece8, 0xffaab4b0, 0xff5cbcb0,
+                       0xff10201e, 0xff7cc4ee, 0xffff9d91, 0xfff3bd6a, 0xff4a2522};
+
+const Shades& shades(bool dark) {
+  return dark ? kDark : kLight;
+}
+bool isDark(const QPalette& palette) {
+  return palette.color(QPalette::Window).lightness() < kHalfLight;
+}
+
+bool desktopIsDark() {
+  static const bool dark = isDark(QGuiApplication::palette());
+  return dark;
+}
+
+QString labelTones(const Shades& shade) {
+  return QStringLiteral(
+             "QLabel[tone=\"quiet\"]{color:%1}"
+             "QLabel[tone=\"problem\"]{color:%2}"
+             "QToolTip{color:%3;background:%4;border:1px solid %1}")
+      .arg(QColor(shade.quiet).name(), QColor(shade.problem).name(), QColor(shade.text).name(),
+           QColor(shade.base).name());
+}
+
+void setDisabled(QPalette& palette, const Shades& shade) {
+  for (const auto role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText})
+    palette.setColor(QPalette::Disabled, role, shade.quiet);
+  palette.setColor(QPalette::Disabled, QPalette::Highlight, shade.quiet);
+}
+
+}  // namespace
+
+bool isDark(Theme theme) {
+  const bool desktop = desktopIsDark();
+  return theme == Theme::system ? desktop : theme == Theme::dark;
+}
+
+QPalette palette(bool dark) {
+  const Shades& shade = shades(dark);
+  QPalette palette(QColor(shade.raised), QColor(shade.window));
+  palette.setColor(QPalette::WindowText, shade.text);
+  palette.setColor(QPalette::Base, shade.base);
+  palette.setColor(QPalette::AlternateBase, shade.raised);
+  palette.setColor(QPalette::Text, shade.text);
+  palette.setColor(QPalette::ButtonText, shade.text);
+  palette.setColor(QPalette::BrightText, shade.problem);
+  palette.setColor(QPalette::Highlight, shade.accent);
+  palette.setColor(QPalette::HighlightedText, shade.on_accent);
+  palette.setColor(QPalette::Link, shade.link);
+  palette.setColor(QPalette::LinkVisited, shade.link);
+  palette.setColor(QPalette::PlaceholderText, shade.quiet);
+  palette.setColor(QPalette::ToolTipBase, shade.base);
+  palette.setColor(QPalette::ToolTipText, shade.text);
+  setDisabled(palette, shade);
+  return palette;
+}
+
+void applyTheme(bool dark) {
+  desktopIsDark();
+  QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
+  QApplication::setPalette(palette(dark));
+  qApp->setStyleSheet(labelTones(shades(dark)));
+}
+
+QColor severityColour(core::Severity severity, const QPalette& palette) {
+  const Shades& shade = shades(isDark(palette));
+  switch (severity) {
+    case core::Severity::stop:
+      return shade.problem;
+    case core::Severity::caution:
+      return shade.caution;
+    case core::Severity::note:
+      break;
+  }
+  return shade.accent;
+}
+
+QColor quietColour(const QPalette& palette) {
+  return shades(isDark(palette)).quiet;
+}
+QColor problemColour(const QPalette& palette) {
+  return shades(isDark(palette)).problem;
+}
+
+void markWrong(QWidget* editor, bool wrong) {
+  QPalette changed;
+  if (wrong) changed.setColor(QPalette::Base, shades(isDark(editor->palette())).wrong_base);
+  editor->setPalette(changed);
+}
+
+}  // namespace ui

@@ -1,0 +1,236 @@
+#include "ui/window/main_window.h"
+
+#include "ui/panels/drawings_panel.h"
+#include "ui/panels/editor_panel.h"
+#include "ui/panels/figures_panel.h"
+#include "ui/panels/pit_panel.h"
+#include "ui/panels/sheets_panel.h"
+#include "ui/widgets/icons.h"
+#include "ui/widgets/message_bar.h"
+#include "ui/window/actions.h"
+#include "ui/window/file_drops.h"
+#include "ui/window/settings.h"
+#include "ui/window/undo_keys.h"
+
+#include <QApplication>
+#include <QCloseEvent>
+#include <QDir>
+#include <QFileInfo>
+#include <QHBoxLayout>
+#include <QMessageBox>
+#include <QMimeData>
+#include <QStandardPaths>
+#include <QTabWidget>
+#include <QVBoxLayout>
+
+namespace ui {
+
+namespace {
+
+constexpr QSize kFirstSize(1340, 700);
+
+QString recoveryFolder() {
+  return QDir(QStandardPaths::writableLocation(QStandardPaths::AppDataLocation))
+      .filePath(QStringLiteral("recovery"));
+}
+
+}  // namespace
+
+MainWindow::MainWindow(QWidget* parent)
+    : QMainWindow(parent),
+      keeper_(document_),
+      recovery_(recoveryFolder()),
+      messages_(new MessageBar(this)),
+      recovery_bar_(new MessageBar(this)),
+      editor_(new EditorPanel(document_, this)),
+      tabs_(new QTabWidget(this)),
+      pit_(new PitPanel(document_, this)),
+      drawings_(new DrawingsPanel(document_, this)),
+      sheets_(new SheetsPanel(document_, this)),
+      figures_(new FiguresPanel(document_, this)) {
+  setObjectName(QStringLiteral("main_window"));
+  setWindowIcon(programIcon());
+  setAcceptDrops(true);
+  recovery_bar_->setObjectName(QStringLiteral("recovery_bar"));
+  arrange();
+  addActions();
+  connectAll();
+  setTheme(Settings::theme());
+  setFormatter(Formatter(Settings::locale(), Settings::units()));
+  actions_->tick(QStringLiteral("locale"), Settings::localeName());
+  actions_->setRecentFiles(Settings::recentFiles());
+  restoreGeometry(Settings::geometry());
+  showTitle();
+}
+
+MainWindow::~MainWindow() {
+  finishExports();
+}
+
+void MainWindow::arrange() {
+  tabs_->setObjectName(QStringLiteral("tabs"));
+  tabs_->setDocumentMode(true);
+  tabs_->addTab(pit_, tr("Pit"));
+  tabs_->addTab(drawings_, tr("Drawings"));
+  tabs_->addTab(sheets_, tr("Sheets"));
+  auto* columns = new QHBoxLayout;
+  columns->setSpacing(0);
+  columns->addWidget(editor_);
+  columns->addWidget(tabs_, 1);
+  columns->addWidget(figures_);
+  auto* centre = new QWidget(this);
+  auto* rows = new QVBoxLayout(centre);
+  rows->setContentsMargins(0, 0, 0, 0);
+  rows->setSpacing(0);
+  rows->addWidget(recovery_bar_);
+  rows->addWidget(messages_);
+  rows->addLayout(columns, 1);
+  setCentralWidget(centre);
+}
+
+QSize MainWindow::sizeHint() const {
+  return kFirstSize;
+}
+
+void MainWindow::addActions() {
+  Actions::Commands commands;
+  commands.make_new = [this] { makeNew(); };
+  commands.open_example = [this] { openExample(); };
+  commands.open = [this] { askOpen(); };
+  commands.save = [this] { save(); };
+  commands.save_as = [this] { askSaveAs(); };
+  commands.export_file = [this] { askExport(QString()); };
+  commands.print = [this] { print(); };
+  commands.about = [this] { about(); };
+  commands.open_recent = [this](const QString& path) { openRecent(path); };
+  commands.set_units = [this](const QString& id) {
+    setUnits(id == QLatin1String("metric") ? UnitSystem::metric : UnitSystem::feet_inches);
+  };
+  commands.set_theme = [this](const QString& id) {
+    setTheme(id == QLatin1String("light")  ? Theme::light
+             : id == QLatin1String("dark") ? Theme::dark
+                                           : Theme::system);
+  };
+  commands.set_locale = [this](const QString& name) {
+    Settings::setLocaleName(name);
+    setNumbers(Settings::locale());
+    messages_->say(MessageBar::Kind::done,
+                   tr("Numbers and dates follow now; texts follow at the next start."));
+  };
+  commands.show_tab = [this](const QString& name) { showTab(name); };
+  commands.look = [this](const QString& preset) { look(preset); };
+  actions_ = new Actions(*this, document_.undoStack(), std::move(commands));
+}
+
+void MainWindow::connectAll() {
+  qApp->installEventFilter(new UndoKeys(this));
+  auto* drops = new FileDrops(this);
+  qApp->installEventFilter(drops);
+  connect(drops, &FileDrops::dropped, this, &MainWindow::openFile);
+  connect(&keeper_, &FileKeeper::changed, this, &MainWindow::showTitle);
+  connect(&keeper_, &FileKeeper::changed, this, &MainWindow::keepWork);
+  connect(&document_, &Document::projectChanged, this, &MainWindow::keepWork);
+  connect(figures_, &FiguresPanel::fieldWanted, editor_, &EditorPanel::goTo);
+  connect(sheets_, &SheetsPanel::exportWanted, this, [this] { askExport(QStringLiteral(".pdf")); });
+  connect(sheets_, &SheetsPanel::printWanted, this, &MainWindow::print);
+}
+
+void MainWindow::setFormatter(const Formatter& format) {
+  format_ = format;
+  editor_->setFormatter(format);
+  pit_->setFormatter(format);
+  drawings_->setFormatter(format);
+  sheets_->setFormatter(format);
+  figures_->setFormatter(format);
+  actions_->tick(QStringLiteral("units"), format.system() == UnitSystem::metric
+                                              ? QStringLiteral("metric")
+                                              : QStringLiteral("feet_inches"));
+}
+
+void MainWindow::setUnits(UnitSystem units) {
+  Settings::setUnits(units);
+  setFormatter(Formatter(format_.locale(), units));
+}
+
+void MainWindow::setNumbers(const QLocale& locale) {
+  QLocale::setDefault(locale);
+  setFormatter(Formatter(locale, format_.system()));
+}
+
+void MainWindow::setTheme(Theme theme) {
+  Settings::setTheme(theme);
+  applyDark(isDark(theme));
+  actions_->tick(QStringLiteral("theme"), theme == Theme::light  ? QStringLiteral("light")
+                                          : theme == Theme::dark ? QStringLiteral("dark")
+                                                                 : QStringLiteral("system"));
+}
+
+void MainWindow::applyDark(bool dark) {
+  applyTheme(dark);
+  actions_->refreshIcons();
+  pit_->setDark(dark);
+  drawings_->setDark(dark);
+  sheets_->refreshIcons();
+  figures_->refresh();
+}
+
+void MainWindow::showTitle() {
+  const QString file = keeper_.path().isEmpty() ? tr("not saved yet") : QFileInfo(keeper_.path()).fileName();
+  const QString title = QString::fromStdString(document_.project().title);
+  setWindowTitle(title.isEmpty() ? tr("%1[*] – Tankwright").arg(file)
+                                 : tr("%1 (%2)[*] – Tankwright").arg(title, file));
+  setWindowModified(!keeper_.isSaved());
+}
+
+void MainWindow::keepWork() {
+  showTitle();
+  if (keeper_.isSaved()) {
+    recovery_.forget();
+  } else {
+    recovery_.keep(document_.project(), keeper_.path());
+  }
+}
+
+void MainWindow::showTab(const QString& name) {
+  for (int k = 0; k < tabs_->count(); ++k) {
+    if (tabs_->widget(k)->objectName() == name) tabs_->setCurrentIndex(k);
+  }
+}
+
+void MainWindow::look(const QString& preset) {
+  using core::geometry::ViewPreset;
+  tabs_->setCurrentWidget(pit_);
+  pit_->look(preset == QLatin1String("plan")      ? ViewPreset::plan
+             : preset == QLatin1String("section") ? ViewPreset::section
+                                                  : ViewPreset::oblique);
+}
+
+void MainWindow::about() {
+  QMessageBox::about(
+      this, tr("About Tankwright"),
+      tr("<b>Tankwright %1</b><p>Plans small hand-dug farm water tanks lined with soil-cement plaster.</p>"
+         "<p>Digging, cement, lifting and open water can hurt and kill. Local codes and licensed "
+         "practice come first; this program does not replace them.</p>")
+          .arg(QCoreApplication::applicationVersion()));
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+  if (!mayLeave()) return event->ignore();
+  recovery_.forget();
+  recovery_.flush();
+  Settings::setGeometry(saveGeometry());
+  event->accept();
+}
+
+void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
+  if (!projectFileIn(event->mimeData()).isEmpty()) event->acceptProposedAction();
+}
+
+void MainWindow::dropEvent(QDropEvent* event) {
+  const QString path = projectFileIn(event->mimeData());
+  if (path.isEmpty()) return;
+  event->acceptProposedAction();
+  openFile(path);
+}
+
+}  // namespace ui

@@ -1,0 +1,102 @@
+#pragma once
+
+#include "ui/document/document.h"
+#include "ui/document/file_keeper.h"
+#include "ui/document/recovery.h"
+#include "ui/text/formatter.h"
+#include "ui/widgets/theme.h"
+
+#include <QMainWindow>
+#include <QThreadPool>
+
+class QTabWidget;
+
+namespace ui {
+
+class Actions;
+class EditorPanel;
+class FiguresPanel;
+class DrawingsPanel;
+class MessageBar;
+class PitPanel;
+class SheetsPanel;
+
+/// The window: what is entered at the left, the pit in the middle, what follows at the right.
+class MainWindow : public QMainWindow {
+  Q_OBJECT
+
+public:
+  explicit MainWindow(QWidget* parent = nullptr);
+  ~MainWindow() override;
+
+  Document& document() { return document_; }
+  FileKeeper& keeper() { return keeper_; }
+  MessageBar& messages() { return *messages_; }
+  EditorPanel& editor() { return *editor_; }
+
+  /// Opens a file in place of the open project, after asking about unsaved work. @return whether it was
+  /// opened
+  bool openFile(const QString& path);
+  /// Saves to a file and says how it went. @return whether it was saved
+  bool saveFile(const QString& path);
+  /// Writes pages, tables, solids or pictures in the background and says how it went.
+  void exportFile(const QString& path);
+  /// Waits until all exports so far are done.
+  void finishExports();
+  /// Puts the example in place as a copy without a file.
+  void startWithExample();
+  /// Offers work that an earlier run could not save.
+  void offerRecovery();
+
+  void setUnits(UnitSystem units);
+  void setTheme(Theme theme);
+  void setNumbers(const QLocale& locale);
+
+protected:
+  void closeEvent(QCloseEvent* event) override;
+  void dragEnterEvent(QDragEnterEvent* event) override;
+  void dropEvent(QDropEvent* event) override;
+  QSize sizeHint() const override;
+
+private:
+  Document document_;
+  FileKeeper keeper_;
+  Recovery recovery_;
+  Formatter format_;
+  QThreadPool exports_;
+  Actions* actions_ = nullptr;
+  MessageBar *messages_, *recovery_bar_;
+  EditorPanel* editor_;
+  QTabWidget* tabs_;
+  PitPanel* pit_;
+  DrawingsPanel* drawings_;
+  SheetsPanel* sheets_;
+  FiguresPanel* figures_;
+
+  void arrange();
+  void addActions();
+  void connectAll();
+  void setFormatter(const Formatter& format);
+  void applyDark(bool dark);
+  void showTitle();
+  void keepWork();
+  void showTab(const QString& name);
+  void look(const QString& preset);
+  void about();
+
+  // main_window_files.cpp
+  bool mayLeave();
+  void makeNew();
+  void openExample();
+  void askOpen();
+  void openRecent(const QString& path);
+  bool save();
+  bool askSaveAs();
+  void askExport(const QString& ending);
+  void print();
+  void recover(const LeftBehind& work);
+  void sayProblems(const QString& what, const core::Problems& problems);
+  QString suggestedName(const QString& ending) const;
+};
+
+}  // namespace ui
