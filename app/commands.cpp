@@ -1,0 +1,178 @@
+#include "app/commands.h"
+
+#include "app/plan_summary.h"
+#include "app/streams.h"
+#include "core/exchange/plan_json.h"
+#include "core/exchange/project_file.h"
+#include "core/plan.h"
+#include "ui/text/languages.h"
+#include "ui/text/words.h"
+#include "ui/window/export.h"
+#include "ui/window/start.h"
+
+#include <QCoreApplication>
+#include <QFile>
+#include <QGuiApplication>
+#include <QString>
+#include <clocale>
+#include <csignal>
+#include <filesystem>
+#include <memory>
+#include <system_error>
+
+#include <langinfo.h>
+
+namespace app {
+namespace {
+
+namespace fs = std::filesystem;
+
+void print(const QString& kind, const QString& text) {
+  printError((kind + QStringLiteral(": ") + text + u'\n').toUtf8().toStdString());
+}
+
+void printProblems(const core::Problems& problems, const ui::Formatter& format) {
+  for (const core::Problem& problem : problems) {
+    print(QCoreApplication::translate("app", "problem"), ui::words::problemText(problem, format));
+  }
+}
+
+void printNotes(const core::Problems& notes, const ui::Formatter& format) {
+  for (const core::Problem& note : notes) {
+    print(QCoreApplication::translate("app", "note"), ui::words::problemText(note, format));
+  }
+}
+
+/// Qt asks for a UTF-8 locale and warns on the standard error stream when there is none.
+void takeUtf8() {
+  std::setlocale(LC_ALL, "");
+  if (std::string_view(nl_langinfo(CODESET)) == "UTF-8") return;
+  qputenv(qEnvironmentVariableIsEmpty("LC_ALL") ? "LC_CTYPE" : "LC_ALL", "C.UTF-8");
+}
+
+/// The error stream is for the input's problems; Qt's remarks on the desktop's folders are none of them.
+void passOn(QtMsgType type, const QMessageLogContext& context, const QString& text) {
+  if (!text.startsWith(QStringLiteral("QStandardPaths:")))
+    printError((qFormatLogMessage(type, context, text) + u'\n').toStdString());
+}
+
+/// Pages and pictures need fonts, which only the second of Qt's applications has.
+bool drawsText(const Request& request) {
+  if (request.command == Command::plan) return !request.folder.empty();
+  return request.command == Command::write && ui::exportDrawsText(endingOf(request.target));
+}
+
+std::unique_ptr<QCoreApplication> makeApplication(const Request& request, int& argc, char** argv) {
+  takeUtf8();
+  qInstallMessageHandler(passOn);
+  if (!drawsText(request)) return std::make_unique<QCoreApplication>(argc, argv);
+  qputenv("QT_QPA_PLATFORM", "offscreen");
+  for (const char* name : {"DISPLAY", "WAYLAND_DISPLAY"}) qunsetenv(name);
+  return std::make_unique<QGuiApplication>(argc, argv);
+}
+
+ui::Formatter makeFormatter(const Request& request) {
+  const QLocale locale =
+      request.language.empty() ? QLocale::system() : QLocale(QString::fromStdString(request.language));
+  const bool is_translated = ui::useLanguage(locale);
+  if (!is_translated && !request.language.empty()) {
+    print(QCoreApplication::translate("app", "note"),
+          QCoreApplication::translate("app", "There is no translation for %1 yet; texts are in English.")
+              .arg(QString::fromStdString(request.language)));
+  }
+  return ui::Formatter(locale, request.units.value_or(ui::UnitSystem::metric));
+}
+
+/// Plan of a project that was read; a project that cannot be planned has been told.
+std::optional<core::Plan> planOf(const core::Project& project, const ui::Formatter& format) {
+  auto plan = core::plan(project);
+  if (plan) return std::move(*plan);
+  printProblems(plan.error(), format);
+  return std::nullopt;
+}
+
+bool written(const QString& reason) {
+  if (!reason.isEmpty()) print(QCoreApplication::translate("app", "problem"), reason);
+  return reason.isEmpty();
+}
+
+bool makeFolder(const fs::path& folder, const ui::Formatter& format) {
+  std::error_code error;
+  fs::create_directories(folder, error);
+  if (!error) return true;
+  core::Problem problem;
+  problem.code = "cannot_write";
+  problem.path = folder.string();
+  problem.value = error.message();
+  printProblems({problem}, format);
+  return false;
+}
+
+bool writeFolder(const fs::path& folder, const core::Project& project, const core::Plan& plan,
+                 const ui::Formatter& format) {
+  if (!makeFolder(folder, format)) return false;
+  const core::Problems problems =
+      core::exchange::writeWhole(folder / "plan.json", core::exchange::planText(plan));
+  printProblems(problems, format);
+  if (!problems.empty()) return false;
+  for (const char* name : {"plan.csv", "sheets.pdf"}) {
+    if (!written(ui::exportTo(project, plan, QFile::decodeName((folder / name).c_str()), format)))
+      return false;
+  }
+  return true;
+}
+
+int check(const Request& request, const ui::Formatter&) {
+  const QString text = QCoreApplication::translate("app", "%1: no problems found.")
+                           .arg(QString::fromStdString(request.project));
+  return printOut((text + u'\n').toStdString()) ? kDone : kInputHasProblems;
+}
+
+int plan(const Request& request, const core::Project& project, const ui::Formatter& format) {
+  const auto plan = planOf(project, format);
+  if (!plan) return kInputHasProblems;
+  if (!request.folder.empty() && !writeFolder(request.folder, project, *plan, format))
+    return kInputHasProblems;
+  const std::string text =
+      request.json ? core::exchange::planText(*plan) : planSummary(project, *plan, format).toStdString();
+  return printOut(text) ? kDone : kInputHasProblems;
+}
+
+int write(const Request& request, const core::Project& project, const ui::Formatter& format) {
+  const auto plan = planOf(project, format);
+  if (!plan) return kInputHasProblems;
+  const QString reason = ui::exportTo(project, *plan, QFile::decodeName(request.target.c_str()), format);
+  return written(reason) ? kDone : kInputHasProblems;
+}
+
+}  // namespace
+
+int openWindow(const Request& request, int& argc, char** argv) {
+  if (!request.language.empty()) qputenv("TANKWRIGHT_LOCALE", request.language.c_str());
+  if (request.units) {
+    qputenv("TANKWRIGHT_UNITS", *request.units == ui::UnitSystem::metric ? "metric" : "feet_inches");
+  }
+  return ui::runWindow(argc, argv, QFile::decodeName(request.project.c_str()));
+}
+
+int runCommand(const Request& request, int& argc, char** argv) {
+  std::signal(SIGPIPE, SIG_IGN);
+  const auto application = makeApplication(request, argc, argv);
+  const ui::Formatter format = makeFormatter(request);
+  const auto read = core::exchange::readProject(request.project);
+  if (!read) {
+    printProblems(read.error(), format);
+    return kInputHasProblems;
+  }
+  printNotes(read->notes, format);
+  switch (request.command) {
+    case Command::plan:
+      return plan(request, read->project, format);
+    case Command::write:
+      return write(request, read->project, format);
+    default:
+      return check(request, format);
+  }
+}
+
+}  // namespace app
