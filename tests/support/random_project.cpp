@@ -1,0 +1,262 @@
+#include "tests/support/random_project.h"
+
+#include "core/plan.h"
+
+#include <algorithm>
+#include <array>
+#include <numbers>
+#include <stdexcept>
+#include <string_view>
+
+namespace support {
+namespace {
+
+using core::Project;
+using Points = std::vector<Eigen::Vector2d>;
+
+constexpr std::array<std::string_view, 6> kTexts = {"",
+                                                    "Upper terrace",
+                                                    "Quote \" backslash \\ slash /",
+                                                    "line\nbreak\ttab",
+                                                    "\u0915\u094d\u0937\u0947\u0924\u094d\u0930 \u0967",
+                                                    "\u6c34\u69fd \U0001F4A7 \u00e9"};
+
+std::string text(Random& random) {
+  return std::string(kTexts[static_cast<std::size_t>(random.whole(0, static_cast<int>(kTexts.size()) - 1))]);
+}
+
+/// A value with all its digits, or rounded to centimetres as people enter it.
+double length(Random& random, double least, double most) {
+  const double value = random.between(least, most);
+  return random.chance(0.5) ? value : std::clamp(std::round(value * 100) / 100, least, most);
+}
+
+std::optional<double> maybe(Random& random, double least, double most) {
+  if (random.chance(0.3)) return std::nullopt;
+  return random.between(least, most);
+}
+
+std::optional<bool> maybeFlag(Random& random) {
+  if (random.chance(0.3)) return std::nullopt;
+  return random.chance(0.5);
+}
+
+double zeroOr(Random& random, double least, double most) {
+  return random.chance(0.5) ? 0 : random.between(least, most);
+}
+
+double turn(const Eigen::Vector2d& a, const Eigen::Vector2d& b, const Eigen::Vector2d& c) {
+  const Eigen::Vector2d u = b - a;
+  const Eigen::Vector2d v = c - b;
+  return u.x() * v.y() - u.y() * v.x();
+}
+
+/// Convex hull by the monotone chain, anticlockwise.
+Points hull(Points points) {
+  std::sort(points.begin(), points.end(),
+            [](const auto& a, const auto& b) { return a.x() != b.x() ? a.x() < b.x() : a.y() < b.y(); });
+  Points chain;
+  const auto addAll = [&chain](auto first, auto last) {
+    const std::size_t base = chain.size();
+    for (; first != last; ++first) {
+      while (chain.size() >= base + 2 && turn(chain[chain.size() - 2], chain.back(), *first) <= 0)
+        chain.pop_back();
+      chain.push_back(*first);
+    }
+    chain.pop_back();
+  };
+  addAll(points.begin(), points.end());
+  addAll(points.rbegin(), points.rend());
+  return chain;
+}
+
+/// True when no edge is short and no corner is nearly straight or very sharp.
+bool isBuildable(const Points& corners, double size_m) {
+  const std::size_t n = corners.size();
+  for (std::size_t k = 0; k < n; ++k) {
+    const Eigen::Vector2d in = corners[(k + 1) % n] - corners[k];
+    const Eigen::Vector2d out = corners[(k + 2) % n] - corners[(k + 1) % n];
+    if (in.norm() < 0.1 * size_m || in.norm() * out.norm() <= 0) return false;
+    const double sine = (in.x() * out.y() - in.y() * out.x()) / (in.norm() * out.norm());
+    if (sine < 0.05 || (in.dot(out) < 0 && sine < 0.5)) return false;
+  }
+  return n >= 3 && n <= 12;
+}
+
+core::Ground randomGround(Random& random) {
+  core::Ground ground;
+  ground.kind = static_cast<core::GroundKind>(random.whole(0, 2));
+  if (ground.kind == core::GroundKind::slope) {
+    ground.fall_percent = random.between(0, 60);
+    ground.downhill_azimuth_deg = random.between(0, 360);
+  }
+  if (ground.kind == core::GroundKind::spot_heights) {
+    for (int k = random.whole(3, 12); k > 0; --k) {
+      ground.points_m.emplace_back(random.between(-20, 20), random.between(-20, 20),
+                                   random.between(1000, 1005));
+    }
+  }
+  return ground;
+}
+
+core::Site randomSite(Random& random) {
+  core::Site site;
+  site.latitude_deg = maybe(random, -60, 60);
+  site.elevation_m = maybe(random, 0, 4000);
+  site.ground = randomGround(random);
+  if (random.chance(0.8)) site.soil = static_cast<core::Soil>(random.whole(0, 5));
+  site.clay_percent = maybe(random, 0, 60);
+  site.water_table_depth_m = maybe(random, 0, 30);
+  site.edge_distance_m = maybe(random, 0, 50);
+  site.edge_height_m = maybe(random, 0, 20);
+  site.rock_floor = maybeFlag(random);
+  site.house_downhill_m = maybe(random, 0, 500);
+  site.toddlers_within_20_m = maybeFlag(random);
+  return site;
+}
+
+core::Tank randomTank(Random& random, core::Shape shape) {
+  core::Tank tank;
+  tank.shape = shape;
+  tank.measured_at = random.chance(0.5) ? core::MeasuredAt::floor : core::MeasuredAt::rim;
+  const double size_m = random.between(3, 14);
+  if (shape == core::Shape::rectangle) {
+    tank.length_m = length(random, size_m, 16);
+    tank.width_m = length(random, 2, size_m);
+  } else if (shape == core::Shape::round) {
+    tank.diameter_m = length(random, 2, size_m);
+  } else {
+    tank.outline_m = randomOutline(random, size_m);
+  }
+  tank.depth_m = length(random, 0.8, 2.5);
+  tank.batter = zeroOr(random, 0.02, 0.6);
+  if (shape != core::Shape::round) tank.corner_radius_m = zeroOr(random, 0.05, 0.6);
+  tank.freeboard_m = length(random, 0, 0.3);
+  tank.dead_depth_m = length(random, 0, 0.2);
+  return tank;
+}
+
+core::CustomaryBill randomBill(Random& random) {
+  core::CustomaryBill bill;
+  if (random.chance(0.4)) return bill;
+  bill.soil_m3 = maybe(random, 0.5, 6);
+  bill.sand_m3 = maybe(random, 0.5, 6);
+  bill.stone_m3 = maybe(random, 0.5, 6);
+  bill.cement_kg = maybe(random, 100, 2000);
+  return bill;
+}
+
+std::vector<core::Coat> randomCoats(Random& random) {
+  std::vector<core::Coat> coats(static_cast<std::size_t>(random.whole(1, 6)));
+  for (core::Coat& coat : coats) {
+    coat.thickness_m = length(random, 0.01, 0.07);
+    coat.soil = zeroOr(random, 0.5, 6);
+    coat.sand = random.between(0.5, 6);
+    coat.cement = random.chance(0.5) ? 1 : random.between(0.5, 2);
+    coat.cure_days = random.whole(0, 14);
+  }
+  return coats;
+}
+
+core::Lining randomLining(Random& random) {
+  core::Lining lining;
+  lining.stone_bed_m = zeroOr(random, 0.03, 0.15);
+  lining.dry_to_wet = random.between(1.1, 1.5);
+  lining.waste_percent = random.between(0, 15);
+  lining.unevenness_percent = random.between(0, 30);
+  lining.cement_bag_kg = random.chance(0.7) ? 50 : random.between(20, 60);
+  lining.cement_loose_kg_m3 = random.between(1200, 1600);
+  lining.coats = randomCoats(random);
+  lining.cove_radius_m = zeroOr(random, 0.03, 0.2);
+  lining.rim_width_m = zeroOr(random, 0.1, 0.5);
+  lining.rim_thickness_m = lining.rim_width_m > 0 ? random.between(0.03, 0.1) : 0;
+  lining.sieving_loss_percent = random.between(0, 20);
+  lining.sand_bulking_percent = random.between(0, 30);
+  lining.stone_loose_factor = random.between(1, 1.4);
+  lining.gauge_box_l = random.between(20, 50);
+  lining.customary = randomBill(random);
+  return lining;
+}
+
+std::optional<core::Works> randomWorks(Random& random) {
+  if (random.chance(0.15)) return std::nullopt;
+  core::Works works;
+  works.start_date =
+      std::chrono::sys_days(std::chrono::year{2025} / 1 / 1) + std::chrono::days(random.whole(0, 3000));
+  works.diggers = random.whole(1, 12);
+  works.plasterers = random.whole(2, 40);
+  works.rest_day = static_cast<core::RestDay>(random.whole(0, 7));
+  works.fill_within_days = random.whole(1, 10);
+  works.digging_person_day_per_m3 = maybe(random, 0.3, 2);
+  works.bed_person_day_per_m3 = random.between(2, 6);
+  works.plaster_person_day_per_m2 = random.between(0.1, 0.6);
+  return works;
+}
+
+/// Keys of a later version, in the order of their pointers.
+std::vector<core::KeptKey> randomKept(Random& random) {
+  std::vector<core::KeptKey> kept;
+  if (random.chance(0.3)) kept.push_back({"/lining/coats/0/brand", "\"grey\""});
+  if (random.chance(0.3)) kept.push_back({"/site/surveyed~1by", "[\"A. B.\",null,1.5,{\"x\":-3}]"});
+  if (random.chance(0.3)) kept.push_back({"/tank/note", "{}"});
+  if (random.chance(0.3)) kept.push_back({"/water", "{\"z\":1,\"a\":[[1,2],[3,4.25]]}"});
+  return kept;
+}
+
+Project candidate(Random& random, core::Shape shape) {
+  Project project;
+  project.title = text(random);
+  project.place = text(random);
+  project.prepared_by = text(random);
+  project.currency = random.chance(0.5) ? "" : "Rs";
+  project.site = randomSite(random);
+  project.tank = randomTank(random, shape);
+  project.lining = randomLining(random);
+  project.works = randomWorks(random);
+  project.kept = randomKept(random);
+  return project;
+}
+
+}  // namespace
+
+double Random::between(double least, double most) {
+  const double unit = static_cast<double>(engine_() >> 11) * 0x1p-53;
+  return least + (most - least) * unit;
+}
+
+int Random::whole(int least, int most) {
+  return least + static_cast<int>(between(0, 1) * (most - least + 1));
+}
+
+bool Random::chance(double probability) {
+  return between(0, 1) < probability;
+}
+
+Points randomOutline(Random& random, double size_m) {
+  for (int attempt = 0; attempt < 10000; ++attempt) {
+    Points points;
+    for (int k = random.whole(3, 14); k > 0; --k) {
+      const double radius_m = size_m / 2 * std::sqrt(random.between(0.2, 1));
+      const double angle = random.between(0, 2 * std::numbers::pi);
+      points.emplace_back(radius_m * std::cos(angle), radius_m * std::sin(angle));
+    }
+    const Points corners = hull(points);
+    if (isBuildable(corners, size_m)) return corners;
+  }
+  throw std::logic_error("no buildable outline found");
+}
+
+Project randomProject(std::uint64_t seed, core::Shape shape) {
+  Random random(seed);
+  for (int attempt = 0; attempt < 1000; ++attempt) {
+    const Project project = candidate(random, shape);
+    if (core::check(project).empty()) return project;
+  }
+  throw std::logic_error("no project found that can be planned");
+}
+
+Project randomProject(std::uint64_t seed) {
+  return randomProject(seed, static_cast<core::Shape>(seed % 3));
+}
+
+}  // namespace support

@@ -1,0 +1,169 @@
+#include "tests/support/temporary_folder.h"
+#include "tests/ui/handout_support.h"
+#include "ui/handouts/export.h"
+
+#include <QFile>
+#include <QImage>
+#include <QRegularExpression>
+
+#include <catch2/catch.hpp>
+
+using core::Unit;
+using support::contentOf;
+using support::english;
+using support::PageRecord;
+using support::tool;
+using ui::handouts::Content;
+using ui::handouts::Handout;
+
+namespace {
+
+core::Project usual() {
+  return support::sheetProjects().front().second;
+}
+
+/// A handout written to a file of its own.
+struct Written {
+  explicit Written(Content c) : content(std::move(c)), handout(content, {}) {
+    file = QString::fromStdString(folder.file("sheets.pdf").string());
+    reason = handout.writePdf(file);
+  }
+  support::TemporaryFolder folder;
+  Content content;
+  Handout handout;
+  QString file, reason;
+};
+
+QString pageText(const QString& file, int page) {
+  const QString number = QString::number(page + 1);
+  const auto run = tool("pdftotext", {"-f", number, "-l", number, "-layout", "-enc", "UTF-8", file, "-"});
+  REQUIRE(run.ok);
+  return support::simplified(run.out);
+}
+
+/// A page as pure black and white, as a shop's copier sees it.
+QImage monochrome(const Written& written, int page, int dpi) {
+  const QString stem = QString::fromStdString(written.folder.file("page").string());
+  const QString number = QString::number(page + 1);
+  REQUIRE(tool("pdftoppm", {"-mono", "-r", QString::number(dpi), "-f", number, "-l", number, "-singlefile",
+                            written.file, stem})
+              .ok);
+  const QImage image(stem + ".pbm");
+  REQUIRE_FALSE(image.isNull());
+  return image.convertToFormat(QImage::Format_Grayscale8);
+}
+
+bool isInk(const QImage& image, int x, int y) {
+  return image.constScanLine(y)[x] < 128;
+}
+
+int longestRun(const QImage& image, int y) {
+  int longest = 0, run = 0;
+  for (int x = 0; x < image.width(); ++x) {
+    run = isInk(image, x, y) ? run + 1 : 0;
+    longest = std::max(longest, run);
+  }
+  return longest;
+}
+
+int inkIn(const QImage& image, const QRect& area) {
+  int ink = 0;
+  for (int y = area.top(); y <= area.bottom(); ++y) {
+    for (int x = area.left(); x <= area.right(); ++x) ink += isInk(image, x, y) ? 1 : 0;
+  }
+  return ink;
+}
+
+}  // namespace
+
+TEST_CASE("the PDF reads back with the plan's numbers, whole and with all its pages") {
+  const Written written(contentOf(usual(), english()));
+  REQUIRE(written.reason.isEmpty());
+  CHECK(tool("qpdf", {"--check", written.file}).ok);
+  const auto info = tool("pdfinfo", {written.file});
+  REQUIRE(info.ok);
+  CHECK(QRegularExpression(QStringLiteral("Pages:\\s+%1\\n").arg(written.handout.pageCount()))
+            .match(info.out)
+            .hasMatch());
+  CHECK(info.out.contains("(A4)"));
+
+  const auto& [project, plan, format] = written.content;
+  const QString cover = pageText(written.file, 0);
+  CHECK(cover.contains(support::simplified(format.litres(plan.tank.full_volume_m3))));
+  CHECK(cover.contains(support::simplified(format.quantity(plan.tank.clear_floor_length_m, Unit::metre, 2))));
+  CHECK(cover.contains(support::simplified(format.quantity(plan.earthwork.pit_top_width_m, Unit::metre, 2))));
+  CHECK(cover.contains(support::simplified(format.date(plan.works->schedule.front().start))));
+}
+
+TEST_CASE("all fonts are embedded and no page is made of pixels") {
+  for (const char* language : {"en", "ne"}) {
+    const Written written(contentOf(usual(), ui::Formatter(QLocale(QString::fromLatin1(language)))));
+    const auto fonts = tool("pdffonts", {written.file});
+    REQUIRE(fonts.ok);
+    const QStringList lines = fonts.out.split(u'\n', Qt::SkipEmptyParts).mid(2);
+    REQUIRE_FALSE(lines.isEmpty());
+    // columns from the right: object number and generation, unicode map, subset, embedded
+    for (const QString& line : lines)
+      CHECK(line.simplified().split(u' ').value(line.simplified().split(u' ').size() - 5) == "yes");
+    const auto images = tool("pdfimages", {"-list", written.file});
+    REQUIRE(images.ok);
+    CHECK(images.out.split(u'\n', Qt::SkipEmptyParts).size() == 2);  // the head of the list alone
+  }
+}
+
+TEST_CASE("the check bar measures 100.0 mm on the printed page") {
+  const Written written(contentOf(usual(), english()));
+  const QImage page = monochrome(written, 0, 254);  // ten dots to a millimetre
+  bool found = false;
+  for (int y = page.height() * 4 / 5; y < page.height(); ++y) {
+    // the end strokes are 0.35 mm wide and stand half outside the length they mark
+    const double length_mm = longestRun(page, y) / 10. - 0.35;
+    found = found || std::abs(length_mm - 100.0) <= 0.15;  // one and a half dots
+  }
+  CHECK(found);
+}
+
+TEST_CASE("every text still shows when a page is copied in pure black and white") {
+  const Written written(contentOf(usual(), english()));
+  constexpr int kDpi = 150;
+  for (int number = 0; number < written.handout.pageCount(); ++number) {
+    const QImage page = monochrome(written, number, kDpi);
+    const PageRecord record(written.handout, number);
+    for (const auto& text : record.recorder.texts) {
+      if (text.text.trimmed().isEmpty()) continue;
+      const QRectF box = text.room.boundingRect();
+      const double dots = kDpi / 25.4;
+      const QRect area = QRectF(box.topLeft() * dots, box.size() * dots).toRect();
+      const int ink = inkIn(page, area.intersected(page.rect()));
+      INFO("page " << number + 1 << ": " << text.text.toStdString());
+      CHECK(ink > area.width() * area.height() / 100);
+    }
+  }
+}
+
+TEST_CASE("a page in Nepali digits carries them into the PDF") {
+  const Content content = contentOf(usual(), ui::Formatter(QLocale("ne")));
+  const Written written(content);
+  const QString litres = support::simplified(content.format.litres(content.plan.tank.full_volume_m3));
+  REQUIRE(litres.contains(QRegularExpression(QStringLiteral("[\\x{0966}-\\x{096F}]"))));
+  CHECK(pageText(written.file, 0).contains(litres));
+}
+
+TEST_CASE("the same design gives the same bytes") {
+  const Content content = contentOf(usual(), english());
+  CHECK(Handout(content, {}).pdf() == Handout(content, {}).pdf());
+  CHECK(ui::handouts::svg(content) == ui::handouts::svg(content));
+}
+
+TEST_CASE("a PDF or SVG that cannot be written says why and leaves what was there") {
+  const support::TemporaryFolder folder;
+  const Content content = contentOf(usual(), english());
+  std::filesystem::create_directory(folder.file("taken"));
+  support::put(folder.file("taken") / "old", "old bytes");
+  const QString taken = QString::fromStdString(folder.file("taken").string());
+  CHECK_FALSE(Handout(content, {}).writePdf(taken).isEmpty());
+  CHECK_FALSE(ui::handouts::exportSvg(taken, content).isEmpty());
+  CHECK_FALSE(Handout(content, {}).writePdf(taken + "/no/such/folder.pdf").isEmpty());
+  CHECK(support::bytesOf(folder.file("taken") / "old") == "old bytes");
+  CHECK(folder.count() == 1);
+}

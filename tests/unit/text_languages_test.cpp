@@ -1,0 +1,109 @@
+#include "core/project/fields.h"
+#include "ui/text/languages.h"
+#include "ui/text/words.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+#include <cmath>
+#include <filesystem>
+#include <fstream>
+#include <iterator>
+#include <regex>
+#include <string>
+
+#include <catch2/catch.hpp>
+
+namespace {
+
+namespace fs = std::filesystem;
+
+std::string textOf(const fs::path& file) {
+  std::ifstream in(file, std::ios::binary);
+  return {std::istreambuf_iterator<char>(in), std::istreambuf_iterator<char>()};
+}
+
+/// A core application for the length of a test; English comes back at the end.
+struct Application {
+  int argc = 1;
+  char name[5] = "test";
+  char* argv[2] = {name, nullptr};
+  QCoreApplication application{argc, argv};
+  ~Application() { ui::useLanguage(QLocale::c()); }
+};
+
+}  // namespace
+
+TEST_CASE("every language file is part of the program") {
+  const Application application;
+  QStringList expected{"en"};
+  for (const auto& entry : fs::directory_iterator(std::string(TANKWRIGHT_SOURCE_DIR) + "/translations")) {
+    const QString stem = QString::fromStdString(entry.path().stem().string());
+    if (entry.path().extension() == ".ts") expected << stem.mid(QString("tankwright_").size());
+  }
+  QStringList found = ui::languages();
+  CHECK(found.front() == "en");
+  std::ranges::sort(found);
+  std::ranges::sort(expected);
+  CHECK(found == expected);
+  for (const QString& language : found) CHECK_FALSE(ui::languageName(language).isEmpty());
+}
+
+TEST_CASE("texts follow the language while the program runs") {
+  const Application application;
+  const QString english = ui::words::fieldLabel("tank.depth_m");
+  REQUIRE(ui::useLanguage(QLocale("es_BO")));
+  CHECK(ui::words::fieldLabel("tank.depth_m") != english);
+  const ui::Formatter spanish{QLocale("es_BO")};
+  CHECK(spanish.quantity(1, core::Unit::day, 0).endsWith("día"));
+  CHECK(spanish.quantity(3, core::Unit::day, 0).endsWith("días"));
+  REQUIRE(ui::useLanguage(QLocale("en_GB")));
+  CHECK(ui::words::fieldLabel("tank.depth_m") == english);
+  CHECK_FALSE(ui::useLanguage(QLocale("is_IS")));
+  CHECK(ui::words::fieldLabel("tank.depth_m") == english);
+}
+
+TEST_CASE("numbers come back from their text with the units of every language") {
+  const Application application;
+  for (const QString& language : ui::languages()) {
+    ui::useLanguage(QLocale(language));
+    for (const ui::UnitSystem system : {ui::UnitSystem::metric, ui::UnitSystem::feet_inches}) {
+      const ui::Formatter format{QLocale(language), system};
+      for (const core::Field& field : core::fields()) {
+        if (field.kind != core::FieldKind::number && field.kind != core::FieldKind::whole) continue;
+        for (const double value : {field.least, field.most, (field.least + field.most) / 2}) {
+          const QString text = format.quantity(value, field.unit, field.decimals);
+          INFO(field.id << " " << text.toStdString());
+          const auto back = format.parse(text, field.unit);
+          REQUIRE(back.has_value());
+          CHECK(std::abs(*back - value) <=
+                format.shownStep(value, field.unit, field.decimals) * 0.5 * (1 + 1e-9));
+        }
+      }
+    }
+  }
+}
+
+TEST_CASE("a translation keeps every place for a number or a name") {
+  const std::regex message("<source>([^<]*)</source>[^]*?</message>");
+  const std::regex place("%[1-9n]");
+  for (const auto& entry : fs::directory_iterator(std::string(TANKWRIGHT_SOURCE_DIR) + "/translations")) {
+    if (entry.path().extension() != ".ts") continue;
+    const std::string text = textOf(entry.path());
+    int count = 0;
+    for (std::sregex_iterator m(text.begin(), text.end(), message), none; m != none; ++m) {
+      const std::string source = (*m)[1];
+      const std::string whole = m->str();
+      const std::regex form("<(translation|numerusform)[^>]*>([^<]+)</");
+      for (std::sregex_iterator f(whole.begin(), whole.end(), form); f != none; ++f) {
+        const std::string translation = (*f)[2];
+        if (translation.find_first_not_of(" \n\t") == std::string::npos) continue;
+        for (std::sregex_iterator p(source.begin(), source.end(), place); p != none; ++p) {
+          INFO(source << " -> " << translation);
+          CHECK(translation.find(p->str()) != std::string::npos);
+        }
+        ++count;
+      }
+    }
+    CHECK(count > 300);
+  }
+}
