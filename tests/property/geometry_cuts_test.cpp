@@ -1,6 +1,7 @@
 #include "core/geometry/scene.h"
 #include "core/geometry/tank_geometry.h"
 #include "tests/support/cgal_mesh.h"
+#include "tests/support/hull_tank.h"
 #include "tests/support/random_tank.h"
 
 #include <cmath>
@@ -246,5 +247,11 @@ TEST_CASE("the ground and the faces of the pit enclose the block less what is du
     const support::cgal::Polygon around = support::cgal::offset(tank.outline().corners(0), outer);
     const double block = support::cgal::area(around) * (tank.pitDepth() + 0.5);
     REQUIRE(ground.volume_m3 == Approx(block - tank.pitVolume()).epsilon(1e-9));
+    // the faces of the pit are all of the pit but its mouth
+    const double edge = tank.pitProfile().points.back().offset_m;
+    const double mouth = support::cgal::area(support::cgal::offset(tank.outline().corners(0), edge));
+    REQUIRE(drawn.parts[1].role == Role::excavation);
+    const double pit = support::HullTank(from, 1).pit().surface_m2;
+    REQUIRE(area(drawn.parts[1].mesh) == Approx(pit - mouth).epsilon(1e-9));
   }
 }

@@ -58,12 +58,14 @@ QPainterPath lineHatch(const QPainterPath& region, double angle_deg, const std::
   const QRectF box = level.map(region).boundingRect();
   QPainterPath lines;
   std::size_t k = 0;
-  for (double y = box.top() + spacing_mm[0] / 2; y < box.bottom(); y += spacing_mm[k++ % spacing_mm.size()]) {
+  double y = box.top() + spacing_mm[0] / 2;
+  while (y < box.bottom()) {
     const std::vector<double> xs = crossings(polygons, y);
     for (std::size_t i = 1; i < xs.size(); i += 2) {
       lines.moveTo(back.map(QPointF(xs[i - 1], y)));
       lines.lineTo(back.map(QPointF(xs[i], y)));
     }
+    y += spacing_mm[k++ % spacing_mm.size()];
   }
   return lines;
 }
@@ -73,13 +75,18 @@ QPainterPath dotHatch(const QPainterPath& region, double spacing_mm, double diam
   const QRectF box = region.boundingRect();
   const double r = diameter_mm / 2;
   QPainterPath dots;
-  int row = 0;
-  for (double y = box.top() + spacing_mm / 2; y < box.bottom() - r; y += spacing_mm * 0.75, ++row) {
+  const auto addRow = [&](double y, double first) {
     const Band band(polygons, y, 1.3 * r);
-    const double first = std::ceil(box.left() / spacing_mm) * spacing_mm + (row % 2) * spacing_mm / 2;
-    for (double x = first; x < box.right(); x += spacing_mm) {
+    const int count = static_cast<int>((box.right() - first) / spacing_mm) + 1;
+    for (int k = 0; k < count; ++k) {
+      const double x = first + k * spacing_mm;
       if (band.holds(x, 1.8 * r)) dots.addEllipse(QPointF(x, y), r, r);
     }
+  };
+  const double pitch = spacing_mm * 0.75, first = std::ceil(box.left() / spacing_mm) * spacing_mm;
+  const int rows = static_cast<int>(box.height() / pitch) + 1;
+  for (int row = 0; row < rows; ++row) {
+    addRow(box.top() + spacing_mm / 2 + row * pitch, first + (row % 2) * spacing_mm / 2);
   }
   return dots;
 }
@@ -88,7 +95,8 @@ QPainterPath stones(const QRectF& layer) {
   QPainterPath out;
   const double h = layer.height();
   int k = 0;
-  for (double x = layer.left() + 0.1 * h; x < layer.right() - 0.6 * h; ++k) {
+  double x = layer.left() + 0.1 * h;
+  for (; x < layer.right() - 0.6 * h; ++k) {
     const double w = std::min(h * (0.9 + 0.7 * scatter(k)), layer.right() - 0.1 * h - x);
     const double top = layer.top() + 0.18 * h * scatter(k + 50),
                  bottom = layer.bottom() - 0.1 * h * scatter(k + 90);

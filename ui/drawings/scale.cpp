@@ -46,9 +46,11 @@ double showing(const Figure& figure, double n, const QRectF& box) {
 Fitted asLargeAsFits(const QRectF& box, const Draw& draw) {
   Fitted best{draw(kRoundScales.back()), kRoundScales.back()};
   const auto tryScales = [&](double from, double to, double step) {
-    for (double n = from; n <= to; n *= step) {
+    double n = from;
+    while (n <= to) {
       Figure figure = draw(n);
       if (showing(figure, n, box) > showing(best.figure, best.n, box)) best = {std::move(figure), n};
+      n *= step;
     }
   };
   tryScales(kRoundScales.front(), kRoundScales.back(), 1.6);

@@ -69,7 +69,7 @@ void addPeg(Figure& figure, const Peg& peg, QPointF at) {
 /// leader.
 void addName(Figure& figure, const QString& name, QPointF at, QPointF middle, const Lettering& lettering) {
   const double away = std::atan2(at.y() - middle.y(), at.x() - middle.x());
-  for (double reach = 0; reach < 40; reach += 2) {
+  for (int reach = 0; reach < 40; reach += 2) {
     for (const double turn : {0., 0.5, -0.5, 1., -1., 1.6, -1.6, 2.3, -2.3, M_PI}) {
       const QPointF way(std::cos(away + turn), std::sin(away + turn));
       const double half = width_mm(name, lettering) / 2, tall = height_mm(lettering) / 2;
@@ -132,7 +132,7 @@ void addSideLengths(Figure& figure, const core::geometry::SettingOut& out, const
     const QPointF way =
         (middle - half) / std::max(1e-9, std::hypot(middle.x() - half.x(), middle.y() - half.y()));
     const QString text = format.quantity(tie.length_m, core::Unit::metre, 2);
-    for (double reach = 4; reach < 16; reach += 1) {
+    for (int reach = 4; reach < 16; ++reach) {
       const QPointF to_mm =
           half + QPointF(way.x() * (reach + width_mm(text, lettering) / 2), way.y() * reach);
       if (!figure.isFree(Figure::roomAbout(text, to_mm, lettering).adjusted(-1.2, 0, 1.2, 0))) continue;

@@ -45,7 +45,11 @@ struct PartPicture {
 std::vector<PartPicture> boxesOf(const std::vector<MixPart>& mix) {
   std::vector<PartPicture> boxes;
   for (const MixPart& part : mix) {
-    for (double left = part.parts; left > 1e-9; left -= 1) boxes.push_back({std::min(1., left), part.name});
+    double left = part.parts;
+    while (left > 1e-9) {
+      boxes.push_back({std::min(1., left), part.name});
+      left -= 1;
+    }
   }
   return boxes;
 }
