@@ -13,14 +13,17 @@ namespace core {
 /// One thing wrong with what the user gave. No text: ui turns code and numbers into a sentence.
 ///
 /// Codes (stable, never reused):
-///   file:   cannot_read, cannot_write, too_large, not_json, too_deep, not_utf8, not_a_project,
-///   unknown_version value:  missing, wrong_type, not_finite, out_of_range, unknown_choice, too_long,
-///   bad_date, duplicate_key list:   too_few, too_many outline: outline_clockwise, outline_self_touching,
-///   outline_not_convex across fields: freeboard_not_below_rim, dead_depth_not_below_full,
-///   coats_thicker_than_tank,
-///           rim_outline_vanishes, corner_radius_too_large, corner_radius_too_small, cove_too_large,
-///           mix_without_filler, pit_floor_vanishes
-///   notes (do not stop anything): unknown_key
+/// - file: cannot_read, cannot_write, too_large, not_json, too_deep, not_utf8, not_a_project, unknown_version
+/// - value: missing, wrong_type, not_finite, out_of_range, unknown_choice, too_long, bad_date, duplicate_key
+/// - list: too_few, too_many
+/// - outline: outline_clockwise, outline_self_touching, outline_not_convex
+/// - across fields: freeboard_not_below_rim, dead_depth_not_below_full, coats_thicker_than_tank,
+///   rim_outline_vanishes, corner_radius_too_large, corner_radius_too_small, cove_too_large,
+///   mix_without_filler, pit_floor_vanishes
+/// - notes (do not stop anything): unknown_key
+///
+/// `value` of not_json and not_utf8 is "line:column" of the fault, of cannot_read and cannot_write the
+/// system's reason.
 struct Problem {
   std::string code;
   std::string path;   ///< where, as in "tank.depth_m" or "lining.coats[1].soil"; empty for the whole file

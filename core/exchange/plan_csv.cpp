@@ -33,7 +33,7 @@ string_view unitEnding(string_view key) {
 
 /// Unit of a number under a key; `held` is what stands beside it or above it.
 string_view unitOf(string_view section, string_view key, string_view held) {
-  if (section == "labour" && key.ends_with("days")) return "person_day";
+  if (key == "person_days" || (section == "labour" && key.ends_with("days"))) return "person_day";
   if (const string_view unit = unitEnding(key); !unit.empty()) return unit;
   if (key == "days") return "day";
   if (key == "crew" || key == "people" || key == "needed") return "person";
@@ -111,7 +111,7 @@ std::string planCsv(const Plan& plan) {
   Table table;
   table.row("section", "item", "value", "unit");
   for (const auto& section : root.items()) {
-    if (section.value().is_structured()) table.add(section.key(), "", section.value(), "");
+    table.add(section.key(), "", section.value(), unitOf("", section.key(), ""));
   }
   return table.take();
 }

@@ -189,6 +189,7 @@ Json coatCrew(const works::CoatCrew& c) {
 void addWorks(Json& root, const works::Works& works) {
   root["labour"] = listOf(works.labour, labour);
   root["schedule"] = listOf(works.schedule, task);
+  root["person_days"] = number(works.person_days);
   root["coat_crews"] = listOf(works.coat_crews, coatCrew);
   root["digging_days"] = {{"by_norm", number(works.digging_days_by_norm)},
                           {"by_practice", number(works.digging_days_by_practice)}};

@@ -129,12 +129,27 @@ std::vector<Dimension> dimensions(const TankGeometry& tank, const SceneOptions& 
   return d;
 }
 
-Vector3d footOfPerson(const TankGeometry& tank, const SceneOptions& options) {
+/// Behind the farthest reach of the pit, a little left of its middle.
+Vector3d footOfPerson(const TankGeometry& tank, const Ring& ring, const SceneOptions& options) {
+  constexpr double kBehindEdge_m = 0.8;
   const Frame frame = frameOf(options);
-  const Vector2d half = tank.outline().size(tank.pitProfile().points.back().offset_m) / 2;
-  const double back = std::abs(frame.away.x()) * half.x() + std::abs(frame.away.y()) * half.y() + 0.8;
-  const double left = 0.5 * (std::abs(frame.right.x()) * half.x() + std::abs(frame.right.y()) * half.y());
-  return at(frame.away * back - frame.right * left, tank.depth());
+  const double edge = tank.pitProfile().points.back().offset_m;
+  double reach = -std::numeric_limits<double>::infinity();
+  for (Eigen::Index k = 0; k < ring.size(); ++k) reach = std::max(reach, frame.away.dot(ring.at(k, edge)));
+  double left = std::numeric_limits<double>::infinity();
+  double right = -left;
+  for (Eigen::Index k = 0; k < ring.size(); ++k) {
+    if (frame.away.dot(ring.at(k, edge)) < reach - 1e-6) continue;
+    left = std::min(left, frame.right.dot(ring.at(k, edge)));
+    right = std::max(right, frame.right.dot(ring.at(k, edge)));
+  }
+  return at(frame.away * (reach + kBehindEdge_m) + frame.right * (0.75 * left + 0.25 * right), tank.depth());
+}
+
+/// A line that runs out into what was cut away measures nothing that can be seen.
+bool runsThrough(const CutPlane& plane, const Dimension& d) {
+  const auto side = [&](const Vector3d& p) { return plane.normal.normalized().dot(p.head<2>() - plane.point); };
+  return std::max(side(d.from), side(d.to)) > 0.01;
 }
 
 }  // namespace
@@ -160,8 +175,9 @@ Scene scene(const TankGeometry& tank, const SceneOptions& options) {
   }
   SceneOptions uncut = options;
   uncut.cut.reset();
-  s.parts.push_back(part("person", Role::person, person(footOfPerson(tank, options)), uncut));
+  s.parts.push_back(part("person", Role::person, person(footOfPerson(tank, ring, options)), uncut));
   s.dimensions = dimensions(tank, options);
+  if (options.cut) std::erase_if(s.dimensions, [&](const Dimension& d) { return runsThrough(*options.cut, d); });
 
   s.least = Vector3d::Constant(std::numeric_limits<double>::infinity());
   s.most = -s.least;

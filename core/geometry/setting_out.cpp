@@ -7,6 +7,8 @@
 
 #include <fmt/format.h>
 
+#include "core/geometry/polygon.h"
+
 namespace core::geometry {
 namespace {
 
@@ -84,6 +86,23 @@ void addCornerTies(SettingOut& out, std::size_t n) {
   }
 }
 
+/// Centre of each round corner with the two points where its arc leaves the sides.
+void addRoundCorners(SettingOut& out, const TankGeometry& tank, const Frame& frame, const std::vector<Vector2d>& edge) {
+  const std::vector<Vector2d> centres = tank.outline().corners(-tank.outline().radius());
+  const double radius = tank.outline().radius() + tank.pitOffset(tank.depth());
+  const std::size_t n = edge.size();
+  for (std::size_t k = 0; k < n; ++k) {
+    const Vector2d before = outwardNormal(edge[k] - edge[(k + n - 1) % n]);
+    const Vector2d after = outwardNormal(edge[(k + 1) % n] - edge[k]);
+    const Peg centre{letter(k) + "0", "arc_centre", frame.at(centres[k], 0)};
+    const Peg first{letter(k) + "3", "arc_end", frame.at(centres[k] + radius * before, 0)};
+    const Peg last{letter(k) + "4", "arc_end", frame.at(centres[k] + radius * after, 0)};
+    out.pegs.insert(out.pegs.end(), {centre, first, last});
+    addTie(out, centre, first, "radius");
+    addTie(out, centre, last, "radius");
+  }
+}
+
 void addPolygon(SettingOut& out, const TankGeometry& tank, double clear_m) {
   const std::vector<Vector2d> edge = tank.outline().corners(tank.pitOffset(tank.depth()));
   const double floor = tank.depth() - tank.pitDepth();
@@ -98,14 +117,7 @@ void addPolygon(SettingOut& out, const TankGeometry& tank, double clear_m) {
     out.pegs.push_back({lower(letter(k)), "pit_floor_corner", frame.at(foot[k], -tank.pitDepth())});
   }
   addOffsetPegs(out, frame, edge, clear_m);
-  if (tank.outline().radius() > 0) {
-    const std::vector<Vector2d> centres = tank.outline().corners(-tank.outline().radius());
-    const double radius = tank.outline().radius() + tank.pitOffset(tank.depth());
-    for (std::size_t k = 0; k < n; ++k) {
-      out.pegs.push_back({letter(k) + "0", "arc_centre", frame.at(centres[k], 0)});
-      out.ties.push_back({letter(k) + "0", letter(k), "radius", radius});
-    }
-  }
+  if (tank.outline().radius() > 0) addRoundCorners(out, tank, frame, edge);
 }
 
 void addCircle(SettingOut& out, const TankGeometry& tank, double clear_m) {

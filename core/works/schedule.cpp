@@ -122,6 +122,7 @@ Works schedule(const geometry::TankGeometry& geometry, const Site& site, const l
     if (q.coat == static_cast<int>(quantities.coats.size()))
       sequence.mark("fill_by", addDays(coat_day, works.fill_within_days));
   }
+  for (const Labour& labour : result.labour) result.person_days += labour.days;
   result.schedule = sequence.take();
   return result;
 }

@@ -49,6 +49,7 @@ struct CoatCrew {
 
 struct Works {
   std::vector<Labour> labour;
+  double person_days = 0;  ///< all of labour together
   std::vector<Task> schedule;
   std::vector<CoatCrew> coat_crews;
   std::optional<double> digging_days_by_norm, digging_days_by_practice;  ///< two rules of thumb side by side

@@ -213,6 +213,10 @@ TEST_CASE("Control and Z undo the document while a text editor has the focus") {
   length.setFocus();
   type(length, QStringLiteral("8.25"));
   REQUIRE(window->document().project().tank.length_m == 8.25);
+  window->document().edit(fieldAt("tank.depth_m"), 0, 1.9);
+  QTest::keyClick(&length, Qt::Key_Z, Qt::ControlModifier);
+  CHECK(window->document().project().tank.depth_m != 1.9);
+  CHECK(window->document().project().tank.length_m == 8.25);
   QTest::keyClick(&length, Qt::Key_Z, Qt::ControlModifier);
   CHECK(bytes(*window) == before);
   CHECK(length.text() == good);

@@ -188,6 +188,7 @@ TEST_CASE("the plan as CSV has four columns and the same figures") {
   CHECK(by_item.at("schedule excavate.start")[2] == "2027-02-08");
   CHECK(by_item.at("labour excavate.days")[3] == "person_day");
   CHECK(by_item.at("schedule excavate.days")[3] == "day");
+  CHECK(by_item.at("person_days ")[3] == "person_day");
   CHECK(by_item.at("coats 1.net.cement_kg")[3] == "kg");
   CHECK(by_item.at("coats 1.net.cement_m3")[3] == "m3");
   CHECK(by_item.at("customary lines.cement.shell")[3] == "kg");

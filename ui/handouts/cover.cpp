@@ -60,17 +60,11 @@ QString bagText(const Content& content) {
       .arg(words::amount(bags->order, bags->unit, content.format), kg);
 }
 
-double personDays(const core::works::Works& works) {
-  double days = 0;
-  for (const auto& labour : works.labour) days += labour.days;
-  return days;
-}
-
 void addWorkFacts(std::vector<Fact>& facts, const Content& content) {
   const auto& [project, plan, format] = content;
   if (!plan.works || plan.works->schedule.empty()) return;
   facts.push_back({Text::tr("Work, all together"),
-                   format.quantity(std::ceil(personDays(*plan.works)), Unit::person_day, 0)});
+                   format.quantity(std::ceil(plan.works->person_days), Unit::person_day, 0)});
   facts.push_back({Text::tr("Work starts"), format.date(plan.works->schedule.front().start)});
   for (const auto& task : plan.works->schedule) {
     if (task.id == "fill_by")

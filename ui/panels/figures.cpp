@@ -121,10 +121,8 @@ Figure work(const Source& s) {
   Figure figure{QStringLiteral("work"), Text::tr("Work"), kDash, QString(),
                 Text::tr("People and dates are not part of this project.")};
   if (!s.plan.works) return figure;
-  double days = 0;
   QStringList how;
   for (const core::works::Labour& labour : s.plan.works->labour) {
-    days += labour.days;
     how << Text::tr("%1: %2 (%3 to %4)")
                .arg(words::taskName(labour.task), s.format.quantity(labour.days, Unit::person_day, 1),
                     s.format.number(labour.low_days, Unit::person_day, 1),
@@ -132,7 +130,7 @@ Figure work(const Source& s) {
     const QString from = sourceLine(labour.source);
     if (!how.contains(from)) how << from;
   }
-  figure.value = s.format.quantity(std::ceil(days), Unit::person_day, 0);
+  figure.value = s.format.quantity(std::ceil(s.plan.works->person_days), Unit::person_day, 0);
   figure.reckoning = lines(how);
   return figure;
 }

@@ -68,6 +68,7 @@ constexpr std::array kPegKinds{
     Entry{"pit_floor_corner", QT_TRANSLATE_NOOP("ui::words", "pit corner at floor")},
     Entry{"centre", QT_TRANSLATE_NOOP("ui::words", "centre")},
     Entry{"arc_centre", QT_TRANSLATE_NOOP("ui::words", "centre of the rounded corner")},
+    Entry{"arc_end", QT_TRANSLATE_NOOP("ui::words", "end of the rounded corner's arc")},
     Entry{"square_mark", QT_TRANSLATE_NOOP("ui::words", "mark for the right angle")},
 };
 
