@@ -5,230 +5,232 @@
     <name>Drawings</name>
     <message>
         <source>Cove, radius %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Media caña, radio %1</translation>
     </message>
     <message>
         <source>%1, %2 thick</source>
         <comment>layer and its thickness</comment>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1, %2 de espesor</translation>
     </message>
     <message>
         <source>Undisturbed ground</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Terreno sin remover</translation>
     </message>
     <message>
         <source>%1 mm</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 mm</translation>
     </message>
     <message>
         <source>clear length %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">largo interior %1</translation>
     </message>
     <message>
         <source>clear width %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ancho interior %1</translation>
     </message>
     <message>
         <source>clear diameter %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">diámetro interior %1</translation>
     </message>
     <message>
         <source>clear floor length %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">largo interior del piso %1</translation>
     </message>
     <message>
         <source>clear floor width %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ancho interior del piso %1</translation>
     </message>
     <message>
         <source>clear floor diameter %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">diámetro interior del piso %1</translation>
     </message>
     <message>
         <source>clear rim length %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">largo interior en el borde %1</translation>
     </message>
     <message>
         <source>clear rim width %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ancho interior en el borde %1</translation>
     </message>
     <message>
         <source>clear rim diameter %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">diámetro interior en el borde %1</translation>
     </message>
     <message>
         <source>pit top length %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">largo de la excavación arriba %1</translation>
     </message>
     <message>
         <source>pit top width %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ancho de la excavación arriba %1</translation>
     </message>
     <message>
         <source>pit top diameter %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>outside of rim collar, length %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>outside of rim collar, width %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>outside of rim collar, diameter %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">diámetro de la excavación arriba %1</translation>
     </message>
     <message>
         <source>A</source>
         <comment>letter of the section</comment>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">A</translation>
     </message>
     <message>
         <source>Scale 1 : %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Escala 1 : %1</translation>
     </message>
     <message>
         <source>rim and ground: 0</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">borde y suelo: 0</translation>
     </message>
     <message>
         <source>overflow: %1 down</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">rebosadero: %1 abajo</translation>
     </message>
     <message>
         <source>pit floor: %1 down</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>finished floor: %1 down</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">fondo de la excavación: %1 abajo</translation>
     </message>
     <message>
         <source>pit floor diameter %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">diámetro del fondo de la excavación %1</translation>
     </message>
     <message>
         <source>pit floor width %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ancho del fondo de la excavación %1</translation>
     </message>
     <message>
         <source>clear depth %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">profundidad interior %1</translation>
     </message>
     <message>
         <source>pit depth %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">profundidad de la excavación %1</translation>
     </message>
     <message>
         <source>corner peg at the pit edge, or centre</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">estaca de esquina en la orilla de la excavación, o centro</translation>
     </message>
     <message>
         <source>%1, at A-A</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1, en A-A</translation>
     </message>
     <message>
         <source>mark on the string for the right angle, 3-4-5</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">marca en el cordel para la escuadra, 3-4-5</translation>
     </message>
     <message>
         <source>section</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">corte</translation>
     </message>
     <message>
         <source>offset peg, 1 m clear of the digging; A1 and A2 belong to A</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">estaca apartada, a 1 m de la excavación; A1 y A2 son de A</translation>
+    </message>
+    <message>
+        <source>rim collar length %1</source>
+        <translation type="unfinished">largo del collar del borde %1</translation>
+    </message>
+    <message>
+        <source>rim collar width %1</source>
+        <translation type="unfinished">ancho del collar del borde %1</translation>
+    </message>
+    <message>
+        <source>rim collar diameter %1</source>
+        <translation type="unfinished">diámetro del collar del borde %1</translation>
+    </message>
+    <message>
+        <source>clear floor: %1 down</source>
+        <translation type="unfinished">piso interior: %1 abajo</translation>
     </message>
 </context>
 <context>
     <name>Figures</name>
     <message>
         <source>diameter %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">diámetro %1</translation>
     </message>
     <message>
         <source>Source: %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Fuente: %1</translation>
     </message>
     <message>
         <source>%1: net %2, to order %3</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1: neto %2, para pedir %3</translation>
     </message>
     <message>
         <source>Holds, filled to the overflow</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cabida, lleno hasta el rebosadero</translation>
     </message>
     <message>
         <source>%1 to the rim</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 hasta el borde</translation>
     </message>
     <message>
         <source>Prismoidal formula: depth ÷ 6 × (floor + 4 × middle + surface), all clear inside areas.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Fórmula del prismoide: profundidad ÷ 6 × (piso + 4 × medio + superficie), todas áreas interiores.</translation>
     </message>
     <message>
         <source>Water depth %1, floor %2, water surface %3.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Profundidad del agua %1, piso %2, superficie del agua %3.</translation>
     </message>
     <message>
         <source>Usable water</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Agua útil</translation>
     </message>
     <message>
         <source>Held to the overflow less what lies below the dead depth.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lo que cabe hasta el rebosadero menos lo que queda bajo la profundidad muerta.</translation>
     </message>
     <message>
         <source>%1 less %2 below %3.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 menos %2 por debajo de %3.</translation>
     </message>
     <message>
         <source>%1: shell %2, to mix %3, cement %4</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1: volumen exacto %2, para mezclar %3, cemento %4</translation>
     </message>
     <message>
         <source>Placed plaster × %1 loose ingredients, shared out by the parts of the mix; cement weighs %2.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Repello colocado × %1 de materiales sueltos, repartidos según las partes de la mezcla; el cemento pesa %2.</translation>
     </message>
     <message>
         <source>Unevenness %1 on coat 1, waste %2, whole bags.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Irregularidad %1 en la capa 1, desperdicio %2, bolsas enteras.</translation>
     </message>
     <message>
         <source>Cement to order</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cemento para pedir</translation>
     </message>
     <message>
         <source>of %1 each</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">de %1 cada una</translation>
     </message>
     <message>
         <source>From the exact shells and the mixes, with waste, sieving loss and the bulking of damp sand.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">De las capas exactas y las mezclas, con desperdicio, pérdida al cernir y abultamiento de la arena húmeda.</translation>
     </message>
     <message>
         <source>Soil, sand and stone to bring</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tierra, arena y piedra para traer</translation>
     </message>
     <message>
         <source>Soil %1
 Sand %2
 Stone %3</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tierra %1
+Arena %2
+Piedra %3</translation>
     </message>
     <message>
         <source>Work</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Trabajo</translation>
     </message>
     <message>
         <source>People and dates are not part of this project.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Este proyecto no tiene personas ni fechas.</translation>
     </message>
     <message>
         <source>%1: %2 (%3 to %4)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1: %2 (%3 a %4)</translation>
     </message>
     <message>
         <source>Start filling no later than</source>
@@ -240,45 +242,47 @@ Stone %3</source>
     </message>
     <message>
         <source>%1 after the first day of digging, %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 después del primer día de cavar, %2</translation>
     </message>
     <message>
         <source>The clear inside, grown by all coats square to their faces and by the stone bed under the floor.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">El interior terminado, agrandado por todas las capas a escuadra con sus caras y por el lecho de piedra bajo el piso.</translation>
     </message>
     <message>
         <source>Pit floor %1.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Fondo de la excavación %1.</translation>
     </message>
     <message>
         <source>Loose spoil %1.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tierra sacada, suelta: %1.</translation>
     </message>
     <message>
         <source>Pit to dig</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Excavación por cavar</translation>
     </message>
     <message>
         <source>pit at ground %1, pit depth %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">excavación a ras de suelo %1, profundidad de la excavación %2</translation>
     </message>
     <message>
         <source>Finished clear inside</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Medidas interiores terminadas</translation>
     </message>
     <message>
         <source>floor %1
 rim %2
 clear depth %3</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">piso %1
+borde %2
+profundidad interior %3</translation>
     </message>
     <message>
         <source>What the water touches, after all coats. The walls lean out by batter × height.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lo que toca el agua, con todas las capas puestas. Las paredes se abren talud × altura.</translation>
     </message>
     <message>
         <source>Floor %1, walls along the slope %2, opening at the rim %3.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Piso %1, paredes por la inclinación %2, boca en el borde %3.</translation>
     </message>
 </context>
 <context>
@@ -293,101 +297,101 @@ clear depth %3</source>
     </message>
     <message>
         <source>Day</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Día</translation>
     </message>
     <message>
         <source>morning</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mañana</translation>
     </message>
     <message>
         <source>noon</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mediodía</translation>
     </message>
     <message>
         <source>evening</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tarde</translation>
     </message>
     <message>
         <source>Start filling no later than %1.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Empiece a llenar a más tardar el %1.</translation>
     </message>
     <message>
         <source>Filling begun. Until water covers a wall, its sacks stay on and stay wet.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Llenado empezado. Hasta que el agua cubra una pared, sus costales se quedan puestos y mojados.</translation>
     </message>
     <message>
         <source>Work for each task</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Trabajo de cada tarea</translation>
     </message>
     <message>
         <source>Task</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tarea</translation>
     </message>
     <message>
         <source>Who</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Quién</translation>
     </message>
     <message>
         <source>Work</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Trabajo</translation>
     </message>
     <message>
         <source>Solid bar: work. Hatched bar: keep wet, rest days too. Triangle: last day.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Barra llena: trabajo. Barra rayada: mantener mojado, también los días de descanso. Triángulo: último día.</translation>
     </message>
     <message>
         <source>Cover the fresh coat with sacks and keep them wet day and night, rest days too. Tick each wetting. Plaster that dries early cracks and leaks.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cubra la capa fresca con costales y manténgalos mojados día y noche, también los días de descanso. Marque cada mojada. El repello que se seca antes de tiempo se raja y pierde agua.</translation>
     </message>
     <message>
         <source>%1 across</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 de diámetro</translation>
     </message>
     <message>
         <source>%1 × %2</source>
         <comment>length by width</comment>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 × %2</translation>
     </message>
     <message>
         <source>Holds when full</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cabida cuando está lleno</translation>
     </message>
     <message>
         <source>Can be drawn from it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Se le puede sacar</translation>
     </message>
     <message>
         <source>Clear size at the floor</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Medidas interiores en el piso</translation>
     </message>
     <message>
         <source>Clear size at the rim</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Medidas interiores en el borde</translation>
     </message>
     <message>
         <source>Pit to dig, at the ground</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Excavación por cavar, a ras de suelo</translation>
     </message>
     <message>
         <source>Pit depth to dig</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Profundidad por cavar</translation>
     </message>
     <message>
         <source>Clear depth when finished</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Profundidad interior terminada</translation>
     </message>
     <message>
         <source>%1 of %2</source>
         <comment>so many bags of so many kilograms</comment>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 de %2</translation>
     </message>
     <message>
         <source>Work, all together</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Trabajo, en total</translation>
     </message>
     <message>
         <source>Work starts</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Empieza el trabajo</translation>
     </message>
     <message>
         <source>Start filling no later than</source>
@@ -395,151 +399,151 @@ clear depth %3</source>
     </message>
     <message>
         <source>Cement to buy: one picture for each bag.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cemento por comprar: un dibujo por cada bolsa.</translation>
     </message>
     <message>
         <source>Cement to buy: one picture for every %1 bags, the last may be part.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cemento por comprar: un dibujo por cada %1 bolsas; el último puede ser una parte.</translation>
     </message>
     <message>
         <source>Cement to buy</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cemento por comprar</translation>
     </message>
     <message>
         <source>No crew and dates were given, so these sheets have no work calendar and no wetting calendar.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">No se dieron cuadrilla ni fechas, así que estas hojas no traen calendario de trabajo ni calendario de mojado.</translation>
     </message>
     <message>
         <source>Clear sizes are what the water fills. Pit sizes are what is dug; the lining takes up the rest.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Las medidas interiores son lo que llena el agua. Las medidas de la excavación son lo que se cava; el revestimiento ocupa lo demás.</translation>
     </message>
     <message>
         <source>The construction sheets are marked NOT FOR CONSTRUCTION: see the findings.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Las hojas de construcción llevan la marca NO APTO PARA CONSTRUIR: vea las observaciones.</translation>
     </message>
     <message>
         <source>Where the pegs stand</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dónde van las estacas</translation>
     </message>
     <message>
         <source>Measured from the centre O; x toward A, y toward B.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Medido desde el centro O; eje x hacia A, eje y hacia B.</translation>
     </message>
     <message>
         <source>Measured from peg A; x along side A to B, y square to it, into the pit.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Medido desde la estaca A; eje x por el lado de A a B, eje y a escuadra con él, hacia la excavación.</translation>
     </message>
     <message>
         <source>Peg</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Estaca</translation>
     </message>
     <message>
         <source>What it marks</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Qué marca</translation>
     </message>
     <message>
         <source>x</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">x</translation>
     </message>
     <message>
         <source>y</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">y</translation>
     </message>
     <message>
         <source>Check with the tape</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Revisar con la cinta</translation>
     </message>
     <message>
         <source>From peg to peg</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">De estaca a estaca</translation>
     </message>
     <message>
         <source>What it is</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Qué es</translation>
     </message>
     <message>
         <source>Length</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Largo</translation>
     </message>
     <message>
         <source>Checked</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Revisado</translation>
     </message>
     <message>
         <source>Batter board: how far the pit wall has come in</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Plantilla del talud: cuánto ha entrado la pared de la excavación</translation>
     </message>
     <message>
         <source>Depth below ground</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Profundidad bajo el suelo</translation>
     </message>
     <message>
         <source>In from the pit edge</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hacia adentro desde la orilla de la excavación</translation>
     </message>
     <message>
         <source>Depth rod: marks measured down from the string at ground level</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Vara de profundidad: marcas medidas hacia abajo desde el cordel a ras de suelo</translation>
     </message>
     <message>
         <source>Level</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nivel</translation>
     </message>
     <message>
         <source>Below the string</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bajo el cordel</translation>
     </message>
     <message>
         <source>Marked</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Marcado</translation>
     </message>
     <message>
         <source>Walls stand upright.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Las paredes van a plomo.</translation>
     </message>
     <message>
         <source>Walls lean outward: %1 out for each %2 up.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Las paredes se abren: %1 hacia afuera por cada %2 de altura.</translation>
     </message>
     <message>
         <source>Clear sizes are inside the finished plaster. Pit sizes are what is dug, before any lining. </source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Las medidas interiores son por dentro del repello terminado. Las medidas de la excavación son lo que se cava, antes de revestir. </translation>
     </message>
     <message>
         <source>Section A-A of the plan. </source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Corte A-A de la planta. </translation>
     </message>
     <message>
         <source>Foot of the wall, enlarged. Thickness of a coat is measured square to its face.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pie de la pared, agrandado. El espesor de una capa se mide a escuadra con su cara.</translation>
     </message>
     <message>
         <source>NOT FOR CONSTRUCTION</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">NO APTO PARA CONSTRUIR</translation>
     </message>
     <message>
         <source>Caution. Pit walls can fall in: never work alone, keep spoil 0.6 m back, keep a ladder in the pit. Cement burns skin and eyes, its dust harms the lungs: gloves, boots, wash at once. Lift bags two together. Fence the pit: people fall in and drown.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cuidado. Las paredes de la excavación pueden derrumbarse: nunca trabaje solo, ponga la tierra sacada a 0.6 m de la orilla, tenga una escalera dentro de la excavación. El cemento quema la piel y los ojos, su polvo daña los pulmones: guantes, botas, lavarse enseguida. Levanten las bolsas entre dos. Cerque la excavación: hay quien cae y se ahoga.</translation>
     </message>
     <message>
         <source>This bar is 100 mm on a true print.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Esta barra mide 100 mm si la impresión está a escala.</translation>
     </message>
     <message>
         <source>Page %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Página %1 de %2</translation>
     </message>
     <message>
         <source>Local codes and licensed practice come first.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Las normas locales y el ejercicio profesional autorizado van primero.</translation>
     </message>
     <message>
         <source>Design mark %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Marca del diseño %1</translation>
     </message>
     <message>
         <source>Work %1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Trabajo: %1 a %2</translation>
     </message>
     <message>
         <source>Farm water tank</source>
@@ -551,27 +555,27 @@ clear depth %3</source>
     </message>
     <message>
         <source>How each is reckoned</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cómo se calcula cada uno</translation>
     </message>
     <message>
         <source>Net: each coat&apos;s exact shell, taken from the geometry, times %1 loose parts for one of placed plaster, shared out by the parts of its mix. Cement weighs %2 loose.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Neto: el volumen exacto de cada capa, tomado de la geometría, por %1 partes sueltas por una de repello colocado, repartidas según las partes de su mezcla. El cemento suelto pesa %2.</translation>
     </message>
     <message>
         <source>Order: net with %1 for uneven dug faces (stone bed and coat 1) and %2 waste; soil and sand with %3 sieving loss, damp sand with %4 bulking; loose stone is %5 times the compacted bed; cement in whole bags of %6.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pedido: neto más %1 por las caras cavadas irregulares (lecho de piedra y capa 1) y %2 de desperdicio; tierra y arena con %3 de pérdida al cernir, arena húmeda con %4 de abultamiento; la piedra suelta es %5 veces el lecho apisonado; cemento en bolsas enteras de %6.</translation>
     </message>
     <message>
         <source>Water: %1 for mixing, %2 for wetting each coat. Sacks: %3 each, %4 spare.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Agua: %1 para mezclar, %2 para mojar cada capa. Costales: %3 cada uno, %4 de reserva.</translation>
     </message>
     <message>
         <source>Layers</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Capas</translation>
     </message>
     <message>
         <source>Layer</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Capa</translation>
     </message>
     <message>
         <source>Thickness</source>
@@ -579,119 +583,119 @@ clear depth %3</source>
     </message>
     <message>
         <source>Face</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cara</translation>
     </message>
     <message>
         <source>Volume</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Volumen</translation>
     </message>
     <message>
         <source>Trust two, and the third follows</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Confíe en dos, y la tercera sale sola</translation>
     </message>
     <message>
         <source>If these are right</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Si estas son ciertas</translation>
     </message>
     <message>
         <source>then</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">entonces</translation>
     </message>
     <message>
         <source>by exact shells</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">por capas exactas</translation>
     </message>
     <message>
         <source>by area × thickness</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">por área × espesor</translation>
     </message>
     <message>
         <source>thickness and mix</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">espesor y mezcla</translation>
     </message>
     <message>
         <source>cement is</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">el cemento es</translation>
     </message>
     <message>
         <source>cement and mix</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">cemento y mezcla</translation>
     </message>
     <message>
         <source>coats are</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">las capas son</translation>
     </message>
     <message>
         <source>cement and thickness</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">cemento y espesor</translation>
     </message>
     <message>
         <source>mixes are, soil : sand : cement</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">las mezclas son, tierra : arena : cemento</translation>
     </message>
     <message>
         <source>Material</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Material</translation>
     </message>
     <message>
         <source>Net</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Neto</translation>
     </message>
     <message>
         <source>Order</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pedido</translation>
     </message>
     <message>
         <source>Bought</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Comprado</translation>
     </message>
     <message>
         <source>On site</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">En la obra</translation>
     </message>
     <message>
         <source>The customary bill as it was given stands beside what thicknesses and mixes need. Nothing has been scaled or averaged; all figures are net, without waste. Ratio: computed over customary.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">La lista acostumbrada, tal como se dio, está junto a lo que piden los espesores y las mezclas. Nada se ha ajustado ni promediado; todas las cifras son netas, sin desperdicio. Razón: lo calculado entre lo acostumbrado.</translation>
     </message>
     <message>
         <source>Customary</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Acostumbrado</translation>
     </message>
     <message>
         <source>Exact shells</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Capas exactas</translation>
     </message>
     <message>
         <source>Ratio</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Razón</translation>
     </message>
     <message>
         <source>Area × thickness</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Área × espesor</translation>
     </message>
     <message>
         <source>Exact shells: the solid between the outer and inner face of each coat. Area × thickness: the clear inside face times the thickness, as reckoned on paper; it leaves out what the corners add.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Capas exactas: el sólido entre la cara de afuera y la de adentro de cada capa. Área × espesor: la cara interior terminada por el espesor, como se calcula en papel; deja fuera lo que agregan las esquinas.</translation>
     </message>
     <message>
         <source>Soil for one part of sand: %1 in the bill, %2 in the mixes.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tierra por una parte de arena: %1 en la lista, %2 en las mezclas.</translation>
     </message>
     <message>
         <source>Which two to trust is for the people on site to settle, by measuring a finished coat and counting the bags that went into it.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">En cuáles dos confiar lo decide la gente de la obra, midiendo una capa terminada y contando las bolsas que llevó.</translation>
     </message>
     <message>
         <source>gauge boxes of %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">cajones de medida de %1</translation>
     </message>
     <message>
         <source>or pans of %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">o bateas de %1</translation>
     </message>
     <message>
         <source>or buckets of %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">o baldes de %1</translation>
     </message>
     <message>
         <source>Cement</source>
@@ -699,131 +703,131 @@ clear depth %3</source>
     </message>
     <message>
         <source>Soil: %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tierra: %1</translation>
     </message>
     <message>
         <source>Sand: %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Arena: %1</translation>
     </message>
     <message>
         <source>Makes plaster</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Repello que da</translation>
     </message>
     <message>
         <source>Covers at this thickness</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cubre con este espesor</translation>
     </message>
     <message>
         <source>Batches for the whole coat</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tandas para toda la capa</translation>
     </message>
     <message>
         <source>Place the coat in one go, in one day: %1 people needed, %2 planned.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Coloque la capa de una sola vez, en un día: hacen falta %1 personas, hay %2 previstas.</translation>
     </message>
     <message>
         <source>Coat %1: %2 thick on %3</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Capa %1: %2 de espesor en %3</translation>
     </message>
     <message>
         <source>%1 soil : %2 sand : %3 cement, by loose volume</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 de tierra : %2 de arena : %3 de cemento, en volumen suelto</translation>
     </message>
     <message>
         <source>soil</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tierra</translation>
     </message>
     <message>
         <source>sand</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">arena</translation>
     </message>
     <message>
         <source>cement</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">cemento</translation>
     </message>
     <message>
         <source>For one batch</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Para una tanda</translation>
     </message>
     <message>
         <source>1 bag of cement</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">1 bolsa de cemento</translation>
     </message>
     <message>
         <source>half a bag</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">media bolsa</translation>
     </message>
     <message>
         <source>Measure loose, level with the rim. Mix dry until one colour, then add clean water little by little.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mida suelto, al ras del recipiente. Mezcle en seco hasta que quede de un solo color; luego agregue agua limpia poco a poco.</translation>
     </message>
     <message>
         <source>Tick a box for each one-bag batch:</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Marque una casilla por cada tanda de una bolsa:</translation>
     </message>
     <message>
         <source>Tick a box for every %1 one-bag batches:</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Marque una casilla por cada %1 tandas de una bolsa:</translation>
     </message>
     <message>
         <source>The tank at a glance</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">El tanque de un vistazo</translation>
     </message>
     <message>
         <source>Materials</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Materiales</translation>
     </message>
     <message>
         <source>Customary bill beside the computed one</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lista acostumbrada junto a la calculada</translation>
     </message>
     <message>
         <source>Mix cards</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tarjetas de mezcla</translation>
     </message>
     <message>
         <source>Plan</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Planta</translation>
     </message>
     <message>
         <source>Section A-A</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Corte A-A</translation>
     </message>
     <message>
         <source>Foot of the wall and depth rod</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pie de la pared y vara de profundidad</translation>
     </message>
     <message>
         <source>Setting out</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Replanteo</translation>
     </message>
     <message>
         <source>Work calendar</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Calendario de trabajo</translation>
     </message>
     <message>
         <source>Wetting calendar</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Calendario de mojado</translation>
     </message>
     <message>
         <source>Dip-stick</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Vara para medir el agua</translation>
     </message>
     <message>
         <source>Working and living safely</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Trabajar y vivir con seguridad</translation>
     </message>
     <message>
         <source>Findings and their sources</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Observaciones y sus fuentes</translation>
     </message>
     <message>
         <source>Water at</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Agua a</translation>
     </message>
     <message>
         <source>holds</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">contiene</translation>
     </message>
     <message>
         <source>Digging</source>
@@ -831,87 +835,87 @@ clear depth %3</source>
     </message>
     <message>
         <source>Pit walls fall in without warning. Stop and get out when you see cracks along the edge, bulging, or water in the wall.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Las paredes de la excavación se derrumban sin aviso. Pare y salga cuando vea grietas a lo largo de la orilla, abombamiento o agua en la pared.</translation>
     </message>
     <message>
         <source>Keep spoil, stones, bags and animals at least 0.6 m back from the edge.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mantenga la tierra sacada, las piedras, las bolsas y los animales al menos a 0.6 m de la orilla.</translation>
     </message>
     <message>
         <source>Keep a ladder in the pit at all times. No one digs alone; someone stays at the top.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tenga siempre una escalera dentro de la excavación. Nadie cava solo; alguien se queda arriba.</translation>
     </message>
     <message>
         <source>Never dig under a wall, and never stand in a narrow cut deeper than your waist without support.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nunca cave debajo de una pared, y nunca se meta en una zanja angosta más honda que su cintura sin entibado.</translation>
     </message>
     <message>
         <source>Lifting</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Levantar peso</translation>
     </message>
     <message>
         <source>Bags and stones: two people, backs straight, paths clear and dry.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bolsas y piedras: dos personas, espalda recta, caminos despejados y secos.</translation>
     </message>
     <message>
         <source>Wet cement burns skin and eyes. Wear gloves, boots and long sleeves; wash splashes off at once with much clean water.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">El cemento mojado quema la piel y los ojos. Use guantes, botas y manga larga; lave enseguida las salpicaduras con mucha agua limpia.</translation>
     </message>
     <message>
         <source>Cement dust harms the lungs. Open bags with the wind behind you, cover nose and mouth.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">El polvo de cemento daña los pulmones. Abra las bolsas con el viento a su espalda; cúbrase nariz y boca.</translation>
     </message>
     <message>
         <source>No bare feet in the mix. Children stay away.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nada de pies descalzos en la mezcla. Los niños, lejos.</translation>
     </message>
     <message>
         <source>The finished tank</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">El tanque terminado</translation>
     </message>
     <message>
         <source>A child can drown in it, and no one can climb out of smooth sloping walls. Fence all four sides, with a gate that shuts.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Un niño puede ahogarse en él, y nadie puede salir trepando por paredes lisas inclinadas. Cerque los cuatro lados, con una puerta que cierre.</translation>
     </message>
     <message>
         <source>Fix a ladder or a knotted rope that reaches the floor, and keep a float beside it.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Fije una escalera o una soga con nudos que llegue al piso, y tenga un flotador al lado.</translation>
     </message>
     <message>
         <source>An empty tank is a pit: keep the fence shut while it is dry, and never go in alone.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Un tanque vacío es un hoyo: mantenga cerrada la cerca mientras esté seco, y nunca entre solo.</translation>
     </message>
     <message>
         <source>The water is for fields and animals. It is not drinking water.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">El agua es para los cultivos y los animales. No es agua para beber.</translation>
     </message>
     <message>
         <source>Before you build</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Antes de construir</translation>
     </message>
     <message>
         <source>Local codes and licensed practice come first. On a slope, on filled ground, near a house or a drop, or where ground water is high, ask a licensed engineer before digging.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Las normas locales y el ejercicio profesional autorizado van primero. En ladera, en terreno de relleno, cerca de una casa o de un barranco, o donde el agua subterránea está alta, consulte a un ingeniero autorizado antes de cavar.</translation>
     </message>
     <message>
         <source>Stand a marked stick upright on the finished floor, read where it is wet, and look up what the tank holds.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pare una vara marcada a plomo sobre el piso terminado, lea hasta dónde está mojada y busque cuánto contiene el tanque.</translation>
     </message>
     <message>
         <source>Full to the overflow at %1: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lleno hasta el rebosadero, a %1: %2.</translation>
     </message>
     <message>
         <source>Below %1 no water can be drawn; %2 stay in the tank.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Por debajo de %1 no se puede sacar agua; quedan %2 en el tanque.</translation>
     </message>
     <message>
         <source>What a practitioner should look at before building. A finding is not a verdict; what is not known never counts as safe.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lo que un profesional debe mirar antes de construir. Una observación no es un veredicto; lo que no se sabe nunca cuenta como seguro.</translation>
     </message>
     <message>
         <source>Source: %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Fuente: %1</translation>
     </message>
 </context>
 <context>
@@ -938,15 +942,15 @@ clear depth %3</source>
     </message>
     <message>
         <source>clear, at the finished floor</source>
-        <translation type="unfinished">libre, en el piso terminado</translation>
+        <translation type="unfinished">interior, en el piso terminado</translation>
     </message>
     <message>
         <source>clear, at the rim</source>
-        <translation type="unfinished">libre, en el borde</translation>
+        <translation type="unfinished">interior, en el borde</translation>
     </message>
     <message>
         <source>clear depth, floor to rim</source>
-        <translation type="unfinished">profundidad libre, del piso al borde</translation>
+        <translation type="unfinished">profundidad interior, del piso al borde</translation>
     </message>
     <message>
         <source>pit, at the ground</source>
@@ -1048,297 +1052,297 @@ clear depth %3</source>
     <name>ui::Actions</name>
     <message>
         <source>&amp;File</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Archivo</translation>
     </message>
     <message>
         <source>&amp;New</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Nuevo</translation>
     </message>
     <message>
         <source>Open the e&amp;xample</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Abrir el e&amp;jemplo</translation>
     </message>
     <message>
         <source>&amp;Open…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Abrir…</translation>
     </message>
     <message>
         <source>Open &amp;recent</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Abrir &amp;reciente</translation>
     </message>
     <message>
         <source>&amp;Save</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Guardar</translation>
     </message>
     <message>
         <source>Save &amp;as…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">G&amp;uardar como…</translation>
     </message>
     <message>
         <source>Ctrl+Shift+S</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ctrl+Shift+S</translation>
     </message>
     <message>
         <source>&amp;Export…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Exportar…</translation>
     </message>
     <message>
         <source>Ctrl+E</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ctrl+E</translation>
     </message>
     <message>
         <source>&amp;Print…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Imprimir…</translation>
     </message>
     <message>
         <source>&amp;Quit</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Salir</translation>
     </message>
     <message>
         <source>&amp;Edit</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Editar</translation>
     </message>
     <message>
         <source>&amp;Undo</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Deshacer</translation>
     </message>
     <message>
         <source>&amp;Redo</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Rehacer</translation>
     </message>
     <message>
         <source>&amp;View</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Ver</translation>
     </message>
     <message>
         <source>&amp;Pit</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Excavación</translation>
     </message>
     <message>
         <source>&amp;Drawings</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Dibujos</translation>
     </message>
     <message>
         <source>&amp;Sheets</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Hojas</translation>
     </message>
     <message>
         <source>Look from &amp;above and aside</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mirar desde &amp;arriba y de lado</translation>
     </message>
     <message>
         <source>Look straight d&amp;own</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mirar &amp;recto hacia abajo</translation>
     </message>
     <message>
         <source>Look at the &amp;cut</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mirar el &amp;corte</translation>
     </message>
     <message>
         <source>&amp;Units</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Unidades</translation>
     </message>
     <message>
         <source>&amp;Metres</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Metros</translation>
     </message>
     <message>
         <source>&amp;Feet and inches</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Pies y pulgadas</translation>
     </message>
     <message>
         <source>&amp;Colours</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Co&amp;lores</translation>
     </message>
     <message>
         <source>As the &amp;desktop</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Como el &amp;escritorio</translation>
     </message>
     <message>
         <source>&amp;Light</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Claro</translation>
     </message>
     <message>
         <source>D&amp;ark</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Oscuro</translation>
     </message>
     <message>
         <source>As the desktop</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Como el escritorio</translation>
     </message>
     <message>
         <source>&amp;Language and numbers</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Idioma y números</translation>
     </message>
     <message>
         <source>&amp;Help</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">A&amp;yuda</translation>
     </message>
     <message>
         <source>&amp;About Tankwright</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Acerca de Tankwright</translation>
     </message>
     <message>
         <source>Tools</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Herramientas</translation>
     </message>
 </context>
 <context>
     <name>ui::BillPanel</name>
     <message>
         <source> then </source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished"> y luego </translation>
     </message>
     <message>
         <source>Use this thickness</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Usar este espesor</translation>
     </message>
     <message>
         <source>Use this mix</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Usar esta mezcla</translation>
     </message>
     <message>
         <source>Enter the bill people reckon with today (at the left) to see it beside this one.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Anote (a la izquierda) la lista con que se calcula hoy por costumbre, para verla junto a esta.</translation>
     </message>
     <message>
         <source>bill</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lista</translation>
     </message>
     <message>
         <source>computed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">calculado</translation>
     </message>
     <message>
         <source>  area × thickness</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">  área × espesor</translation>
     </message>
     <message>
         <source>Trust thickness and mix: cement %1 (area × thickness: %2).</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Si valen espesor y mezcla: cemento %1 (área × espesor: %2).</translation>
     </message>
     <message>
         <source>Trust the bill&apos;s cement and the mix: coats of %1 (area × thickness: %2).</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Si valen el cemento de la lista y la mezcla: capas de %1 (área × espesor: %2).</translation>
     </message>
     <message>
         <source>Trust the bill&apos;s cement and the mix: no thickness answers to them.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Si valen el cemento de la lista y la mezcla: ningún espesor les corresponde.</translation>
     </message>
     <message>
         <source>Trust the bill&apos;s cement and the thickness: mix %1, soil : sand : cement (area × thickness: %2).</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Si valen el cemento de la lista y el espesor: mezcla %1, tierra : arena : cemento (área × espesor: %2).</translation>
     </message>
     <message>
         <source>Trust the bill&apos;s cement and the thickness: no mix answers to them.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Si valen el cemento de la lista y el espesor: ninguna mezcla les corresponde.</translation>
     </message>
     <message>
         <source>ratio</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">razón</translation>
     </message>
 </context>
 <context>
     <name>ui::ChoiceRow</name>
     <message>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">no se sabe</translation>
     </message>
 </context>
 <context>
     <name>ui::CoatsPanel</name>
     <message>
         <source>Add a coat</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Agregar una capa</translation>
     </message>
     <message>
         <source>Adds a coat on the water side, like the last one</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Agrega una capa del lado del agua, igual a la última</translation>
     </message>
     <message>
         <source>%1, against the earth</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1, contra la tierra</translation>
     </message>
     <message>
         <source>Take out %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Quitar %1</translation>
     </message>
     <message>
         <source>Take out a coat</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Quitar una capa</translation>
     </message>
 </context>
 <context>
     <name>ui::CutControls</name>
     <message>
         <source>&amp;Cut open</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Cortado</translation>
     </message>
     <message>
         <source>along</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">a lo largo</translation>
     </message>
     <message>
         <source>across</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">a lo ancho</translation>
     </message>
     <message>
         <source>Direction of the cut: along the length or across it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dirección del corte: a lo largo o a lo ancho</translation>
     </message>
     <message>
         <source>Direction of the cut</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dirección del corte</translation>
     </message>
     <message>
         <source>Place of the cut; the middle of the slider is the middle of the tank</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lugar del corte; el medio del deslizador es el medio del tanque</translation>
     </message>
     <message>
         <source>Place of the cut</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lugar del corte</translation>
     </message>
 </context>
 <context>
     <name>ui::DrawingsPanel</name>
     <message>
         <source>Drawing of the tank</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dibujo del tanque</translation>
     </message>
     <message>
         <source>Plan and section</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Planta y corte</translation>
     </message>
     <message>
         <source>Setting-out</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Replanteo</translation>
     </message>
     <message>
         <source>Foot of the wall</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pie de la pared</translation>
     </message>
 </context>
 <context>
     <name>ui::EditorPanel</name>
     <message>
         <source>Plan people and dates</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Planear personas y fechas</translation>
     </message>
     <message>
         <source>Place and soil</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lugar y suelo</translation>
     </message>
     <message>
         <source>Tank, finished inside</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tanque, interior terminado</translation>
     </message>
     <message>
         <source>Stone bed and coats</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lecho de piedra y capas</translation>
     </message>
     <message>
         <source>Materials and measures</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Materiales y medidas</translation>
     </message>
     <message>
         <source>Customary bill</source>
@@ -1346,32 +1350,32 @@ clear depth %3</source>
     </message>
     <message>
         <source>People and dates</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Personas y fechas</translation>
     </message>
     <message>
         <source>Smallest tank recommended</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tanque mínimo recomendado</translation>
     </message>
 </context>
 <context>
     <name>ui::Export</name>
     <message>
         <source>The ending of “%1” is not one of %2.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">La terminación de «%1» no es una de estas: %2.</translation>
     </message>
 </context>
 <context>
     <name>ui::FieldRow</name>
     <message>
         <source>This would do now: press Enter to use it, Escape to leave it.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ahora serviría: pulse Intro para usarlo, Escape para dejarlo.</translation>
     </message>
 </context>
 <context>
     <name>ui::FiguresPanel</name>
     <message>
         <source>To look out for</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">A tener en cuenta</translation>
     </message>
     <message>
         <source>Customary bill</source>
@@ -1382,97 +1386,97 @@ clear depth %3</source>
     <name>ui::FindingsList</name>
     <message>
         <source>show</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mostrar</translation>
     </message>
 </context>
 <context>
     <name>ui::FlagRow</name>
     <message>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">no se sabe</translation>
     </message>
     <message>
         <source>yes</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sí</translation>
     </message>
     <message>
         <source>no</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">no</translation>
     </message>
 </context>
 <context>
     <name>ui::MainWindow</name>
     <message>
         <source>Pit</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Excavación</translation>
     </message>
     <message>
         <source>Drawings</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dibujos</translation>
     </message>
     <message>
         <source>Sheets</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hojas</translation>
     </message>
     <message>
         <source>Numbers and dates follow now; texts follow at the next start.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Los números y las fechas cambian ahora; los textos, la próxima vez que se abra el programa.</translation>
     </message>
     <message>
         <source>not saved yet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">aún sin guardar</translation>
     </message>
     <message>
         <source>%1[*] – Tankwright</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1[*] – Tankwright</translation>
     </message>
     <message>
         <source>%1 (%2)[*] – Tankwright</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 (%2)[*] – Tankwright</translation>
     </message>
     <message>
         <source>About Tankwright</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Acerca de Tankwright</translation>
     </message>
     <message>
         <source>&lt;b&gt;Tankwright %1&lt;/b&gt;&lt;p&gt;Plans small hand-dug farm water tanks lined with soil-cement plaster.&lt;/p&gt;&lt;p&gt;Digging, cement, lifting and open water can hurt and kill. Local codes and licensed practice come first; this program does not replace them.&lt;/p&gt;</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&lt;b&gt;Tankwright %1&lt;/b&gt;&lt;p&gt;Planea tanques pequeños de agua para la finca, cavados a mano y revestidos con repello de suelo-cemento.&lt;/p&gt;&lt;p&gt;Cavar, el cemento, levantar peso y el agua abierta pueden herir y matar. Las normas locales y el ejercicio profesional autorizado van primero; este programa no los reemplaza.&lt;/p&gt;</translation>
     </message>
     <message>
         <source>Unsaved work</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Trabajo sin guardar</translation>
     </message>
     <message>
         <source>This project has changes that are not saved.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Este proyecto tiene cambios sin guardar.</translation>
     </message>
     <message>
         <source>%1 was not opened.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">No se abrió %1.</translation>
     </message>
     <message>
         <source>%1 is open.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 está abierto.</translation>
     </message>
     <message>
         <source>Not saved; your changes are still here.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">No se guardó; sus cambios siguen aquí.</translation>
     </message>
     <message>
         <source>Saved as %1.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Guardado como %1.</translation>
     </message>
     <message>
         <source>and %1 more</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">y %1 más</translation>
     </message>
     <message>
         <source>Open a project</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Abrir un proyecto</translation>
     </message>
     <message>
         <source>Tankwright projects (*.tankwright);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Proyectos de Tankwright (*.tankwright);;Todos los archivos (*)</translation>
     </message>
     <message>
         <source>tank</source>
@@ -1480,147 +1484,151 @@ clear depth %3</source>
     </message>
     <message>
         <source>Save the project</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Guardar el proyecto</translation>
     </message>
     <message>
         <source>Tankwright projects (*.tankwright)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Proyectos de Tankwright (*.tankwright)</translation>
     </message>
     <message>
         <source>Sheets as PDF (*.pdf)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hojas en PDF (*.pdf)</translation>
     </message>
     <message>
         <source>Tables as CSV (*.csv)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tablas en CSV (*.csv)</translation>
     </message>
     <message>
         <source>Solids as STL (*.stl)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sólidos en STL (*.stl)</translation>
     </message>
     <message>
         <source>Solids as glTF (*.glb)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sólidos en glTF (*.glb)</translation>
     </message>
     <message>
         <source>Plan and section (*.svg)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Planta y corte (*.svg)</translation>
     </message>
     <message>
         <source>Picture of the pit (*.png)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Imagen de la excavación (*.png)</translation>
     </message>
     <message>
         <source>Export</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Exportar</translation>
     </message>
     <message>
         <source>Writing %1…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Escribiendo %1…</translation>
     </message>
     <message>
         <source>Written: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Escrito: %1.</translation>
     </message>
     <message>
         <source>%1 was not written. %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">No se escribió %1. %2</translation>
     </message>
     <message>
         <source>a project without a name</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">un proyecto sin nombre</translation>
     </message>
     <message>
         <source>The program stopped before %1 was saved. What you had at %2 is kept.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">El programa se detuvo antes de guardar %1. Se conserva lo que usted tenía el %2.</translation>
     </message>
     <message>
         <source>Take it up again</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Retomarlo</translation>
     </message>
     <message>
         <source>Throw it away</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Desecharlo</translation>
     </message>
     <message>
         <source>The kept work cannot be used.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">El trabajo conservado no se puede usar.</translation>
     </message>
 </context>
 <context>
     <name>ui::MessageBar</name>
     <message>
         <source>Close this message</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cerrar este mensaje</translation>
     </message>
 </context>
 <context>
     <name>ui::NumberRow</name>
     <message>
         <source>by soil</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">según el suelo</translation>
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">no se sabe</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation type="unfinished">%1, %2</translation>
     </message>
 </context>
 <context>
     <name>ui::PitPanel</name>
     <message>
         <source>&amp;Dimensions</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">&amp;Medidas</translation>
     </message>
     <message>
         <source>The pit in three dimensions</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">La excavación en tres dimensiones</translation>
     </message>
     <message>
         <source>Oblique</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Oblicua</translation>
     </message>
     <message>
         <source>Plan</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Planta</translation>
     </message>
     <message>
         <source>Section</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Corte</translation>
     </message>
     <message>
         <source>View: %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Vista: %1</translation>
     </message>
     <message>
         <source>Layers</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Capas</translation>
     </message>
     <message>
         <source>Show and hide the ground, each layer, the water and the person</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mostrar y ocultar el terreno, cada capa, el agua y la persona</translation>
     </message>
     <message>
         <source>&amp;Water</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">A&amp;gua</translation>
     </message>
     <message>
         <source>Water level above the finished floor</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nivel del agua sobre el piso terminado</translation>
     </message>
     <message>
         <source>To the overflow</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hasta el rebosadero</translation>
     </message>
     <message>
         <source>%1 deep: %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 de hondo: %2</translation>
     </message>
 </context>
 <context>
     <name>ui::PointTable</name>
     <message>
         <source>Clear outline</source>
-        <translation type="unfinished">Contorno libre</translation>
+        <translation type="unfinished">Contorno interior</translation>
     </message>
     <message>
         <source>Spot heights</source>
@@ -1628,46 +1636,46 @@ clear depth %3</source>
     </message>
     <message>
         <source>Add a point</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Agregar un punto</translation>
     </message>
     <message>
         <source>Remove the point</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Quitar el punto</translation>
     </message>
     <message>
         <source>Paste</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pegar</translation>
     </message>
 </context>
 <context>
     <name>ui::SheetsPanel</name>
     <message>
         <source>Page before</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Página anterior</translation>
     </message>
     <message>
         <source>Next page</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Página siguiente</translation>
     </message>
     <message>
         <source>Page</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Página</translation>
     </message>
     <message>
         <source>Size of the page on the screen</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tamaño de la página en la pantalla</translation>
     </message>
     <message>
         <source>Whole page</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Página entera</translation>
     </message>
     <message>
         <source>Export PDF…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Exportar PDF…</translation>
     </message>
     <message>
         <source>Print…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Imprimir…</translation>
     </message>
 </context>
 <context>
@@ -1802,7 +1810,7 @@ clear depth %3</source>
     </message>
     <message>
         <source>Clay in the soil used for plaster, from a jar test. Leave empty if not known.</source>
-        <translation type="unfinished">Arcilla en la tierra para el revoque, según la prueba del frasco. Deje vacío si no se sabe.</translation>
+        <translation type="unfinished">Arcilla en la tierra para el repello, según la prueba del frasco. Deje vacío si no se sabe.</translation>
     </message>
     <message>
         <source>From the ground down to ground water at its highest in the year. Leave empty if not known.</source>
@@ -1830,15 +1838,15 @@ clear depth %3</source>
     </message>
     <message>
         <source>Clear length of the smallest tank that builders here recommend.</source>
-        <translation type="unfinished">Largo libre del tanque más pequeño que recomiendan los constructores de aquí.</translation>
+        <translation type="unfinished">Largo interior del tanque más pequeño que recomiendan los constructores de aquí.</translation>
     </message>
     <message>
         <source>Clear width of the smallest tank that builders here recommend.</source>
-        <translation type="unfinished">Ancho libre del tanque más pequeño que recomiendan los constructores de aquí.</translation>
+        <translation type="unfinished">Ancho interior del tanque más pequeño que recomiendan los constructores de aquí.</translation>
     </message>
     <message>
         <source>Clear depth of the smallest tank that builders here recommend.</source>
-        <translation type="unfinished">Profundidad libre del tanque más pequeño que recomiendan los constructores de aquí.</translation>
+        <translation type="unfinished">Profundidad interior del tanque más pequeño que recomiendan los constructores de aquí.</translation>
     </message>
     <message>
         <source>Shape of the finished floor seen from above.</source>
@@ -1846,19 +1854,19 @@ clear depth %3</source>
     </message>
     <message>
         <source>Whether the clear sizes below are those of the finished floor or of the opening at the rim.</source>
-        <translation type="unfinished">Si las medidas libres de abajo son las del piso terminado o las de la boca en el borde.</translation>
+        <translation type="unfinished">Si las medidas interiores de abajo son las del piso terminado o las de la boca en el borde.</translation>
     </message>
     <message>
         <source>Finished inside length that the water touches, plaster to plaster; the pit is dug larger.</source>
-        <translation type="unfinished">Largo interior terminado que toca el agua, de revoque a revoque; la excavación se hace más grande.</translation>
+        <translation type="unfinished">Largo interior terminado que toca el agua, de repello a repello; la excavación se hace más grande.</translation>
     </message>
     <message>
         <source>Finished inside width that the water touches, plaster to plaster; the pit is dug larger.</source>
-        <translation type="unfinished">Ancho interior terminado que toca el agua, de revoque a revoque; la excavación se hace más grande.</translation>
+        <translation type="unfinished">Ancho interior terminado que toca el agua, de repello a repello; la excavación se hace más grande.</translation>
     </message>
     <message>
         <source>Finished inside diameter that the water touches, plaster to plaster; the pit is dug larger.</source>
-        <translation type="unfinished">Diámetro interior terminado que toca el agua, de revoque a revoque; la excavación se hace más grande.</translation>
+        <translation type="unfinished">Diámetro interior terminado que toca el agua, de repello a repello; la excavación se hace más grande.</translation>
     </message>
     <message>
         <source>Corners of the finished inside in plan, anticlockwise, with no corner bent inward.</source>
@@ -1866,7 +1874,7 @@ clear depth %3</source>
     </message>
     <message>
         <source>Finished floor straight up to the rim; the pit is deeper by the coats and the stone bed.</source>
-        <translation type="unfinished">Del piso terminado a plomo hasta el borde; la excavación es más honda por las capas y la cama de piedra.</translation>
+        <translation type="unfinished">Del piso terminado a plomo hasta el borde; la excavación es más honda por las capas y el lecho de piedra.</translation>
     </message>
     <message>
         <source>How far the wall leans outward for each unit of height: 0 is upright, 0.10 is 1 in 10.</source>
@@ -1874,7 +1882,7 @@ clear depth %3</source>
     </message>
     <message>
         <source>Rounding of the corners of the clear floor in plan; 0 leaves them sharp.</source>
-        <translation type="unfinished">Redondeo de las esquinas del piso libre en planta; 0 las deja vivas.</translation>
+        <translation type="unfinished">Redondeo de las esquinas del piso interior en planta; 0 las deja vivas.</translation>
     </message>
     <message>
         <source>Height from the overflow level, where water runs out, up to the rim.</source>
@@ -1890,15 +1898,15 @@ clear depth %3</source>
     </message>
     <message>
         <source>Volume of loose soil, sand and cement that makes one volume of plaster on the wall.</source>
-        <translation type="unfinished">Volumen de tierra, arena y cemento sueltos que da un volumen de revoque en la pared.</translation>
+        <translation type="unfinished">Volumen de tierra, arena y cemento sueltos que da un volumen de repello en la pared.</translation>
     </message>
     <message>
         <source>Extra plaster for what falls, sticks to tools or sets before it is placed.</source>
-        <translation type="unfinished">Revoque de más por lo que cae, se pega a las herramientas o fragua antes de colocarse.</translation>
+        <translation type="unfinished">Repello de más por lo que cae, se pega a las herramientas o fragua antes de colocarse.</translation>
     </message>
     <message>
         <source>Extra for hollows in the dug faces, on the stone bed and on coat 1 alone.</source>
-        <translation type="unfinished">De más por los huecos de las caras cavadas, solo en la cama de piedra y en la capa 1.</translation>
+        <translation type="unfinished">De más por los huecos de las caras cavadas, solo en el lecho de piedra y en la capa 1.</translation>
     </message>
     <message>
         <source>Weight printed on the cement bag sold nearby.</source>
@@ -1930,11 +1938,11 @@ clear depth %3</source>
     </message>
     <message>
         <source>Rounded fillet between clear floor and wall; 0 leaves a sharp corner.</source>
-        <translation type="unfinished">Media caña entre piso libre y pared; 0 deja el rincón vivo.</translation>
+        <translation type="unfinished">Media caña entre piso interior y pared; 0 deja el rincón vivo.</translation>
     </message>
     <message>
         <source>Width of the plaster collar let into the ground around the top, outward of the coats; 0 for none.</source>
-        <translation type="unfinished">Ancho del collar de revoque metido en el suelo alrededor de la boca, por fuera de las capas; 0 si no hay.</translation>
+        <translation type="unfinished">Ancho del collar de repello metido en el suelo alrededor de la boca, por fuera de las capas; 0 si no hay.</translation>
     </message>
     <message>
         <source>Thickness of that collar; 0 for none.</source>
@@ -1950,7 +1958,7 @@ clear depth %3</source>
     </message>
     <message>
         <source>Volume of loose stone to buy for one volume of compacted bed.</source>
-        <translation type="unfinished">Volumen de piedra suelta que hay que comprar por un volumen de cama apisonada.</translation>
+        <translation type="unfinished">Volumen de piedra suelta que hay que comprar por un volumen de lecho apisonado.</translation>
     </message>
     <message>
         <source>Water to mix one volume of mortar.</source>
@@ -1958,7 +1966,7 @@ clear depth %3</source>
     </message>
     <message>
         <source>Water to keep one unit of plastered face wet for a day.</source>
-        <translation type="unfinished">Agua para mantener mojada un día una unidad de cara revocada.</translation>
+        <translation type="unfinished">Agua para mantener mojada un día una unidad de cara repellada.</translation>
     </message>
     <message>
         <source>Face that one sack covers once laps are taken off.</source>
@@ -2002,7 +2010,7 @@ clear depth %3</source>
     </message>
     <message>
         <source>People who dig and lay the stone bed each working day.</source>
-        <translation type="unfinished">Personas que cavan y ponen la cama de piedra cada día de trabajo.</translation>
+        <translation type="unfinished">Personas que cavan y ponen el lecho de piedra cada día de trabajo.</translation>
     </message>
     <message>
         <source>Masons, mixers and carriers together on a coat; a coat is placed in one go, within the day.</source>
@@ -2010,7 +2018,7 @@ clear depth %3</source>
     </message>
     <message>
         <source>Nobody digs or plasters on this day; wetting goes on.</source>
-        <translation type="unfinished">Ese día nadie cava ni revoca; se sigue mojando.</translation>
+        <translation type="unfinished">Ese día nadie cava ni repella; se sigue mojando.</translation>
     </message>
     <message>
         <source>Latest start of the first filling, counted in days after the last coat.</source>
@@ -2022,11 +2030,11 @@ clear depth %3</source>
     </message>
     <message>
         <source>One person&apos;s days to lay and compact the stone bed.</source>
-        <translation type="unfinished">Días de una persona para poner y apisonar la cama de piedra.</translation>
+        <translation type="unfinished">Días de una persona para poner y apisonar el lecho de piedra.</translation>
     </message>
     <message>
         <source>One person&apos;s days to plaster one coat, helpers counted.</source>
-        <translation type="unfinished">Días de una persona para revocar una capa, contando ayudantes.</translation>
+        <translation type="unfinished">Días de una persona para repellar una capa, contando ayudantes.</translation>
     </message>
     <message>
         <source>One person&apos;s days to mix mortar by hand.</source>
@@ -2106,27 +2114,27 @@ clear depth %3</source>
     </message>
     <message>
         <source>Clear size measured at</source>
-        <translation type="unfinished">Medida libre tomada en</translation>
+        <translation type="unfinished">Medidas interiores tomadas en</translation>
     </message>
     <message>
         <source>Clear length</source>
-        <translation type="unfinished">Largo libre</translation>
+        <translation type="unfinished">Largo interior</translation>
     </message>
     <message>
         <source>Clear width</source>
-        <translation type="unfinished">Ancho libre</translation>
+        <translation type="unfinished">Ancho interior</translation>
     </message>
     <message>
         <source>Clear diameter</source>
-        <translation type="unfinished">Diámetro libre</translation>
+        <translation type="unfinished">Diámetro interior</translation>
     </message>
     <message>
         <source>Clear outline</source>
-        <translation type="unfinished">Contorno libre</translation>
+        <translation type="unfinished">Contorno interior</translation>
     </message>
     <message>
         <source>Clear depth, floor to rim</source>
-        <translation type="unfinished">Profundidad libre, del piso al borde</translation>
+        <translation type="unfinished">Profundidad interior, del piso al borde</translation>
     </message>
     <message>
         <source>Batter of the walls</source>
@@ -2134,11 +2142,11 @@ clear depth %3</source>
     </message>
     <message>
         <source>Corner radius, clear floor</source>
-        <translation type="unfinished">Radio de esquina, piso libre</translation>
+        <translation type="unfinished">Radio de esquina, piso interior</translation>
     </message>
     <message>
         <source>Freeboard</source>
-        <translation type="unfinished">Borde libre sobre el agua</translation>
+        <translation type="unfinished">Borde libre</translation>
     </message>
     <message>
         <source>Dead depth</source>
@@ -2146,11 +2154,11 @@ clear depth %3</source>
     </message>
     <message>
         <source>Stone bed, compacted</source>
-        <translation type="unfinished">Cama de piedra, apisonada</translation>
+        <translation type="unfinished">Lecho de piedra, apisonado</translation>
     </message>
     <message>
         <source>Loose ingredients per placed plaster</source>
-        <translation type="unfinished">Materiales sueltos por revoque colocado</translation>
+        <translation type="unfinished">Materiales sueltos por repello colocado</translation>
     </message>
     <message>
         <source>Waste</source>
@@ -2210,7 +2218,7 @@ clear depth %3</source>
     </message>
     <message>
         <source>Loose stone per compacted bed</source>
-        <translation type="unfinished">Piedra suelta por cama apisonada</translation>
+        <translation type="unfinished">Piedra suelta por lecho apisonado</translation>
     </message>
     <message>
         <source>Mixing water</source>
@@ -2258,15 +2266,15 @@ clear depth %3</source>
     </message>
     <message>
         <source>Smallest recommended clear length</source>
-        <translation type="unfinished">Largo libre mínimo recomendado</translation>
+        <translation type="unfinished">Largo interior mínimo recomendado</translation>
     </message>
     <message>
         <source>Smallest recommended clear width</source>
-        <translation type="unfinished">Ancho libre mínimo recomendado</translation>
+        <translation type="unfinished">Ancho interior mínimo recomendado</translation>
     </message>
     <message>
         <source>Smallest recommended clear depth</source>
-        <translation type="unfinished">Profundidad libre mínima recomendada</translation>
+        <translation type="unfinished">Profundidad interior mínima recomendada</translation>
     </message>
     <message>
         <source>First day of digging</source>
@@ -2294,11 +2302,11 @@ clear depth %3</source>
     </message>
     <message>
         <source>Laying the stone bed</source>
-        <translation type="unfinished">Poner la cama de piedra</translation>
+        <translation type="unfinished">Poner el lecho de piedra</translation>
     </message>
     <message>
         <source>Plastering a coat</source>
-        <translation type="unfinished">Revocar una capa</translation>
+        <translation type="unfinished">Repellar una capa</translation>
     </message>
     <message>
         <source>Mixing mortar</source>
@@ -2310,7 +2318,7 @@ clear depth %3</source>
     </message>
     <message>
         <source>The tank is smaller than the smallest one that builders recommend: %1 long, %2 wide and %3 deep (clear), which is %4 to the rim.</source>
-        <translation type="unfinished">El tanque es más pequeño que el menor que recomiendan los constructores: %1 de largo, %2 de ancho y %3 de hondo (libres), o sea %4 hasta el borde.</translation>
+        <translation type="unfinished">El tanque es más pequeño que el menor que recomiendan los constructores: %1 de largo, %2 de ancho y %3 de hondo (interiores), o sea %4 hasta el borde.</translation>
     </message>
     <message>
         <source>%1 parts of sand to 1 part of soil would reach it.</source>
@@ -2318,11 +2326,11 @@ clear depth %3</source>
     </message>
     <message>
         <source>%1: clay is only %2 of its soil and sand together; %3 to %4 is wanted, or the plaster crumbles.</source>
-        <translation type="unfinished">%1: la arcilla es solo %2 de su tierra y arena juntas; se quiere de %3 a %4, o el revoque se desmorona.</translation>
+        <translation type="unfinished">%1: la arcilla es solo %2 de su tierra y arena juntas; se quiere de %3 a %4, o el repello se desmorona.</translation>
     </message>
     <message>
         <source>%1: clay is %2 of its soil and sand together; %3 to %4 is wanted, or the plaster shrinks and cracks.</source>
-        <translation type="unfinished">%1: la arcilla es %2 de su tierra y arena juntas; se quiere de %3 a %4, o el revoque se encoge y se raja.</translation>
+        <translation type="unfinished">%1: la arcilla es %2 de su tierra y arena juntas; se quiere de %3 a %4, o el repello se encoge y se raja.</translation>
     </message>
     <message>
         <source>%1: clay is only %2 of its soil and sand together, and even the soil alone has less than the %3 wanted. Look for a soil with more clay.</source>
@@ -2338,7 +2346,7 @@ clear depth %3</source>
     </message>
     <message>
         <source>%1 is kept wet for %2. Ordinary cement practice is at least %3; shorter curing is reported from tanks of this kind, and leaves the plaster weaker.</source>
-        <translation type="unfinished">%1 se mantiene mojada %2. La práctica común con cemento es al menos %3; en tanques de este tipo se informa de curados más cortos, que dejan el revoque más débil.</translation>
+        <translation type="unfinished">%1 se mantiene mojada %2. La práctica común con cemento es al menos %3; en tanques de este tipo se informa de curados más cortos, que dejan el repello más débil.</translation>
     </message>
     <message>
         <source>The last coat is kept wet for %1, but filling shall start within %2 of placing it. Keep the walls above the water under wet sacks after filling has begun.</source>
@@ -2350,7 +2358,7 @@ clear depth %3</source>
     </message>
     <message>
         <source>The pit is %1 deep. From %2 on its walls must be held against cave-in: slope or step them back, or shore them, and let a competent person look at them each day. Local codes and licensed practice come first.</source>
-        <translation type="unfinished">La excavación tiene %1 de hondo. Desde %2 hay que proteger sus paredes contra derrumbes: déles talud o gradas, o entíbelas, y que una persona competente las revise cada día. Las normas locales y el ejercicio profesional autorizado van primero.</translation>
+        <translation type="unfinished">La excavación tiene %1 de hondo. Desde %2 hay que proteger sus paredes contra derrumbes: deles talud o gradas, o entíbelas, y que una persona competente las revise cada día. Las normas locales y el ejercicio profesional autorizado van primero.</translation>
     </message>
     <message>
         <source>The pit is %1 deep, more than the %2 that this program allows to be dug by hand. Have an engineer design it, or make the tank shallower and wider.</source>
@@ -2374,7 +2382,7 @@ clear depth %3</source>
     </message>
     <message>
         <source>Stone bed</source>
-        <translation type="unfinished">Cama de piedra</translation>
+        <translation type="unfinished">Lecho de piedra</translation>
     </message>
     <message>
         <source>Cove</source>
@@ -2430,7 +2438,7 @@ clear depth %3</source>
     </message>
     <message>
         <source>Lay and compact the stone bed</source>
-        <translation type="unfinished">Poner y apisonar la cama de piedra</translation>
+        <translation type="unfinished">Poner y apisonar el lecho de piedra</translation>
     </message>
     <message>
         <source>Mix the mortar</source>
@@ -2454,19 +2462,19 @@ clear depth %3</source>
     </message>
     <message>
         <source>clear length</source>
-        <translation type="unfinished">largo libre</translation>
+        <translation type="unfinished">largo interior</translation>
     </message>
     <message>
         <source>clear width</source>
-        <translation type="unfinished">ancho libre</translation>
+        <translation type="unfinished">ancho interior</translation>
     </message>
     <message>
         <source>clear diameter</source>
-        <translation type="unfinished">diámetro libre</translation>
+        <translation type="unfinished">diámetro interior</translation>
     </message>
     <message>
         <source>clear depth</source>
-        <translation type="unfinished">profundidad libre</translation>
+        <translation type="unfinished">profundidad interior</translation>
     </message>
     <message>
         <source>pit length</source>
@@ -2490,7 +2498,7 @@ clear depth %3</source>
     </message>
     <message>
         <source>Top of stone bed</source>
-        <translation type="unfinished">Cara de la cama de piedra</translation>
+        <translation type="unfinished">Cara del lecho de piedra</translation>
     </message>
     <message>
         <source>Overflow level</source>
@@ -2678,23 +2686,23 @@ clear depth %3</source>
     </message>
     <message>
         <source>puts the overflow level at or below the clear floor; it must be less than the clear depth</source>
-        <translation type="unfinished">pone el rebosadero en el piso libre o más abajo; debe ser menor que la profundidad libre</translation>
+        <translation type="unfinished">pone el rebosadero en el piso interior o más abajo; debe ser menor que la profundidad interior</translation>
     </message>
     <message>
         <source>reaches the overflow level; it must be less than the clear depth without the freeboard</source>
-        <translation type="unfinished">llega al rebosadero; debe ser menor que la profundidad libre sin el borde libre</translation>
+        <translation type="unfinished">llega al rebosadero; debe ser menor que la profundidad interior sin el borde libre</translation>
     </message>
     <message>
         <source>make a lining thicker than the clear inside of the tank</source>
-        <translation type="unfinished">hacen un revestimiento más grueso que el interior libre del tanque</translation>
+        <translation type="unfinished">hacen un revestimiento más grueso que el interior del tanque</translation>
     </message>
     <message>
         <source>leaves no clear floor: the size at the rim is too small for this depth and batter</source>
-        <translation type="unfinished">no deja piso libre: la medida en el borde es muy pequeña para esta profundidad y este talud</translation>
+        <translation type="unfinished">no deja piso interior: la medida en el borde es muy pequeña para esta profundidad y este talud</translation>
     </message>
     <message>
         <source>does not fit into the corners of the clear floor</source>
-        <translation type="unfinished">no cabe en las esquinas del piso libre</translation>
+        <translation type="unfinished">no cabe en las esquinas del piso interior</translation>
     </message>
     <message>
         <source>is too small: with this batter the corners would vanish at the floor</source>
@@ -2702,7 +2710,7 @@ clear depth %3</source>
     </message>
     <message>
         <source>does not fit between the clear floor and the rim</source>
-        <translation type="unfinished">no cabe entre el piso libre y el borde</translation>
+        <translation type="unfinished">no cabe entre el piso interior y el borde</translation>
     </message>
     <message>
         <source>has neither soil nor sand; give at least one of them some parts</source>
@@ -3077,6 +3085,10 @@ clear depth %3</source>
     <message>
         <source>%1 (draft)</source>
         <translation type="unfinished">%1 (borrador)</translation>
+    </message>
+    <message>
+        <source>end of the rounded corner&apos;s arc</source>
+        <translation type="unfinished">fin del arco de la esquina redondeada</translation>
     </message>
 </context>
 </TS>

@@ -6,9 +6,6 @@
 #include <algorithm>
 #include <cmath>
 #include <filesystem>
-#include <fstream>
-#include <iterator>
-#include <regex>
 #include <string>
 
 #include <catch2/catch.hpp>
@@ -16,11 +13,6 @@
 namespace {
 
 namespace fs = std::filesystem;
-
-std::string textOf(const fs::path& file) {
-  std::ifstream in(file, std::ios::binary);
-  return {std::istreambuf_iterator<char>(in), std::istreambuf_iterator<char>()};
-}
 
 /// A core application for the length of a test; English comes back at the end.
 struct Application {
@@ -80,30 +72,5 @@ TEST_CASE("numbers come back from their text with the units of every language") 
         }
       }
     }
-  }
-}
-
-TEST_CASE("a translation keeps every place for a number or a name") {
-  const std::regex message("<source>([^<]*)</source>[^]*?</message>");
-  const std::regex place("%[1-9n]");
-  for (const auto& entry : fs::directory_iterator(std::string(TANKWRIGHT_SOURCE_DIR) + "/translations")) {
-    if (entry.path().extension() != ".ts") continue;
-    const std::string text = textOf(entry.path());
-    int count = 0;
-    for (std::sregex_iterator m(text.begin(), text.end(), message), none; m != none; ++m) {
-      const std::string source = (*m)[1];
-      const std::string whole = m->str();
-      const std::regex form("<(translation|numerusform)[^>]*>([^<]+)</");
-      for (std::sregex_iterator f(whole.begin(), whole.end(), form); f != none; ++f) {
-        const std::string translation = (*f)[2];
-        if (translation.find_first_not_of(" \n\t") == std::string::npos) continue;
-        for (std::sregex_iterator p(source.begin(), source.end(), place); p != none; ++p) {
-          INFO(source << " -> " << translation);
-          CHECK(translation.find(p->str()) != std::string::npos);
-        }
-        ++count;
-      }
-    }
-    CHECK(count > 300);
   }
 }
