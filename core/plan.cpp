@@ -4,6 +4,8 @@
 #include "core/project/fields.h"
 
 #include <algorithm>
+#include <cmath>
+#include <string>
 
 namespace core {
 namespace {
@@ -58,6 +60,26 @@ void checkCount(const char* path, std::size_t count, std::size_t least, std::siz
                       {}});
 }
 
+/// Coordinates within the reach of a survey of one site.
+template <class Point>
+void checkReach(const std::string& path, const std::vector<Point>& points, Problems& problems) {
+  for (std::size_t k = 0; k < points.size(); ++k) {
+    for (Eigen::Index axis = 0; axis < 2; ++axis) {
+      const double value = points[k][axis];
+      if (std::abs(value) <= kMostCoordinate_m) continue;
+      problems.push_back({std::isfinite(value) ? "out_of_range" : "not_finite",
+                          path + "[" + std::to_string(k) + "][" + std::to_string(axis) + "]", jsonText(value),
+                          -kMostCoordinate_m, kMostCoordinate_m, Unit::metre, "number"});
+    }
+  }
+}
+
+void checkGround(const Ground& ground, Problems& problems) {
+  if (ground.kind != GroundKind::spot_heights) return;
+  checkCount("site.ground.points_m", ground.points_m.size(), kLeastSpotHeights, kMostSpotHeights, problems);
+  checkReach("site.ground.points_m", ground.points_m, problems);
+}
+
 Problems checkFields(const Project& project) {
   Problems problems;
   for (const Field& f : fields()) {
@@ -68,7 +90,9 @@ Problems checkFields(const Project& project) {
     }
   }
   checkCount("lining.coats", project.lining.coats.size(), 1, kMostCoats, problems);
+  checkGround(project.site.ground, problems);
   if (project.tank.shape == Shape::polygon) {
+    checkReach("tank.outline_m", project.tank.outline_m, problems);
     checkCount("tank.outline_m", project.tank.outline_m.size(), kLeastCorners, kMostCorners, problems);
   }
   return problems;

@@ -22,7 +22,6 @@ using std::string_view;
 constexpr std::array<string_view, 3> kRequiredSections{"site", "tank", "lining"};
 
 constexpr std::size_t kMostProblems = 100;
-constexpr std::size_t kLeastSpotHeights = 3;  // a plane needs three
 constexpr Axis kPlanAxis{-kMostCoordinate_m, kMostCoordinate_m};
 
 /// True when the field is used whatever the shape of the tank and the kind of ground.

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <limits>
 #include <numbers>
 
 namespace core::geometry {
@@ -50,6 +51,22 @@ double distanceToShow(const Camera& camera, const Eigen::Vector3d& corner, doubl
   return camera.lens == Camera::Lens::parallel ? flat : flat + offset.dot(towardEye(camera));
 }
 
+/// Move of the target, square to the line of sight, that brings the middle of what is seen to the middle of the picture.
+Eigen::Vector3d offCentre(const Camera& camera, std::span<const Eigen::Vector3d> points) {
+  Eigen::Array2d least = Eigen::Array2d::Constant(std::numeric_limits<double>::infinity());
+  Eigen::Array2d most = -least;
+  for (const Eigen::Vector3d& point : points) {
+    const Eigen::Vector3d offset = point - camera.target;
+    const bool flat = camera.lens == Camera::Lens::parallel;
+    const double nearer = flat ? 1 : camera.distance_m / std::max(kLeastNear_m, camera.distance_m - offset.dot(towardEye(camera)));
+    const Eigen::Array2d seen(offset.dot(right(camera)) * nearer, offset.dot(up(camera)) * nearer);
+    least = least.min(seen);
+    most = most.max(seen);
+  }
+  const Eigen::Array2d middle = (least + most) / 2;
+  return middle.x() * right(camera) + middle.y() * up(camera);
+}
+
 Camera presetDirection(ViewPreset preset) {
   Camera camera;
   camera.azimuth_deg = preset == ViewPreset::oblique ? -62 : -90;
@@ -90,15 +107,27 @@ Camera zoomed(const Camera& camera, double factor) {
   return moved;
 }
 
+Camera presetFor(ViewPreset preset, std::span<const Eigen::Vector3d> points, double aspect, double turned_deg) {
+  constexpr int kRounds = 8;  // centring a perspective picture converges by about a factor of ten a round
+  Camera camera = presetDirection(preset);
+  camera.azimuth_deg += turned_deg;
+  for (int k = 0; k < kRounds; ++k) {
+    camera.target += offCentre(camera, points);
+    camera.distance_m = kLeastDistance_m;
+    for (const Eigen::Vector3d& point : points)
+      camera.distance_m = std::max(camera.distance_m, distanceToShow(camera, point, aspect));
+  }
+  camera.distance_m = std::min(camera.distance_m, kMostDistance_m);
+  return camera;
+}
+
+Camera presetFor(ViewPreset preset, std::span<const Eigen::Vector3d> points, double aspect) {
+  return presetFor(preset, points, aspect, 0);
+}
+
 Camera presetFor(ViewPreset preset, const Eigen::Vector3d& least, const Eigen::Vector3d& most,
                  double aspect) {
-  Camera camera = presetDirection(preset);
-  camera.target = (least + most) / 2;
-  double distance_m = kLeastDistance_m;
-  for (const Eigen::Vector3d& corner : corners(least, most))
-    distance_m = std::max(distance_m, distanceToShow(camera, corner, aspect));
-  camera.distance_m = std::min(distance_m, kMostDistance_m);
-  return camera;
+  return presetFor(preset, corners(least, most), aspect);
 }
 
 double pictureHeight(const Camera& camera) {

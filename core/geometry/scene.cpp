@@ -190,4 +190,13 @@ Scene scene(const TankGeometry& tank, const SceneOptions& options) {
   return s;
 }
 
+std::vector<Vector3d> framePoints(const Scene& scene) {
+  std::vector<Vector3d> points;
+  for (const Part& p : scene.parts) {
+    if (p.role != Role::ground && p.role != Role::person) continue;
+    points.insert(points.end(), p.mesh.points.begin(), p.mesh.points.end());
+  }
+  return points;
+}
+
 }  // namespace core::geometry

@@ -49,6 +49,9 @@ struct Scene {
 
 Scene scene(const TankGeometry& tank, const SceneOptions& options);
 
+/// Points that a view of the whole scene must show: those of the ground and the person.
+std::vector<Eigen::Vector3d> framePoints(const Scene& scene);
+
 /// A standing person 1.65 m tall with feet at `foot`, for scale.
 Mesh person(const Eigen::Vector3d& foot);
 

@@ -74,6 +74,7 @@ Problems checkValue(const Field& field, std::size_t row, const FieldValue& value
 inline constexpr std::size_t kLeastCorners = 3;
 inline constexpr std::size_t kMostCorners = 32;
 inline constexpr std::size_t kMostCoats = 6;
+inline constexpr std::size_t kLeastSpotHeights = 3;  // a plane needs three
 inline constexpr std::size_t kMostSpotHeights = 100000;
 inline constexpr double kMostCoordinate_m = 1000;
 

@@ -40,7 +40,7 @@ int main(int argc, char** argv) {
   window.show();
   auto* reply = capture->requestCapture();
   QObject::connect(reply, &Qt3DRender::QRenderCaptureReply::completed, &application, [&] {
-    std::fprintf(stderr, "first picture (first frame): %lld ms, peak memory %.1f MiB\n",
+    std::fprintf(stderr, "first picture: %lld ms, peak memory %.1f MiB\n",
                  static_cast<long long>(timer.elapsed()), peakMemory_MiB());
     if (!staysOpen()) QCoreApplication::quit();
   });

@@ -1,7 +1,7 @@
 #!/bin/sh
 # Compares the start of tankwright with that of an empty Qt 3D window, in one run on one machine.
 # Usage: startup.sh BUILD_FOLDER [RUNS]
-# Prints for each: median time to the first picture [s], peak memory [MiB], processor use at rest over 10 s [%]; then the ratios.
+# Prints for each: median time to the first picture [ms], peak memory [MiB], processor use at rest over 10 s [%]; then the ratios.
 # Without a display it starts a virtual one (xvfb-run).
 set -eu
 
@@ -28,13 +28,13 @@ export TANKWRIGHT_REPORT_FIRST_PICTURE=1
 
 median() { sort -n "$1" | awk '{ v[NR] = $1 } END { print NR % 2 ? v[(NR + 1) / 2] : (v[NR / 2] + v[NR / 2 + 1]) / 2 }'; }
 
-# elapsed seconds and peak KiB of one start that ends after its first picture
+# milliseconds to the first picture, as the program says itself, and peak KiB of one start that ends there
 start_once() {
   TANKWRIGHT_QUIT_AFTER_FIRST_PICTURE=1 timeout "$wait_s" \
-    /usr/bin/time -f '%e %M' -o "$scratch/time" "$1" 2>"$scratch/err" >/dev/null ||
+    /usr/bin/time -f '%M' -o "$scratch/time" "$1" 2>"$scratch/err" >/dev/null ||
     { echo "$1 did not end after its first picture" >&2; cat "$scratch/err" >&2; exit 1; }
   grep -q 'first picture' "$scratch/err" || { echo "$1 showed no first picture" >&2; exit 1; }
-  tail -n 1 "$scratch/time"
+  echo "$(sed -n 's/^first picture: \([0-9]*\) ms.*/\1/p' "$scratch/err") $(tail -n 1 "$scratch/time")"
 }
 
 # processor time used so far [clock ticks]
@@ -63,11 +63,11 @@ at_rest() {
 # keeps the figures of one start under a name
 record() {
   start_once "$2" >"$scratch/one"
-  awk '{ print $1 }' "$scratch/one" >>"$scratch/$1.s"
+  awk '{ print $1 }' "$scratch/one" >>"$scratch/$1.ms"
   awk '{ printf "%.1f\n", $2 / 1024 }' "$scratch/one" >>"$scratch/$1.mib"
 }
 
-summary() { echo "$(median "$scratch/$1.s") $(median "$scratch/$1.mib") $(at_rest "$2")"; }
+summary() { echo "$(median "$scratch/$1.ms") $(median "$scratch/$1.mib") $(at_rest "$2")"; }
 
 tankwright=$(find_program tankwright)
 empty=$(find_program empty_qt3d_window)
@@ -79,7 +79,7 @@ for _ in $(seq "$runs"); do  # by turns, so that other load on the machine meets
 done
 summary tankwright "$tankwright" >"$scratch/tankwright"
 summary empty "$empty" >"$scratch/empty"
-awk '{ printf "tankwright          first picture %6.2f s   peak %7.1f MiB   at rest %5.2f %%\n", $1, $2, $3 }' "$scratch/tankwright"
-awk '{ printf "empty Qt 3D window  first picture %6.2f s   peak %7.1f MiB   at rest %5.2f %%\n", $1, $2, $3 }' "$scratch/empty"
+awk '{ printf "tankwright          first picture %5d ms   peak %7.1f MiB   at rest %5.2f %%\n", $1, $2, $3 }' "$scratch/tankwright"
+awk '{ printf "empty Qt 3D window  first picture %5d ms   peak %7.1f MiB   at rest %5.2f %%\n", $1, $2, $3 }' "$scratch/empty"
 paste -d ' ' "$scratch/tankwright" "$scratch/empty" |
   awk '{ printf "ratio               first picture %6.2f     peak %7.2f       at rest %+5.2f points\n", $1 / $4, $2 / $5, $3 - $6 }'

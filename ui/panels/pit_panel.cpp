@@ -184,15 +184,11 @@ void PitPanel::draw() {
 }
 
 Camera PitPanel::cameraFor(ViewPreset preset) const {
-  const Scene whole = core::geometry::scene(document_.plan().geometry, options(std::nullopt, 0));
+  const auto& tank = document_.plan().geometry;
+  const Scene seen = core::geometry::scene(tank, options(cut_->plane(tank), 0));
   const double aspect = double(std::max(1, view_->width())) / std::max(1, view_->height());
-  if (cut_->direction() == CutControls::Direction::along || preset == ViewPreset::plan)
-    return presetFor(preset, whole.least, whole.most, aspect);
-  const auto turned = [](const Eigen::Vector3d& p) { return Eigen::Vector3d(p.y(), p.x(), p.z()); };
-  Camera camera = presetFor(preset, turned(whole.least), turned(whole.most), aspect);
-  camera.target = turned(camera.target);
-  camera.azimuth_deg += kQuarterTurn_deg;
-  return camera;
+  const bool along = cut_->direction() == CutControls::Direction::along || preset == ViewPreset::plan;
+  return presetFor(preset, core::geometry::framePoints(seen), aspect, along ? 0 : kQuarterTurn_deg);
 }
 
 void PitPanel::look(ViewPreset preset) {

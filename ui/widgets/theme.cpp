@@ -4,6 +4,7 @@
 #include <QStyle>
 #include <QStyleFactory>
 #include <QWidget>
+#include <optional>
 
 namespace ui {
 
@@ -75,6 +76,9 @@ QPalette palette(bool dark) {
 }
 
 void applyTheme(bool dark) {
+  static std::optional<bool> applied;
+  if (applied == dark) return;
+  applied = dark;
   desktopIsDark();
   QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
   QApplication::setPalette(palette(dark));

@@ -19,6 +19,7 @@
 #include <QHBoxLayout>
 #include <QMessageBox>
 #include <QMimeData>
+#include <QScreen>
 #include <QStandardPaths>
 #include <QTabWidget>
 #include <QVBoxLayout>
@@ -27,7 +28,7 @@ namespace ui {
 
 namespace {
 
-constexpr QSize kFirstSize(1340, 700);
+constexpr QSize kFirstSize(1366, 740);
 
 QString recoveryFolder() {
   return QDir(QStandardPaths::writableLocation(QStandardPaths::AppDataLocation))
@@ -59,7 +60,7 @@ MainWindow::MainWindow(QWidget* parent)
   setFormatter(Formatter(Settings::locale(), Settings::units()));
   actions_->tick(QStringLiteral("locale"), Settings::localeName());
   actions_->setRecentFiles(Settings::recentFiles());
-  restoreGeometry(Settings::geometry());
+  if (!restoreGeometry(Settings::geometry())) resize(kFirstSize.boundedTo(screen()->availableSize()));
   showTitle();
 }
 
@@ -86,10 +87,6 @@ void MainWindow::arrange() {
   rows->addWidget(messages_);
   rows->addLayout(columns, 1);
   setCentralWidget(centre);
-}
-
-QSize MainWindow::sizeHint() const {
-  return kFirstSize;
 }
 
 void MainWindow::addActions() {

@@ -56,7 +56,6 @@ protected:
   void closeEvent(QCloseEvent* event) override;
   void dragEnterEvent(QDragEnterEvent* event) override;
   void dropEvent(QDropEvent* event) override;
-  QSize sizeHint() const override;
 
 private:
   Document document_;
