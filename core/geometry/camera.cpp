@@ -51,14 +51,17 @@ double distanceToShow(const Camera& camera, const Eigen::Vector3d& corner, doubl
   return camera.lens == Camera::Lens::parallel ? flat : flat + offset.dot(towardEye(camera));
 }
 
-/// Move of the target, square to the line of sight, that brings the middle of what is seen to the middle of the picture.
+/// Move of the target, square to the line of sight, that brings the middle of what is seen to the middle of
+/// the picture.
 Eigen::Vector3d offCentre(const Camera& camera, std::span<const Eigen::Vector3d> points) {
   Eigen::Array2d least = Eigen::Array2d::Constant(std::numeric_limits<double>::infinity());
   Eigen::Array2d most = -least;
   for (const Eigen::Vector3d& point : points) {
     const Eigen::Vector3d offset = point - camera.target;
     const bool flat = camera.lens == Camera::Lens::parallel;
-    const double nearer = flat ? 1 : camera.distance_m / std::max(kLeastNear_m, camera.distance_m - offset.dot(towardEye(camera)));
+    const double nearer =
+        flat ? 1
+             : camera.distance_m / std::max(kLeastNear_m, camera.distance_m - offset.dot(towardEye(camera)));
     const Eigen::Array2d seen(offset.dot(right(camera)) * nearer, offset.dot(up(camera)) * nearer);
     least = least.min(seen);
     most = most.max(seen);
@@ -107,7 +110,8 @@ Camera zoomed(const Camera& camera, double factor) {
   return moved;
 }
 
-Camera presetFor(ViewPreset preset, std::span<const Eigen::Vector3d> points, double aspect, double turned_deg) {
+Camera presetFor(ViewPreset preset, std::span<const Eigen::Vector3d> points, double aspect,
+                 double turned_deg) {
   constexpr int kRounds = 8;  // centring a perspective picture converges by about a factor of ten a round
   Camera camera = presetDirection(preset);
   camera.azimuth_deg += turned_deg;

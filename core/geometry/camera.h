@@ -33,11 +33,12 @@ Camera panned(const Camera& camera, double right, double up);
 /// Camera brought nearer (factor < 1) or farther, distance held to 0.2 .. 500 m.
 Camera zoomed(const Camera& camera, double factor);
 
-/// Camera that shows all points, centred, from one of the standard sides. Section looks at the section face along
-/// +y.
+/// Camera that shows all points, centred, from one of the standard sides. Section looks at the section face
+/// along +y.
 Camera presetFor(ViewPreset preset, std::span<const Eigen::Vector3d> points, double aspect);
 /// The same, seen from a direction turned about the upright [deg].
-Camera presetFor(ViewPreset preset, std::span<const Eigen::Vector3d> points, double aspect, double turned_deg);
+Camera presetFor(ViewPreset preset, std::span<const Eigen::Vector3d> points, double aspect,
+                 double turned_deg);
 /// The same for the corners of a box.
 Camera presetFor(ViewPreset preset, const Eigen::Vector3d& least, const Eigen::Vector3d& most, double aspect);
 

@@ -148,7 +148,9 @@ Vector3d footOfPerson(const TankGeometry& tank, const Ring& ring, const SceneOpt
 
 /// A line that runs out into what was cut away measures nothing that can be seen.
 bool runsThrough(const CutPlane& plane, const Dimension& d) {
-  const auto side = [&](const Vector3d& p) { return plane.normal.normalized().dot(p.head<2>() - plane.point); };
+  const auto side = [&](const Vector3d& p) {
+    return plane.normal.normalized().dot(p.head<2>() - plane.point);
+  };
   return std::max(side(d.from), side(d.to)) > 0.01;
 }
 
@@ -177,7 +179,8 @@ Scene scene(const TankGeometry& tank, const SceneOptions& options) {
   uncut.cut.reset();
   s.parts.push_back(part("person", Role::person, person(footOfPerson(tank, ring, options)), uncut));
   s.dimensions = dimensions(tank, options);
-  if (options.cut) std::erase_if(s.dimensions, [&](const Dimension& d) { return runsThrough(*options.cut, d); });
+  if (options.cut)
+    std::erase_if(s.dimensions, [&](const Dimension& d) { return runsThrough(*options.cut, d); });
 
   s.least = Vector3d::Constant(std::numeric_limits<double>::infinity());
   s.most = -s.least;

@@ -39,8 +39,8 @@ struct SceneOptions {
   double ground_margin_m = 1.5;
 };
 
-/// The picture of a tank as plain meshes, origin under the middle of the floor, z up [m]. Dimensions that reach into
-/// what was cut away are left out.
+/// The picture of a tank as plain meshes, origin under the middle of the floor, z up [m]. Dimensions that
+/// reach into what was cut away are left out.
 struct Scene {
   std::vector<Part> parts;
   std::vector<Dimension> dimensions;

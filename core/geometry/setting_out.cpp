@@ -1,13 +1,13 @@
 #include "core/geometry/setting_out.h"
 
+#include "core/geometry/polygon.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
 #include <utility>
 
 #include <fmt/format.h>
-
-#include "core/geometry/polygon.h"
 
 namespace core::geometry {
 namespace {
@@ -87,7 +87,8 @@ void addCornerTies(SettingOut& out, std::size_t n) {
 }
 
 /// Centre of each round corner with the two points where its arc leaves the sides.
-void addRoundCorners(SettingOut& out, const TankGeometry& tank, const Frame& frame, const std::vector<Vector2d>& edge) {
+void addRoundCorners(SettingOut& out, const TankGeometry& tank, const Frame& frame,
+                     const std::vector<Vector2d>& edge) {
   const std::vector<Vector2d> centres = tank.outline().corners(-tank.outline().radius());
   const double radius = tank.outline().radius() + tank.pitOffset(tank.depth());
   const std::size_t n = edge.size();

@@ -12,8 +12,8 @@ namespace core::geometry {
 /// sides' lines meet.
 struct Peg {
   /// A, B, ... pit corners at ground; A1, A2, ... offset pegs 1 m clear on the two sides' lines; a, b, ...
-  /// pit floor corners; A0, B0, ... centres of round corners, A3, A4, ... ends of their arcs; O centre of a round pit; m, n marks of the
-  /// 3-4-5 triangle
+  /// pit floor corners; A0, B0, ... centres of round corners, A3, A4, ... ends of their arcs; O centre of a
+  /// round pit; m, n marks of the 3-4-5 triangle
   std::string id;
   std::string kind;  ///< pit_corner, offset_peg, pit_floor_corner, arc_centre, arc_end, centre, square_mark
   Eigen::Vector3d at_m;

@@ -1,16 +1,17 @@
+#include "core/plan.h"
+
 #include <algorithm>
 #include <limits>
 #include <string>
 
 #include <catch2/catch.hpp>
 
-#include "core/plan.h"
-
 namespace {
 
 bool refuses(const core::Project& p, const std::string& code, const std::string& path) {
   const core::Problems problems = core::check(p);
-  return std::any_of(problems.begin(), problems.end(), [&](const auto& x) { return x.code == code && x.path == path; });
+  return std::any_of(problems.begin(), problems.end(),
+                     [&](const auto& x) { return x.code == code && x.path == path; });
 }
 
 }  // namespace

@@ -2,6 +2,7 @@
 
 #include "ui/document/document.h"
 #include "ui/text/words.h"
+#include "ui/widgets/theme.h"
 
 #include <QGridLayout>
 #include <QLabel>
@@ -41,9 +42,9 @@ QString mixes(const std::vector<core::Coat>& coats, const Formatter& format) {
   return texts.join(BillPanel::tr(" then "));
 }
 
-void addCell(QGridLayout* grid, int row, int column, const QString& text, const char* tone) {
+void addCell(QGridLayout* grid, int row, int column, const QString& text, Tone tone) {
   auto* label = new QLabel(text);
-  label->setProperty("tone", tone);
+  setTone(label, tone);
   grid->addWidget(label, row, column, column == 0 ? Qt::AlignLeft : Qt::AlignRight);
 }
 
@@ -61,8 +62,8 @@ BillPanel::BillPanel(Document& document, QWidget* parent)
       use_thickness_(new QPushButton(tr("Use this thickness"), this)),
       use_mix_(new QPushButton(tr("Use this mix"), this)) {
   none_->setText(tr("Enter the bill people reckon with today (at the left) to see it beside this one."));
-  none_->setProperty("tone", "quiet");
-  problem_->setProperty("tone", "problem");
+  setTone(none_, Tone::quiet);
+  setTone(problem_, Tone::problem);
   use_thickness_->setObjectName(QStringLiteral("bill.use_thickness"));
   use_mix_->setObjectName(QStringLiteral("bill.use_mix"));
   auto* layout = new QVBoxLayout(this);
@@ -121,7 +122,7 @@ void BillPanel::showLines() {
   for (int k = 0; k < now.size(); ++k) {
     const int row = k / kColumns;
     const bool quiet = row == 0 || row % 2 == 0;
-    addCell(grid, row, k % kColumns, now[k], quiet ? "quiet" : "plain");
+    addCell(grid, row, k % kColumns, now[k], quiet ? Tone::quiet : Tone::plain);
   }
 }
 

@@ -3,6 +3,7 @@
 #include "ui/document/document.h"
 #include "ui/text/words.h"
 #include "ui/widgets/number_row.h"
+#include "ui/widgets/theme.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -38,7 +39,7 @@ CoatsPanel::CoatsPanel(Document& document, QWidget* parent)
   add_->setObjectName(QStringLiteral("coats.add"));
   add_->setToolTip(tr("Adds a coat on the water side, like the last one"));
   problem_->setObjectName(QStringLiteral("coats.problem"));
-  problem_->setProperty("tone", "problem");
+  setTone(problem_, Tone::problem);
   problem_->setWordWrap(true);
   problem_->hide();
   auto* layout = new QVBoxLayout(this);

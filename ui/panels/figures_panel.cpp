@@ -13,6 +13,7 @@ namespace ui {
 
 namespace {
 
+constexpr int kAfterFirstPicture_ms = 200;
 constexpr int kWidth = 300;
 
 }  // namespace
@@ -41,6 +42,10 @@ FiguresPanel::FiguresPanel(Document& document, QWidget* parent) : QScrollArea(pa
   setWidget(inside);
   connect(&document_, &Document::projectChanged, this, &FiguresPanel::refresh);
   connect(findings_, &FindingsList::fieldWanted, this, &FiguresPanel::fieldWanted);
+  // once a turn; the first time only when the pit has had time to be drawn
+  findings_turn_.setSingleShot(true);
+  findings_turn_.setInterval(kAfterFirstPicture_ms);
+  connect(&findings_turn_, &QTimer::timeout, this, &FiguresPanel::showFindings);
 }
 
 void FiguresPanel::addHeading(QVBoxLayout* layout, const QString& text) {
@@ -64,6 +69,11 @@ void FiguresPanel::refresh() {
     tiles_[k]->setValue(now[k].value, now[k].rest);
     tiles_[k]->setReckoning(now[k].reckoning);
   }
+  findings_turn_.start();
+}
+
+void FiguresPanel::showFindings() {
+  findings_turn_.setInterval(0);
   findings_->show(document_.plan().findings, format_);
 }
 

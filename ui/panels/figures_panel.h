@@ -3,6 +3,7 @@
 #include "ui/text/formatter.h"
 
 #include <QScrollArea>
+#include <QTimer>
 #include <vector>
 
 class QVBoxLayout;
@@ -35,7 +36,9 @@ private:
   std::vector<FigureTile*> tiles_;
   FindingsList* findings_;
   BillPanel* bill_;
+  QTimer findings_turn_;
 
+  void showFindings();
   void addHeading(QVBoxLayout* layout, const QString& text);
 };
 

@@ -33,7 +33,7 @@ FieldRow::FieldRow(Document& document, const core::Field& field, std::size_t row
   grid_->setColumnStretch(0, 1);
   problem_->setObjectName(path_ + QStringLiteral(".problem"));
   problem_->setWordWrap(true);
-  problem_->setProperty("tone", "problem");
+  setTone(problem_, Tone::problem);
   problem_->hide();
   connect(&document_, &Document::projectChanged, this, &FieldRow::refresh);
   connect(&document_, &Document::loaded, this, [this] { giveUp(); });

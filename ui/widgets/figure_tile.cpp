@@ -1,5 +1,7 @@
 #include "ui/widgets/figure_tile.h"
 
+#include "ui/widgets/theme.h"
+
 #include <QKeyEvent>
 #include <QLabel>
 #include <QMouseEvent>
@@ -13,11 +15,11 @@ namespace {
 
 constexpr double kBigger = 1.6;
 
-QLabel* addLabel(FigureTile* tile, const QString& name, const char* tone) {
+QLabel* addLabel(FigureTile* tile, const QString& name, Tone tone) {
   auto* label = new QLabel(tile);
   label->setObjectName(name);
   label->setWordWrap(true);
-  label->setProperty("tone", tone);
+  setTone(label, tone);
   tile->layout()->addWidget(label);
   return label;
 }
@@ -31,10 +33,10 @@ FigureTile::FigureTile(const QString& id, const QString& name, QWidget* parent) 
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(8, 4, 8, 4);
   layout->setSpacing(0);
-  name_ = addLabel(this, objectName() + QStringLiteral(".name"), "quiet");
-  value_ = addLabel(this, objectName() + QStringLiteral(".value"), "plain");
-  rest_ = addLabel(this, objectName() + QStringLiteral(".rest"), "plain");
-  reckoning_ = addLabel(this, objectName() + QStringLiteral(".reckoning"), "quiet");
+  name_ = addLabel(this, objectName() + QStringLiteral(".name"), Tone::quiet);
+  value_ = addLabel(this, objectName() + QStringLiteral(".value"), Tone::plain);
+  rest_ = addLabel(this, objectName() + QStringLiteral(".rest"), Tone::plain);
+  reckoning_ = addLabel(this, objectName() + QStringLiteral(".reckoning"), Tone::quiet);
   name_->setText(name);
   QFont big = value_->font();
   big.setPointSizeF(big.pointSizeF() * kBigger);

@@ -1,5 +1,7 @@
 #include "ui/widgets/message_bar.h"
 
+#include "ui/widgets/theme.h"
+
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
@@ -45,9 +47,7 @@ void MessageBar::say(Kind kind, const QString& text, const std::vector<Choice>& 
   choices_.clear();
   text_->setText(text);
   text_->setAccessibleName(text);
-  text_->setProperty("tone", kind == Kind::problem ? "problem" : "plain");
-  style()->unpolish(text_);
-  style()->polish(text_);
+  setTone(text_, kind == Kind::problem ? Tone::problem : Tone::plain);
   for (const Choice& choice : choices) {
     auto* button = new QPushButton(choice.text, this);
     button->setObjectName(choice.id);

@@ -2,6 +2,7 @@
 
 #include "ui/text/words.h"
 #include "ui/widgets/scrub_label.h"
+#include "ui/widgets/theme.h"
 #include "ui/widgets/wheel_guard.h"
 
 #include <QGridLayout>
@@ -43,7 +44,7 @@ NumberRow::NumberRow(Document& document, const core::Field& field, std::size_t r
       edit_(new QLineEdit(this)),
       unit_(new QLabel(this)) {
   edit_->setAlignment(Qt::AlignRight);
-  unit_->setProperty("tone", "quiet");
+  setTone(unit_, Tone::quiet);
   arrange(label_, edit_, unit_);
   connect(edit_, &QLineEdit::textEdited, this, &NumberRow::takeText);
   connect(edit_, &QLineEdit::editingFinished, this, &NumberRow::tryAgain);

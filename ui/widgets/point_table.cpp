@@ -1,6 +1,7 @@
 #include "ui/widgets/point_table.h"
 
 #include "ui/text/words.h"
+#include "ui/widgets/theme.h"
 
 #include <QApplication>
 #include <QClipboard>
@@ -60,7 +61,7 @@ PointTable::PointTable(const QString& path, const QStringList& columns, QWidget*
   table_->installEventFilter(this);
   problem_->setObjectName(path + QStringLiteral(".problem"));
   problem_->setWordWrap(true);
-  problem_->setProperty("tone", "problem");
+  setTone(problem_, Tone::problem);
   problem_->hide();
   auto* buttons = new QHBoxLayout;
   buttons->addWidget(addButton(QStringLiteral("add"), tr("Add a point"), &PointTable::addPoint));

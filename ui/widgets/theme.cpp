@@ -3,6 +3,7 @@
 #include <QApplication>
 #include <QStyle>
 #include <QStyleFactory>
+#include <QToolTip>
 #include <QWidget>
 #include <optional>
 
@@ -31,15 +32,6 @@ bool isDark(const QPalette& palette) {
 bool desktopIsDark() {
   static const bool dark = isDark(QGuiApplication::palette());
   return dark;
-}
-
-QString labelTones(const Shades& shade) {
-  return QStringLiteral(
-             "QLabel[tone=\"quiet\"]{color:%1}"
-             "QLabel[tone=\"problem\"]{color:%2}"
-             "QToolTip{color:%3;background:%4;border:1px solid %1}")
-      .arg(QColor(shade.quiet).name(), QColor(shade.problem).name(), QColor(shade.text).name(),
-           QColor(shade.base).name());
 }
 
 void setDisabled(QPalette& palette, const Shades& shade) {
@@ -82,7 +74,14 @@ void applyTheme(bool dark) {
   desktopIsDark();
   QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
   QApplication::setPalette(palette(dark));
-  qApp->setStyleSheet(labelTones(shades(dark)));
+  QToolTip::setPalette(palette(dark));
+}
+
+void setTone(QWidget* text, Tone tone) {
+  // roles of the palette above that hold the quiet and the problem colour
+  text->setForegroundRole(tone == Tone::quiet     ? QPalette::PlaceholderText
+                          : tone == Tone::problem ? QPalette::BrightText
+                                                  : QPalette::WindowText);
 }
 
 QColor severityColour(core::Severity severity, const QPalette& palette) {

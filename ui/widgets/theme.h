@@ -15,9 +15,13 @@ enum class Theme { system, light, dark };
 bool isDark(Theme theme);
 /// Colours of the whole program, every text at least 4.5:1 against its ground.
 QPalette palette(bool dark);
-/// Puts style, palette and the tones of labels in place. A label's tone is its property "tone": quiet,
-/// problem.
+/// Puts style and palette in place.
 void applyTheme(bool dark);
+
+/// How loud a text is.
+enum class Tone { plain, quiet, problem };
+/// Gives a widget's text its tone; it follows the palette from then on.
+void setTone(QWidget* text, Tone tone);
 
 /// Colour that marks a severity on the ground of the present palette; always beside a word.
 QColor severityColour(core::Severity severity, const QPalette& palette);

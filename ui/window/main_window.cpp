@@ -66,6 +66,7 @@ MainWindow::MainWindow(QWidget* parent)
 
 MainWindow::~MainWindow() {
   finishExports();
+  delete takeCentralWidget();  // the panels read the document until they are gone
 }
 
 void MainWindow::arrange() {
