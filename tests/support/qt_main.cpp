@@ -1,5 +1,6 @@
 #define CATCH_CONFIG_RUNNER
 #include <QApplication>
+
 #include <catch2/catch.hpp>
 
 int main(int argc, char** argv) {

@@ -88,8 +88,8 @@ std::string svg(const Content& c) {
 std::string png(const Content& c) {
   const core::geometry::Scene scene = openScene(c.plan);
   const double aspect = double(kPicture.width()) / kPicture.height();
-  const auto camera =
-      core::geometry::presetFor(core::geometry::ViewPreset::oblique, core::geometry::framePoints(scene), aspect);
+  const auto camera = core::geometry::presetFor(core::geometry::ViewPreset::oblique,
+                                                core::geometry::framePoints(scene), aspect);
   const QImage image =
       renderSoftware(scene, camera, kPicture, false, [&](const core::geometry::Dimension& d) {
         return QStringLiteral("%1 %2").arg(words::dimensionName(d.id),
