@@ -116,6 +116,9 @@ TEST_CASE(
     CHECK(int(window->document().project().tank.shape) == k);
     walk(*window, edited);
   }
+  QTest::keyClick(&control<QComboBox>(*window, QStringLiteral("site.ground.kind")), Qt::Key_Down);
+  CHECK(window->document().project().site.ground.kind == core::GroundKind::slope);
+  walk(*window, edited);
   CHECK(edited.size() == core::fields().size());
   const std::string at_last = bytes(*window);
   CHECK(at_last != at_first);
