@@ -195,7 +195,7 @@ void parts(const Project& project, Collector& out) {
   }
   for (const KeptKey& k : project.kept) {
     const bool known = std::any_of(later.begin(), later.end(),
-                                   [&](const std::string part) { return k.pointer == "/" + part; });
+                                   [&](const char* part) { return k.pointer == std::string("/") + part; });
     if (!known) out.note("unknown_key", {token("path", k.pointer)}, "user");
   }
   if (project.site.ground.kind != GroundKind::level)
