@@ -1,5 +1,7 @@
 #include "core/findings.h"
 
+#include "core/finding_list.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -10,25 +12,44 @@
 namespace core {
 namespace {
 
-constexpr std::array<std::string_view, 19> kCodes{"part_absent",
-                                                  "part_not_computed",
-                                                  "ground_not_computed",
-                                                  "unknown_key",
-                                                  "soil_unknown",
-                                                  "clay_unknown",
-                                                  "smaller_than_recommended",
-                                                  "clay_share_low",
-                                                  "clay_share_high",
-                                                  "clay_share_cannot_reach",
-                                                  "curing_short",
-                                                  "cure_outlasts_fill_window",
-                                                  "coat_crew_small",
-                                                  "pit_ladder",
-                                                  "pit_cave_in",
-                                                  "pit_too_deep_by_hand",
-                                                  "customary_cement_differs",
-                                                  "customary_sand_soil_differs",
-                                                  "digging_norms_differ"};
+constexpr std::array<std::string_view, 36> kCodes{
+    "part_absent",
+    "part_not_computed",
+    "ground_not_computed",
+    "unknown_key",
+    "soil_unknown",
+    "clay_unknown",
+    "smaller_than_recommended",
+    "clay_share_low",
+    "clay_share_high",
+    "clay_share_cannot_reach",
+    "curing_short",
+    "cure_outlasts_fill_window",
+    "coat_crew_small",
+    "pit_ladder",
+    "pit_cave_in",
+    "pit_too_deep_by_hand",
+    "customary_cement_differs",
+    "customary_sand_soil_differs",
+    "digging_norms_differ",
+    "water_latitude_unknown",
+    "water_climate_unknown",
+    "water_elevation_unknown",
+    "water_no_supply",
+    "water_no_need",
+    "water_not_for_drinking",
+    "water_target_missed",
+    "water_never_full",
+    "water_rain_spread_unknown",
+    "water_record_short",
+    "water_record_years_left_out",
+    "water_record_filled",
+    "water_readings_few",
+    "water_reading_outlier",
+    "water_reading_too_quick",
+    "water_flow_differs_from_readings",
+    "water_et0_methods_differ",
+};
 
 // Thresholds; sources stand beside the findings they raise.
 constexpr double kLeastClay_percent = 10;   // earth_plaster_clay
@@ -39,41 +60,7 @@ constexpr double kCaveInFrom_m = 1.5;       // osha_1926p
 constexpr double kDeepestByHand_m = 2.5;    // own
 constexpr double kBillAgreesWithin = 0.10;  // own: share by which two bills may differ and still agree
 
-FindingValue value(std::string name, double number, Unit unit = Unit::none) {
-  return {std::move(name), number, unit, {}};
-}
-
-FindingValue token(std::string name, std::string text) {
-  return {std::move(name), 0, Unit::none, std::move(text)};
-}
-
-class Collector {
-public:
-  void note(std::string code, std::vector<FindingValue> values, std::string source, std::string field = {}) {
-    add(Severity::note, std::move(code), std::move(values), std::move(source), std::move(field));
-  }
-  void caution(std::string code, std::vector<FindingValue> values, std::string source,
-               std::string field = {}) {
-    add(Severity::caution, std::move(code), std::move(values), std::move(source), std::move(field));
-  }
-  void stop(std::string code, std::vector<FindingValue> values, std::string source, std::string field = {}) {
-    add(Severity::stop, std::move(code), std::move(values), std::move(source), std::move(field));
-  }
-  std::vector<Finding> sorted() {
-    std::stable_sort(all_.begin(), all_.end(),
-                     [](const Finding& a, const Finding& b) { return a.severity > b.severity; });
-    return std::move(all_);
-  }
-
-private:
-  std::vector<Finding> all_;
-  void add(Severity severity, std::string code, std::vector<FindingValue> values, std::string source,
-           std::string field) {
-    all_.push_back({std::move(code), severity, std::move(values), std::move(source), std::move(field)});
-  }
-};
-
-void pitDepth(const Plan& plan, Collector& out) {
+void pitDepth(const Plan& plan, FindingList& out) {
   const double depth = plan.earthwork.pit_depth_m;
   const auto values = [&](const char* limit, double m) {
     return std::vector{value("pit_depth_m", depth, Unit::metre), value(limit, m, Unit::metre)};
@@ -85,7 +72,7 @@ void pitDepth(const Plan& plan, Collector& out) {
   if (depth >= kLadderFrom_m) out.caution("pit_ladder", values("from_m", kLadderFrom_m), "osha_1926p");
 }
 
-void size(const Project& project, const Plan& plan, Collector& out) {
+void size(const Project& project, const Plan& plan, FindingList& out) {
   const Practice& p = project.practice;
   const double least_m3 = p.smallest_length_m * p.smallest_width_m * p.smallest_depth_m;
   if (plan.tank.brim_volume_m3 >= least_m3 * (1 - 1e-9)) return;
@@ -96,7 +83,7 @@ void size(const Project& project, const Plan& plan, Collector& out) {
       "common_practice", "practice.smallest_length_m");
 }
 
-void clay(const Project& project, const Plan& plan, Collector& out) {
+void clay(const Project& project, const Plan& plan, FindingList& out) {
   if (!project.site.clay_percent) {
     out.note("clay_unknown", {}, "earth_plaster_clay", "site.clay_percent");
     return;
@@ -121,7 +108,7 @@ void clay(const Project& project, const Plan& plan, Collector& out) {
   }
 }
 
-void curing(const Project& project, Collector& out) {
+void curing(const Project& project, FindingList& out) {
   for (std::size_t k = 0; k < project.lining.coats.size(); ++k) {
     const int days = project.lining.coats[k].cure_days;
     if (days >= kOrdinaryCuring_days) continue;
@@ -139,7 +126,7 @@ void curing(const Project& project, Collector& out) {
   }
 }
 
-void crews(const Plan& plan, Collector& out) {
+void crews(const Plan& plan, FindingList& out) {
   if (!plan.works) return;
   for (const works::CoatCrew& c : plan.works->coat_crews) {
     if (c.people >= c.needed) continue;
@@ -150,7 +137,7 @@ void crews(const Plan& plan, Collector& out) {
   }
 }
 
-void digging(const Project& project, const Plan& plan, Collector& out) {
+void digging(const Project& project, const Plan& plan, FindingList& out) {
   if (!project.site.soil) out.note("soil_unknown", {}, "is7272", "site.soil");
   if (!plan.works) return;
   out.note("digging_norms_differ",
@@ -163,7 +150,7 @@ bool differs(double ratio) {
   return ratio > 0 && std::abs(std::log(ratio)) > std::log(1 + kBillAgreesWithin);
 }
 
-void customaryBill(const Plan& plan, Collector& out) {
+void customaryBill(const Plan& plan, FindingList& out) {
   if (!plan.quantities.customary) return;
   const lining::BillComparison& bill = *plan.quantities.customary;
   for (const lining::BillLine& line : bill.lines) {
@@ -183,13 +170,14 @@ void customaryBill(const Plan& plan, Collector& out) {
 }
 
 /// Parts of the file that are not there, or that this version carries without computing them.
-void parts(const Project& project, Collector& out) {
-  constexpr std::array later{"water", "delivery", "prices", "options"};
+void parts(const Project& project, FindingList& out) {
+  constexpr std::array later{"delivery", "prices", "options"};
   const auto holds = [&](const std::string& pointer) {
     return std::any_of(project.kept.begin(), project.kept.end(),
                        [&](const KeptKey& k) { return k.pointer == pointer; });
   };
   if (!project.works) out.note("part_absent", {token("part", "works")}, "user");
+  if (!project.water) out.note("part_absent", {token("part", "water")}, "user");
   for (const std::string part : later) {
     out.note(holds("/" + part) ? "part_not_computed" : "part_absent", {token("part", part)}, "user");
   }
@@ -209,7 +197,7 @@ std::span<const std::string_view> findingCodes() {
 }
 
 std::vector<Finding> findings(const Project& project, const Plan& plan) {
-  Collector out;
+  FindingList out;
   pitDepth(plan, out);
   clay(project, plan, out);
   crews(plan, out);
@@ -217,6 +205,7 @@ std::vector<Finding> findings(const Project& project, const Plan& plan) {
   curing(project, out);
   size(project, plan, out);
   digging(project, plan, out);
+  waterFindings(project, plan, out);
   parts(project, out);
   return out.sorted();
 }

@@ -2,6 +2,7 @@
 
 #include "core/findings.h"
 #include "core/project/fields.h"
+#include "core/water/check.h"
 
 #include <algorithm>
 #include <cmath>
@@ -48,7 +49,7 @@ std::vector<DipMark> dipStick(const geometry::TankGeometry& g) {
   return marks;
 }
 
-void checkCount(const char* path, std::size_t count, std::size_t least, std::size_t most,
+void checkCount(const std::string& path, std::size_t count, std::size_t least, std::size_t most,
                 Problems& problems) {
   if (count >= least && count <= most) return;
   problems.push_back({count < least ? "too_few" : "too_many",
@@ -89,7 +90,10 @@ Problems checkFields(const Project& project) {
       std::move(found.begin(), found.end(), std::back_inserter(problems));
     }
   }
-  checkCount("lining.coats", project.lining.coats.size(), 1, kMostCoats, problems);
+  for (const List& list : lists()) {
+    if (list.applies(project))
+      checkCount(std::string(list.id), list.size(project), list.least, list.most, problems);
+  }
   checkGround(project.site.ground, problems);
   if (project.tank.shape == Shape::polygon) {
     checkReach("tank.outline_m", project.tank.outline_m, problems);
@@ -103,10 +107,11 @@ Problems checkFields(const Project& project) {
 Problems check(const Project& project) {
   Problems problems = checkFields(project);
   if (problems.empty()) problems = geometry::check(project.tank, project.lining);
+  if (problems.empty() && project.water) problems = water::check(*project.water);
   return problems;
 }
 
-tl::expected<Plan, Problems> plan(const Project& project) {
+tl::expected<Plan, Problems> plan(const Project& project, const Plan* before) {
   Problems problems = check(project);
   if (!problems.empty()) return tl::make_unexpected(std::move(problems));
   geometry::TankGeometry g(project.tank, project.lining);
@@ -119,9 +124,14 @@ tl::expected<Plan, Problems> plan(const Project& project) {
             .dip_stick = dipStick(g),
             .setting_out = geometry::settingOut(g),
             .works = {},
+            .water = {},
             .findings = {}};
   if (project.works)
     plan.works = works::schedule(g, project.site, plan.quantities, project.lining, *project.works);
+  if (project.water) {
+    const water::WaterPlan* old = before && before->water ? &*before->water : nullptr;
+    plan.water = water::waterPlan(g, project.site, *project.water, old);
+  }
   plan.findings = findings(project, plan);
   return plan;
 }

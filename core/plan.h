@@ -6,6 +6,7 @@
 #include "core/geometry/tank_geometry.h"
 #include "core/lining/quantities.h"
 #include "core/project/project.h"
+#include "core/water/water_plan.h"
 #include "core/works/earthwork.h"
 #include "core/works/schedule.h"
 
@@ -42,6 +43,7 @@ struct Plan {
   std::vector<DipMark> dip_stick;  ///< every 5 cm from the finished floor, and the overflow level and the rim
   geometry::SettingOut setting_out;
   std::optional<works::Works> works;
+  std::optional<water::WaterPlan> water;  ///< absent: not asked, or the climate or latitude is not known
   std::vector<Finding> findings;
 };
 
@@ -49,7 +51,8 @@ struct Plan {
 /// when it can be planned.
 Problems check(const Project& project);
 
-/// The plan, or the problems that stand in its way.
-tl::expected<Plan, Problems> plan(const Project& project);
+/// The plan, or the problems that stand in its way. @param before an earlier plan whose weather years are
+/// used again where climate and place are the same; the outcome does not depend on it
+tl::expected<Plan, Problems> plan(const Project& project, const Plan* before = nullptr);
 
 }  // namespace core

@@ -5,7 +5,7 @@
 namespace core {
 namespace {
 
-constexpr std::array<std::string_view, 31> kCodes{
+constexpr std::array<std::string_view, 47> kCodes{
     "cannot_read",
     "cannot_write",
     "too_large",
@@ -36,7 +36,23 @@ constexpr std::array<std::string_view, 31> kCodes{
     "cove_too_large",
     "mix_without_filler",
     "pit_floor_vanishes",
+    "unknown_crop",
+    "bad_day_of_month",
+    "name_repeated",
+    "season_too_long",
+    "rain_without_wet_days",
+    "more_wet_days_than_days",
+    "less_rain_than_wet_days",
+    "max_below_min",
+    "date_not_later",
+    "csv_no_header",
+    "csv_column_missing",
+    "csv_row_cells",
+    "csv_date_repeated",
+    "csv_date_backwards",
+    "csv_max_below_min",
     "unknown_key",
+    "csv_days_missing",
 };
 
 }  // namespace

@@ -20,7 +20,11 @@ namespace core {
 /// - across fields: freeboard_not_below_rim, dead_depth_not_below_full, coats_thicker_than_tank,
 ///   rim_outline_vanishes, corner_radius_too_large, corner_radius_too_small, cove_too_large,
 ///   mix_without_filler, pit_floor_vanishes
-/// - notes (do not stop anything): unknown_key
+/// - water: unknown_crop, bad_day_of_month, name_repeated, season_too_long, rain_without_wet_days,
+///   more_wet_days_than_days, less_rain_than_wet_days, max_below_min, date_not_later
+/// - weather table (path "row:17:rain_mm", the header being row 1): csv_no_header, csv_column_missing,
+///   csv_row_cells, csv_date_repeated, csv_date_backwards, csv_max_below_min
+/// - notes (do not stop anything): unknown_key, csv_days_missing (value: first and last day)
 ///
 /// `value` of not_json and not_utf8 is "line:column" of the fault, of cannot_read and cannot_write the
 /// system's reason.

@@ -46,6 +46,42 @@ constexpr std::array kSources{
            "after coat 2"},
     Source{"is456_curing", Tag::pub,
            "IS 456:2000, clause 13.5.1: at least 7 days of moist curing (second-hand)"},
+    Source{
+        "fao56", Tag::pub,
+        "Allen, Pereira, Raes, Smith: Crop evapotranspiration, FAO Irrigation and Drainage Paper 56, 1998"},
+    Source{"fao56_table_11", Tag::pub,
+           "FAO Irrigation and Drainage Paper 56, table 11, lengths of crop stages"},
+    Source{"fao56_table_12", Tag::pub,
+           "FAO Irrigation and Drainage Paper 56, table 12, single crop coefficients and heights"},
+    Source{"fao56_table_22", Tag::pub,
+           "FAO Irrigation and Drainage Paper 56, table 22, root depth and depletion"},
+    Source{"fao56_table_19", Tag::pub, "FAO Irrigation and Drainage Paper 56, table 19, soil water"},
+    Source{"hargreaves_1985", Tag::pub,
+           "Hargreaves, Samani: Reference crop evapotranspiration from temperature, Applied Engineering in "
+           "Agriculture 1(2), 1985"},
+    Source{"richardson_1981", Tag::pub,
+           "Richardson: Stochastic simulation of daily precipitation, temperature and solar radiation, Water "
+           "Resources Research 17, 1981"},
+    Source{"geng_1986", Tag::pub,
+           "Geng, Penning de Vries, Supit: A simple method for generating daily rainfall data, Agricultural "
+           "and Forest Meteorology 36, 1986"},
+    Source{"volumetric_method", Tag::pub,
+           "Volumetric flow method, Australian groundwater guidance: a vessel that takes 3 s or more, more "
+           "than three readings"},
+    Source{"iglewicz_hoaglin", Tag::pub,
+           "Iglewicz, Hoaglin: How to Detect and Handle Outliers, 1993: modified z-score over 3.5"},
+    Source{"roof_runoff", Tag::pub,
+           "Roof runoff coefficient 0.5 to 0.9, DTU Warwick; corrugated iron 0.80 to 0.85, roof catchment "
+           "training modules"},
+    Source{"ground_runoff", Tag::pub,
+           "Runoff of small catchments 0.10 to 0.50, after Critchley and Siegert, FAO, 1991; rural "
+           "coefficients after Schwab et al., Soil and Water Conservation Engineering"},
+    Source{"shade_cloth", Tag::pub,
+           "Martinez-Alvarez et al., Spanish Journal of Agricultural Research 4 (2006) 280-288: black shade "
+           "cloth cuts evaporation by 75 % single, 83 % double"},
+    Source{"livestock_needs", Tag::pub,
+           "USAID Field Operations Guide and extension planning figures; sources differ by two for cattle"},
+    Source{"sphere_water", Tag::pub, "Sphere Handbook 2011: 7.5 to 15 litres a person and day"},
     Source{"osha_1926p", Tag::pub,
            "29 CFR 1926 Subpart P, Excavations: ladder from 4 ft (1.2 m), protection from cave-in from 5 ft "
            "(1.5 m)"},

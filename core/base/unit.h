@@ -25,6 +25,15 @@ enum class Unit {
   person_day_per_m3,
   person_day_per_m2,
   piece,  ///< things counted: bags, sacks, batches
+  millimetre,
+  mm_per_day,
+  mm_per_metre,  ///< water held in the root zone per metre of depth
+  litre_per_minute,
+  litre_per_day,  ///< also per head or person and day
+  second,
+  celsius,
+  metre_per_second,
+  year,
 };
 
 }  // namespace core

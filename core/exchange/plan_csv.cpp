@@ -12,16 +12,20 @@ namespace {
 using std::string_view;
 
 /// Ending of a key and the unit it stands for; longer endings first.
-constexpr std::array<std::pair<string_view, string_view>, 6> kEndings{{
+constexpr std::array<std::pair<string_view, string_view>, 10> kEndings{{
+    {"_l_day", "L/day"},
+    {"_l_per_min", "L/min"},
+    {"years_in_ten", "year"},
     {"_percent", "%"},
     {"_days", "day"},
+    {"_mm", "mm"},
     {"_m3", "m3"},
     {"_m2", "m2"},
     {"_kg", "kg"},
     {"_m", "m"},
 }};
 
-constexpr std::array<string_view, 3> kNames{"id", "task", "coat"};
+constexpr std::array<string_view, 4> kNames{"id", "task", "coat", "month"};
 
 /// Unit that a key ends with, empty when it names none.
 string_view unitEnding(string_view key) {

@@ -1,6 +1,7 @@
 #include "core/exchange/plan_json.h"
 
-#include "core/exchange/json_reader.h"
+#include "core/exchange/json_values.h"
+#include "core/exchange/water_json.h"
 
 #include <optional>
 #include <string>
@@ -13,28 +14,6 @@ namespace core::exchange {
 namespace {
 
 constexpr double kWholeBag = 1;
-
-Json number(double value) {
-  return jsonNumber(value);
-}
-
-Json number(const std::optional<double>& value) {
-  return value ? jsonNumber(*value) : Json(nullptr);
-}
-
-Json numbers(const std::vector<double>& values) {
-  Json list = Json::array();
-  for (const double value : values) list.push_back(number(value));
-  return list;
-}
-
-/// One JSON list from a C++ one; `make` gives the JSON of an element.
-template <class Element, class Make>
-Json listOf(const std::vector<Element>& elements, Make make) {
-  Json list = Json::array();
-  for (const Element& element : elements) list.push_back(make(element));
-  return list;
-}
 
 Json date(std::chrono::year_month_day day) {
   return fmt::format("{:04}-{:02}-{:02}", static_cast<int>(day.year()), static_cast<unsigned>(day.month()),
@@ -261,6 +240,7 @@ std::string planText(const Plan& plan) {
   root["materials"] = listOf(quantities.materials, material);
   root["batches"] = batches(quantities.batches, Batches::whole_bag);
   if (plan.works) addWorks(root, *plan.works);
+  if (plan.water) root["water"] = waterJson(*plan.water);
   root["part_bag_batches"] = batches(quantities.batches, Batches::part_bag);
   root["coats"] = listOf(quantities.coats, coat);
   root["customary"] = customary(quantities.customary);

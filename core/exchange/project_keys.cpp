@@ -9,7 +9,7 @@ namespace {
 
 using std::string_view;
 
-constexpr std::array<string_view, 4> kLaterParts{"water", "delivery", "prices", "options"};
+constexpr std::array<string_view, 3> kLaterParts{"delivery", "prices", "options"};
 
 bool isLaterPart(string_view id) {
   for (const string_view part : kLaterParts) {
@@ -31,7 +31,8 @@ Role roleBeside(string_view field_id, string_view id) {
 Role roleOf(string_view prefix, string_view key) {
   if (key.empty() || key.find_first_of(".[]") != string_view::npos) return Role::unknown;
   const std::string id = std::string(prefix).append(key);
-  if (id == "format" || id == "version" || id == kOutline || id == kSpotHeights) return Role::value;
+  if (id == "format" || id == "version" || id == kOutline || id == kSpotHeights || id == kWeatherDays)
+    return Role::value;
   if (isLaterPart(id)) return Role::later_part;
   for (const Field& field : fields()) {
     if (const Role role = roleBeside(field.id, id); role != Role::unknown) return role;

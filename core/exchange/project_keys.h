@@ -11,6 +11,7 @@ inline constexpr int kVersion = 1;
 inline constexpr std::string_view kVersionText = "1";
 inline constexpr std::string_view kOutline = "tank.outline_m";
 inline constexpr std::string_view kSpotHeights = "site.ground.points_m";
+inline constexpr std::string_view kWeatherDays = "water.climate.daily";
 
 enum class Need { required, optional };
 
@@ -19,7 +20,7 @@ enum class Role {
   value,       ///< a field, a list of points, format or version
   section,     ///< an object that holds fields
   rows,        ///< a list of objects that hold fields
-  later_part,  ///< a part of the job that this version does not plan: water, delivery, prices, options
+  later_part,  ///< a part of the job that this version does not plan: delivery, prices, options
   unknown,
 };
 

@@ -2,6 +2,7 @@
 #include "core/exchange/point_list.h"
 #include "core/exchange/project_file.h"
 #include "core/exchange/project_keys.h"
+#include "core/exchange/weather_days.h"
 #include "core/geometry/outline.h"
 #include "core/plan.h"
 #include "core/project/fields.h"
@@ -49,14 +50,6 @@ std::vector<string_view> sections() {
   return ids;
 }
 
-Coat blankCoat(std::size_t row) {
-  constexpr int kFirstDays = 3;
-  constexpr int kLaterDays = 4;
-  Coat coat;
-  coat.cure_days = row == 0 ? kFirstDays : kLaterDays;
-  return coat;
-}
-
 class Reader {
 public:
   explicit Reader(const Json& root) : root_(root) {}
@@ -64,7 +57,8 @@ public:
   tl::expected<ReadProject, Problems> read() {
     if (!isOurs()) return tl::unexpected(std::move(problems_));
     readSections();
-    readCoatList();
+    for (const List& list : lists()) readRows(list);
+    readWeatherDays();
     for (const Field& field : fields()) {
       for (std::size_t row = 0; row < rowCount(field, project_); ++row) readField(field, row);
     }
@@ -131,6 +125,8 @@ private:
     }
     const Json* works = found("works");
     if (!works || !works->is_object()) project_.works.reset();
+    const Json* water = found("water");
+    if (water && water->is_object()) project_.water.emplace();
   }
 
   /// Elements of a list that has neither too few nor too many of them.
@@ -155,15 +151,27 @@ private:
     return nullptr;
   }
 
-  void readCoatList() {
-    project_.lining.coats.clear();
-    const Json* coats = readList("lining.coats", 1, kMostCoats, Need::required);
-    if (!coats) return;
-    for (std::size_t row = 0; row < coats->size(); ++row) {
-      project_.lining.coats.push_back(blankCoat(row));
-      if (!(*coats)[row].is_object())
-        add("wrong_type", "lining.coats[" + std::to_string(row) + "]", &(*coats)[row], "object");
+  /// Makes the rows of a list, all blank; their fields are read later.
+  void readRows(const List& list) {
+    if (!list.applies(project_)) return;
+    const Json* rows =
+        readList(list.id, list.least, list.most, list.required ? Need::required : Need::optional);
+    if (!rows) return;
+    list.resize(project_, 0);
+    list.resize(project_, rows->size());
+    for (std::size_t row = 0; row < rows->size(); ++row) {
+      if (!(*rows)[row].is_object())
+        add("wrong_type", std::string(list.id) + "[" + std::to_string(row) + "]", &(*rows)[row], "object");
     }
+  }
+
+  void readWeatherDays() {
+    if (!project_.water) return;
+    const Json* list = readList(kWeatherDays, 0, kMostWeatherDays, Need::optional);
+    if (!list) return;
+    auto days = daysFromJson(*list);
+    if (!days) return addAll(days.error());
+    project_.water->climate.daily = DailyRecord(std::move(*days));
   }
 
   void readField(const Field& field, std::size_t row) {

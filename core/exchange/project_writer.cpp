@@ -1,6 +1,7 @@
 #include "core/exchange/json_reader.h"
 #include "core/exchange/project_file.h"
 #include "core/exchange/project_keys.h"
+#include "core/exchange/weather_days.h"
 #include "core/project/fields.h"
 
 #include <optional>
@@ -40,6 +41,14 @@ void put(Json& root, const Field& field, const Project& project) {
   }
 }
 
+/// Puts the rows of a list, still empty, in place before the first field that they hold.
+void putRows(Json& root, const Field& field, const Project& project) {
+  const List* list = listOf(field);
+  if (!list || !list->applies(project)) return;
+  Json& rows = root[Json::json_pointer(pointerText(list->id, 0))];
+  if (rows.is_null()) rows = Json(list->size(project), Json::object());
+}
+
 /// Puts a list in its place, just before the field that follows it.
 void putListBefore(Json& root, const Field& field, const Project& project) {
   const Tank& tank = project.tank;
@@ -50,9 +59,10 @@ void putListBefore(Json& root, const Field& field, const Project& project) {
   if (field.id == "site.soil" && (ground.kind == GroundKind::spot_heights || !ground.points_m.empty())) {
     root["site"]["ground"]["points_m"] = jsonFrom(ground.points_m);
   }
-  if (field.id == "lining.coats[].thickness_m") {
-    root["lining"]["coats"] = Json(project.lining.coats.size(), Json::object());
+  if (field.id == "water.climate.rain_cv_percent" && project.water && !project.water->climate.daily.empty()) {
+    root["water"]["climate"]["daily"] = jsonFromDays(project.water->climate.daily.days());
   }
+  putRows(root, field, project);
 }
 
 std::optional<Json::json_pointer> pointerFrom(const std::string& text) {

@@ -15,7 +15,7 @@
 #include <utility>
 
 /// How one member of a Project is read and set as a FieldValue: by its type (Kind) and by its place (At,
-/// InCoat, InWorks).
+/// InWorks, InWater, InRow).
 namespace core::access {
 
 using std::string_view;
@@ -43,6 +43,28 @@ template <>
 struct Tokens<RestDay> {
   static constexpr std::array<string_view, 8> all{"none",     "monday", "tuesday",  "wednesday",
                                                   "thursday", "friday", "saturday", "sunday"};
+};
+
+template <>
+struct Tokens<ClimateKind> {
+  static constexpr std::array<string_view, 2> all{"monthly", "daily"};
+};
+template <>
+struct Tokens<Et0Method> {
+  static constexpr std::array<string_view, 2> all{"penman_monteith", "hargreaves"};
+};
+template <>
+struct Tokens<GapRule> {
+  static constexpr std::array<string_view, 2> all{"leave_out_year", "nearest_year"};
+};
+template <>
+struct Tokens<IrrigationMethod> {
+  static constexpr std::array<string_view, 5> all{"watering_can", "hose", "furrow", "sprinkler", "drip"};
+};
+template <>
+struct Tokens<Animal> {
+  static constexpr std::array<string_view, 8> all{"cattle", "dairy_cow",     "buffalo", "horse_or_mule",
+                                                  "donkey", "goat_or_sheep", "pig",     "poultry"};
 };
 
 /// What stands in one member, by its type. The first one is for enumerations.
@@ -95,8 +117,9 @@ struct Kind<std::string> {
 inline constexpr int kFirstYear = 2000;
 inline constexpr int kLastYear = 2199;
 
-/// Date of a text "2027-02-15"; nothing when there is no such day or it is outside the years above.
-std::optional<std::chrono::year_month_day> dateFrom(string_view text);
+/// Date of a text "2027-02-15"; nothing when there is no such day or it is outside the years.
+std::optional<std::chrono::year_month_day> dateFrom(string_view text, int first_year = kFirstYear,
+                                                    int last_year = kLastYear);
 std::string dateText(std::chrono::year_month_day date);
 
 template <>
@@ -130,13 +153,6 @@ struct At {
   static auto& make(Project& project, std::size_t) { return (project.*....*Members); }
 };
 
-/// A member of the coat in a row.
-template <auto Member>
-struct InCoat {
-  static auto* find(auto& project, std::size_t row) { return &(project.lining.coats.at(row).*Member); }
-  static auto& make(Project& project, std::size_t row) { return project.lining.coats.at(row).*Member; }
-};
-
 /// A member of the works, which may be absent; setting it makes them.
 template <auto Member>
 struct InWorks {
@@ -147,6 +163,28 @@ struct InWorks {
     if (!project.works) project.works.emplace();
     return (*project.works).*Member;
   }
+};
+
+/// A member of the water, reached through others; setting it makes the water.
+template <auto... Members>
+struct InWater {
+  static auto* find(auto& project, std::size_t) {
+    return project.water ? &((*project.water).*....*Members) : nullptr;
+  }
+  static auto& make(Project& project, std::size_t) {
+    if (!project.water) project.water.emplace();
+    return ((*project.water).*....*Members);
+  }
+};
+
+/// A member of one row of a list. `Rows` finds the list.
+template <class Rows, auto Member>
+struct InRow {
+  static auto* find(auto& project, std::size_t row) {
+    auto* rows = Rows::find(project, 0);
+    return rows ? &(rows->at(row).*Member) : nullptr;
+  }
+  static auto& make(Project& project, std::size_t row) { return Rows::make(project, 0).at(row).*Member; }
 };
 
 template <class Place>
@@ -160,6 +198,8 @@ FieldValue getAt(const Project& project, std::size_t row) {
 
 template <class Place>
 void setAt(Project& project, std::size_t row, const FieldValue& value) {
+  // nothing is taken out of a part that is not there
+  if (std::holds_alternative<std::monostate>(value) && !Place::find(project, row)) return;
   Place::make(project, row) = Kind<TypeAt<Place>>::from(value);
 }
 

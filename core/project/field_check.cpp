@@ -22,12 +22,12 @@ std::optional<int> digits(string_view text) {
 
 }  // namespace
 
-std::optional<std::chrono::year_month_day> dateFrom(string_view text) {
+std::optional<std::chrono::year_month_day> dateFrom(string_view text, int first_year, int last_year) {
   if (text.size() != 10 || text[4] != '-' || text[7] != '-') return std::nullopt;
   const auto year = digits(text.substr(0, 4));
   const auto month = digits(text.substr(5, 2));
   const auto day = digits(text.substr(8, 2));
-  if (!year || !month || !day || *year < kFirstYear || *year > kLastYear) return std::nullopt;
+  if (!year || !month || !day || *year < first_year || *year > last_year) return std::nullopt;
   const std::chrono::year_month_day date{std::chrono::year(*year),
                                          std::chrono::month(static_cast<unsigned>(*month)),
                                          std::chrono::day(static_cast<unsigned>(*day))};

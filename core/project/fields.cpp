@@ -2,6 +2,7 @@
 
 #include "core/project/field_access.h"
 
+#include <algorithm>
 #include <array>
 #include <stdexcept>
 
@@ -31,6 +32,10 @@ bool isSlope(const Project& p) {
 }
 bool hasWorks(const Project& p) {
   return p.works.has_value();
+}
+
+bool hasWater(const Project& p) {
+  return p.water.has_value();
 }
 
 struct Range {
@@ -72,10 +77,23 @@ using L = Lining;
 using C = Coat;
 using B = CustomaryBill;
 using W = Works;
+using Wt = Water;
+using K = Catchment;
+using Cl = Climate;
+using M = ClimateMonth;
+using O = OwnCrop;
 using U = Unit;
 constexpr auto kSite = &P::site;
 constexpr auto kTank = &P::tank;
 constexpr auto kLining = &P::lining;
+using Coats = At<kLining, &L::coats>;
+using SourceMonths = InWater<&Wt::source, &WaterSource::months>;
+using Readings = InWater<&Wt::source, &WaterSource::readings>;
+using Beds = InWater<&Wt::beds>;
+using Herds = InWater<&Wt::animals>;
+using OwnCrops = InWater<&Wt::crops>;
+using ClimateMonths = InWater<&Wt::climate, &Cl::months>;
+constexpr auto kClimate = &Wt::climate;
 
 // clang-format off
 constexpr std::array kFields{
@@ -115,11 +133,11 @@ constexpr std::array kFields{
   row<At<kLining, &L::unevenness_percent>>("lining.unevenness_percent", U::percent, {0, 100, 1, 0}, "own", kMust),
   row<At<kLining, &L::cement_bag_kg>>("lining.cement_bag_kg", U::kilogram, {5, 100, 1, 1}, "user", kMust),
   row<At<kLining, &L::cement_loose_kg_m3>>("lining.cement_loose_kg_m3", U::kg_per_m3, {1000, 1700, 10, 0}, "cpwd_density", kMust),
-  row<InCoat<&C::thickness_m>>("lining.coats[].thickness_m", U::metre, {0.005, 0.3, 0.005, 3}, "common_practice", kMust),
-  row<InCoat<&C::soil>>("lining.coats[].soil", U::part, {0, 30, 0.5, 1}, "common_practice", kMust),
-  row<InCoat<&C::sand>>("lining.coats[].sand", U::part, {0, 30, 0.5, 1}, "common_practice", kMust),
-  row<InCoat<&C::cement>>("lining.coats[].cement", U::part, {0.1, 10, 0.5, 1}, "common_practice", kMust),
-  row<InCoat<&C::cure_days>>("lining.coats[].cure_days", U::day, {0, 60, 1, 0}, "wocat_5684", kMay),
+  row<InRow<Coats, &C::thickness_m>>("lining.coats[].thickness_m", U::metre, {0.005, 0.3, 0.005, 3}, "common_practice", kMust),
+  row<InRow<Coats, &C::soil>>("lining.coats[].soil", U::part, {0, 30, 0.5, 1}, "common_practice", kMust),
+  row<InRow<Coats, &C::sand>>("lining.coats[].sand", U::part, {0, 30, 0.5, 1}, "common_practice", kMust),
+  row<InRow<Coats, &C::cement>>("lining.coats[].cement", U::part, {0.1, 10, 0.5, 1}, "common_practice", kMust),
+  row<InRow<Coats, &C::cure_days>>("lining.coats[].cure_days", U::day, {0, 60, 1, 0}, "wocat_5684", kMay),
   row<At<kLining, &L::cove_radius_m>>("lining.cove_radius_m", U::metre, {0, 0.5, 0.01, 2}, "user", kMust),
   row<At<kLining, &L::rim_width_m>>("lining.rim_width_m", U::metre, {0, 1.5, 0.05, 2}, "user", kMust),
   row<At<kLining, &L::rim_thickness_m>>("lining.rim_thickness_m", U::metre, {0, 0.3, 0.005, 3}, "user", kMust),
@@ -151,10 +169,112 @@ constexpr std::array kFields{
   row<InWorks<&W::bed_person_day_per_m3>>("works.bed_person_day_per_m3", U::person_day_per_m3, {0.1, 30, 0.1, 2}, "rate_norms_2073", kMay, hasWorks),
   row<InWorks<&W::plaster_person_day_per_m2>>("works.plaster_person_day_per_m2", U::person_day_per_m2, {0.02, 5, 0.01, 2}, "cpwd_plaster", kMay, hasWorks),
   row<InWorks<&W::mixing_person_day_per_m3>>("works.mixing_person_day_per_m3", U::person_day_per_m3, {0.05, 10, 0.05, 2}, "is7272", kMay, hasWorks),
+
+  row<InRow<SourceMonths, &SourceMonth::flow_l_per_min>>("water.source.months[].flow_l_per_min", U::litre_per_minute, {0, 6000, 0.5, 1}, "user", kMay, hasWater),
+  row<InRow<SourceMonths, &SourceMonth::hours_per_day>>("water.source.months[].hours_per_day", U::hour, {0, 24, 1, 1}, "user", kMay, hasWater),
+  row<InRow<Readings, &FlowReading::month>>("water.source.readings[].month", U::none, {1, 12, 1, 0}, "user", kMay, hasWater),
+  row<InRow<Readings, &FlowReading::vessel_l>>("water.source.readings[].vessel_l", U::litre, {0.1, 2000, 1, 1}, "user", kMay, hasWater),
+  row<InRow<Readings, &FlowReading::seconds>>("water.source.readings[].seconds", U::second, {0.1, 86400, 1, 1}, "user", kMay, hasWater),
+  row<InWater<&Wt::roof, &K::area_m2>>("water.roof.area_m2", U::square_metre, {0, 5000, 1, 0}, "user", kMay, hasWater),
+  row<InWater<&Wt::roof, &K::runoff>>("water.roof.runoff", U::factor, {0, 1, 0.05, 2}, "roof_runoff", kMay, hasWater),
+  row<InWater<&Wt::roof, &K::first_flush_mm>>("water.roof.first_flush_mm", U::millimetre, {0, 50, 0.5, 1}, "own", kMay, hasWater),
+  row<InWater<&Wt::ground, &K::area_m2>>("water.ground.area_m2", U::square_metre, {0, 100000, 10, 0}, "user", kMay, hasWater),
+  row<InWater<&Wt::ground, &K::runoff>>("water.ground.runoff", U::factor, {0, 1, 0.05, 2}, "ground_runoff", kMay, hasWater),
+  row<InWater<&Wt::ground, &K::first_flush_mm>>("water.ground.first_flush_mm", U::millimetre, {0, 50, 0.5, 1}, "own", kMay, hasWater),
+  row<InWater<&Wt::losses, &Losses::open_water_kc>>("water.losses.open_water_kc", U::factor, {0.3, 1.5, 0.05, 2}, "fao56_table_12", kMay, hasWater),
+  row<InWater<&Wt::losses, &Losses::cover_percent>>("water.losses.cover_percent", U::percent, {0, 100, 5, 0}, "shade_cloth", kMay, hasWater),
+  row<InWater<&Wt::losses, &Losses::seepage_mm_day>>("water.losses.seepage_mm_day", U::mm_per_day, {0, 100, 0.5, 1}, "own", kMay, hasWater),
+  row<InRow<Beds, &Bed::crop>>("water.beds[].crop", U::none, {0, 60, 0, 0}, "user", kMay, hasWater),
+  row<InRow<Beds, &Bed::area_m2>>("water.beds[].area_m2", U::square_metre, {0, 20000, 5, 0}, "user", kMay, hasWater),
+  row<InRow<Beds, &Bed::plant_month>>("water.beds[].plant_month", U::none, {1, 12, 1, 0}, "user", kMay, hasWater),
+  row<InRow<Beds, &Bed::plant_day>>("water.beds[].plant_day", U::none, {1, 31, 1, 0}, "user", kMay, hasWater),
+  row<InRow<Beds, &Bed::method>>("water.beds[].method", U::none, kNoRange, "user", kMay, hasWater),
+  row<InRow<Beds, &Bed::efficiency_percent>>("water.beds[].efficiency_percent", U::percent, {10, 100, 5, 0}, "own", kMay, hasWater),
+  row<InRow<Herds, &Herd::kind>>("water.animals[].kind", U::none, kNoRange, "user", kMay, hasWater),
+  row<InRow<Herds, &Herd::head>>("water.animals[].head", U::piece, {0, 5000, 1, 0}, "user", kMay, hasWater),
+  row<InRow<Herds, &Herd::l_per_head_day>>("water.animals[].l_per_head_day", U::litre_per_day, {0.05, 200, 1, 1}, "livestock_needs", kMay, hasWater),
+  row<InWater<&Wt::people>>("water.people", U::person, {0, 5000, 1, 0}, "user", kMay, hasWater),
+  row<InWater<&Wt::l_per_person_day>>("water.l_per_person_day", U::litre_per_day, {0, 300, 1, 0}, "sphere_water", kMay, hasWater),
+  row<InRow<OwnCrops, &O::name>>("water.crops[].name", U::none, {0, 60, 0, 0}, "user", kMust, hasWater),
+  row<InRow<OwnCrops, &O::kc_ini>>("water.crops[].kc_ini", U::factor, {0, 1.5, 0.05, 2}, "fao56_table_12", kMay, hasWater),
+  row<InRow<OwnCrops, &O::kc_mid>>("water.crops[].kc_mid", U::factor, {0, 1.5, 0.05, 2}, "fao56_table_12", kMay, hasWater),
+  row<InRow<OwnCrops, &O::kc_end>>("water.crops[].kc_end", U::factor, {0, 1.5, 0.05, 2}, "fao56_table_12", kMay, hasWater),
+  row<InRow<OwnCrops, &O::height_m>>("water.crops[].height_m", U::metre, {0.05, 15, 0.1, 2}, "fao56_table_12", kMay, hasWater),
+  row<InRow<OwnCrops, &O::ini_days>>("water.crops[].ini_days", U::day, {1, 365, 5, 0}, "fao56_table_11", kMay, hasWater),
+  row<InRow<OwnCrops, &O::dev_days>>("water.crops[].dev_days", U::day, {1, 365, 5, 0}, "fao56_table_11", kMay, hasWater),
+  row<InRow<OwnCrops, &O::mid_days>>("water.crops[].mid_days", U::day, {1, 365, 5, 0}, "fao56_table_11", kMay, hasWater),
+  row<InRow<OwnCrops, &O::late_days>>("water.crops[].late_days", U::day, {1, 365, 5, 0}, "fao56_table_11", kMay, hasWater),
+  row<InRow<OwnCrops, &O::root_depth_m>>("water.crops[].root_depth_m", U::metre, {0.1, 3, 0.1, 2}, "fao56_table_22", kMay, hasWater),
+  row<InRow<OwnCrops, &O::depletion>>("water.crops[].depletion", U::factor, {0.05, 0.9, 0.05, 2}, "fao56_table_22", kMay, hasWater),
+  row<InWater<&Wt::soil_water_mm_per_m>>("water.soil_water_mm_per_m", U::mm_per_metre, {20, 300, 10, 0}, "fao56_table_19", kMay, hasWater),
+  row<InWater<kClimate, &Cl::kind>>("water.climate.kind", U::none, kNoRange, "user", kMay, hasWater),
+  row<InRow<ClimateMonths, &M::rain_mm>>("water.climate.months[].rain_mm", U::millimetre, {0, 3000, 5, 0}, "user", kMay, hasWater),
+  row<InRow<ClimateMonths, &M::wet_days>>("water.climate.months[].wet_days", U::day, {0, 31, 1, 1}, "user", kMay, hasWater),
+  row<InRow<ClimateMonths, &M::t_min_c>>("water.climate.months[].t_min_c", U::celsius, {-50, 50, 0.5, 1}, "user", kMay, hasWater),
+  row<InRow<ClimateMonths, &M::t_max_c>>("water.climate.months[].t_max_c", U::celsius, {-50, 60, 0.5, 1}, "user", kMay, hasWater),
+  row<InRow<ClimateMonths, &M::humidity_percent>>("water.climate.months[].humidity_percent", U::percent, {1, 100, 5, 0}, "user", kMay, hasWater),
+  row<InRow<ClimateMonths, &M::wind_m_s>>("water.climate.months[].wind_m_s", U::metre_per_second, {0, 30, 0.5, 1}, "user", kMay, hasWater),
+  row<InRow<ClimateMonths, &M::sun_hours>>("water.climate.months[].sun_hours", U::hour, {0, 24, 0.5, 1}, "user", kMay, hasWater),
+  row<InWater<kClimate, &Cl::rain_cv_percent>>("water.climate.rain_cv_percent", U::percent, {0, 100, 1, 0}, "user", kMay, hasWater),
+  row<InWater<kClimate, &Cl::years>>("water.climate.years", U::year, {5, 200, 5, 0}, "own", kMay, hasWater),
+  row<InWater<kClimate, &Cl::seed>>("water.climate.seed", U::none, {1, 999999, 1, 0}, "own", kMay, hasWater),
+  row<InWater<kClimate, &Cl::et0_method>>("water.climate.et0_method", U::none, kNoRange, "fao56", kMay, hasWater),
+  row<InWater<kClimate, &Cl::radiation_factor>>("water.climate.radiation_factor", U::factor, {0.1, 0.25, 0.01, 2}, "fao56", kMay, hasWater),
+  row<InWater<kClimate, &Cl::gaps>>("water.climate.gaps", U::none, kNoRange, "own", kMay, hasWater),
+  row<InWater<&Wt::target_years_in_ten>>("water.target_years_in_ten", U::year, {1, 10, 0.5, 1}, "own", kMay, hasWater),
 };
 // clang-format on
 
+template <class Rows>
+std::size_t sizeOf(const Project& project) {
+  const auto* rows = Rows::find(project, 0);
+  return rows ? rows->size() : 0;
+}
+
+template <class Rows>
+void resizeTo(Project& project, std::size_t rows) {
+  Rows::make(project, 0).resize(rows);
+}
+
+/// A blank coat after the first cures longer than a blank first one.
+void resizeCoats(Project& project, std::size_t rows) {
+  constexpr int kLaterCoatCures_days = 4;
+  std::vector<Coat>& coats = project.lining.coats;
+  const std::size_t before = coats.size();
+  coats.resize(rows);
+  for (std::size_t k = std::max<std::size_t>(before, 1); k < rows; ++k)
+    coats[k].cure_days = kLaterCoatCures_days;
+}
+
+template <class Rows>
+constexpr List waterList(string_view id, std::size_t least, std::size_t most) {
+  return {id, least, most, false, sizeOf<Rows>, resizeTo<Rows>, hasWater};
+}
+
+constexpr std::array kLists{
+    List{"lining.coats", 1, kMostCoats, true, sizeOf<Coats>, resizeCoats, always},
+    waterList<SourceMonths>("water.source.months", kMonths, kMonths),
+    waterList<Readings>("water.source.readings", 0, kMostReadings),
+    waterList<Beds>("water.beds", 0, kMostBeds),
+    waterList<Herds>("water.animals", 0, kMostHerds),
+    waterList<OwnCrops>("water.crops", 0, kMostOwnCrops),
+    waterList<ClimateMonths>("water.climate.months", kMonths, kMonths),
+};
+
 }  // namespace
+
+std::span<const List> lists() {
+  return kLists;
+}
+
+const List* listOf(const Field& field) {
+  const std::size_t mark = field.id.find(kRowMark);
+  if (mark == string_view::npos) return nullptr;
+  for (const List& list : kLists) {
+    if (list.id == field.id.substr(0, mark)) return &list;
+  }
+  throw std::logic_error("no list for field " + std::string(field.id));
+}
 
 std::span<const Field> fields() {
   return kFields;
@@ -174,7 +294,8 @@ std::string pathOf(const Field& field, std::size_t row) {
 }
 
 std::size_t rowCount(const Field& field, const Project& project) {
-  return field.id.find(kRowMark) == string_view::npos ? 1 : project.lining.coats.size();
+  const List* list = listOf(field);
+  return list ? list->size(project) : 1;
 }
 
 }  // namespace core

@@ -47,6 +47,22 @@ struct Field {
 /// All fields, in the order in which they are written.
 std::span<const Field> fields();
 
+/// One list whose rows hold fields.
+struct List {
+  std::string_view id;  ///< place in the project file, "lining.coats"
+  std::size_t least, most;
+  bool required;  ///< the file must hold it when what holds it is there
+  std::size_t (*size)(const Project&);
+  void (*resize)(Project&, std::size_t rows);  ///< new rows are blank ones
+  bool (*applies)(const Project&);
+};
+
+/// All lists of rows.
+std::span<const List> lists();
+
+/// The list whose rows hold a field; nothing for a field that stands by itself.
+const List* listOf(const Field& field);
+
 /// The field with `id`. @throws std::logic_error when there is none.
 const Field& field(std::string_view id);
 
@@ -70,10 +86,15 @@ std::string allowedText(const Field& field);
 /// Problems of one value against the field's own type, range and choices (empty when it is good).
 Problems checkValue(const Field& field, std::size_t row, const FieldValue& value);
 
-/// Most corners an outline may have, most coats, most spot heights.
+/// Most corners an outline may have, most rows of lists.
 inline constexpr std::size_t kLeastCorners = 3;
 inline constexpr std::size_t kMostCorners = 32;
 inline constexpr std::size_t kMostCoats = 6;
+inline constexpr std::size_t kMostReadings = 60;
+inline constexpr std::size_t kMostBeds = 24;
+inline constexpr std::size_t kMostHerds = 16;
+inline constexpr std::size_t kMostOwnCrops = 24;
+inline constexpr std::size_t kMostWeatherDays = 80000;
 inline constexpr std::size_t kLeastSpotHeights = 3;  // a plane needs three
 inline constexpr std::size_t kMostSpotHeights = 100000;
 inline constexpr double kMostCoordinate_m = 1000;

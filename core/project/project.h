@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/project/water.h"
+
 #include <chrono>
 #include <optional>
 #include <string>
@@ -140,7 +142,8 @@ struct Project {
   Lining lining;
   Practice practice;
   std::optional<Works> works = Works{};
-  std::vector<KeptKey> kept;  ///< in the order of the pointers
+  std::optional<Water> water;  ///< absent: whether the water lasts is not asked
+  std::vector<KeptKey> kept;   ///< in the order of the pointers
   bool operator==(const Project&) const = default;
 };
 

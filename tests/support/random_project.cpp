@@ -4,6 +4,8 @@
 
 #include <algorithm>
 #include <array>
+#include <chrono>
+#include <cmath>
 #include <numbers>
 #include <stdexcept>
 #include <string_view>
@@ -193,13 +195,107 @@ std::optional<core::Works> randomWorks(Random& random) {
   return works;
 }
 
+core::Catchment randomCatchment(Random& random) {
+  return {zeroOr(random, 5, 200), random.between(0, 1), random.between(0, 8)};
+}
+
+core::Bed randomBed(Random& random, const std::vector<core::OwnCrop>& own) {
+  constexpr std::array<std::string_view, 4> kCrops{"tomato", "cabbage", "onion_dry", "maize_grain"};
+  core::Bed bed;
+  bed.crop = !own.empty() && random.chance(0.4)
+                 ? own[static_cast<std::size_t>(random.whole(0, static_cast<int>(own.size()) - 1))].name
+                 : std::string(kCrops[static_cast<std::size_t>(random.whole(0, 3))]);
+  bed.area_m2 = random.between(0, 400);
+  bed.plant_month = random.whole(1, 12);
+  bed.plant_day = random.whole(1, 28);
+  bed.method = static_cast<core::IrrigationMethod>(random.whole(0, 4));
+  bed.efficiency_percent = maybe(random, 40, 95);
+  return bed;
+}
+
+core::ClimateMonth randomMonth(Random& random) {
+  core::ClimateMonth month;
+  month.wet_days = zeroOr(random, 1, 28);
+  month.rain_mm = *month.wet_days * random.between(1, 30);
+  month.t_min_c = random.between(-5, 20);
+  month.t_max_c = *month.t_min_c + random.between(2, 18);
+  month.humidity_percent = maybe(random, 20, 95);
+  month.wind_m_s = maybe(random, 0.2, 6);
+  month.sun_hours = maybe(random, 1, 10);
+  return month;
+}
+
+/// A short record with gaps and things not measured.
+core::DailyRecord randomRecord(Random& random) {
+  std::vector<core::DailyWeather> days;
+  std::chrono::sys_days date = std::chrono::year{2001} / 1 / random.whole(1, 28);
+  for (int k = random.whole(0, 900); k > 0; --k) {
+    date += std::chrono::days(random.chance(0.99) ? 1 : 5);
+    core::DailyWeather day{};
+    day.date = date;
+    day.rain_mm = maybe(random, 0, 40);
+    day.t_min_c = maybe(random, -5, 15);
+    day.t_max_c = maybe(random, 16, 38);
+    if (random.chance(0.2)) day.sun_hours = random.between(0, 12);
+    days.push_back(day);
+  }
+  return core::DailyRecord(std::move(days));
+}
+
+core::Climate randomClimate(Random& random) {
+  core::Climate climate;
+  climate.kind = random.chance(0.7) ? core::ClimateKind::monthly : core::ClimateKind::daily;
+  for (core::ClimateMonth& month : climate.months) month = randomMonth(random);
+  if (random.chance(0.2)) climate.months[static_cast<std::size_t>(random.whole(0, 11))] = {};
+  climate.rain_cv_percent = maybe(random, 5, 45);
+  climate.years = random.whole(5, 20);
+  climate.seed = random.whole(1, 1000);
+  climate.et0_method = random.chance(0.5) ? core::Et0Method::penman_monteith : core::Et0Method::hargreaves;
+  climate.radiation_factor = random.between(0.15, 0.2);
+  climate.gaps = random.chance(0.5) ? core::GapRule::leave_out_year : core::GapRule::nearest_year;
+  if (random.chance(0.4)) climate.daily = randomRecord(random);
+  return climate;
+}
+
+std::vector<core::OwnCrop> randomCrops(Random& random) {
+  std::vector<core::OwnCrop> crops(static_cast<std::size_t>(random.whole(0, 3)));
+  for (std::size_t k = 0; k < crops.size(); ++k) {
+    crops[k].name = "crop " + std::to_string(k) + text(random);
+    crops[k].kc_mid = random.between(0.8, 1.2);
+    crops[k].mid_days = random.whole(10, 90);
+  }
+  return crops;
+}
+
+std::optional<core::Water> randomWater(Random& random) {
+  if (random.chance(0.3)) return std::nullopt;
+  core::Water water;
+  for (core::SourceMonth& month : water.source.months)
+    month = {zeroOr(random, 0.1, 20), random.between(0, 24)};
+  for (int k = random.whole(0, 5); k > 0; --k)
+    water.source.readings.push_back({random.whole(1, 12), random.between(5, 20), random.between(2, 300)});
+  water.roof = randomCatchment(random);
+  water.ground = randomCatchment(random);
+  water.losses = {random.between(0.6, 1.2), random.between(0, 90), random.between(0, 6)};
+  water.crops = randomCrops(random);
+  for (int k = random.whole(0, 4); k > 0; --k) water.beds.push_back(randomBed(random, water.crops));
+  for (int k = random.whole(0, 3); k > 0; --k)
+    water.animals.push_back(
+        {static_cast<core::Animal>(random.whole(0, 7)), double(random.whole(0, 9)), maybe(random, 1, 50)});
+  water.people = random.whole(0, 12);
+  water.soil_water_mm_per_m = random.between(50, 200);
+  water.climate = randomClimate(random);
+  water.target_years_in_ten = random.whole(1, 10);
+  return water;
+}
+
 /// Keys of a later version, in the order of their pointers.
 std::vector<core::KeptKey> randomKept(Random& random) {
   std::vector<core::KeptKey> kept;
+  if (random.chance(0.3)) kept.push_back({"/delivery", "{\"z\":1,\"a\":[[1,2],[3,4.25]]}"});
   if (random.chance(0.3)) kept.push_back({"/lining/coats/0/brand", "\"grey\""});
   if (random.chance(0.3)) kept.push_back({"/site/surveyed~1by", "[\"A. B.\",null,1.5,{\"x\":-3}]"});
   if (random.chance(0.3)) kept.push_back({"/tank/note", "{}"});
-  if (random.chance(0.3)) kept.push_back({"/water", "{\"z\":1,\"a\":[[1,2],[3,4.25]]}"});
   return kept;
 }
 
@@ -213,6 +309,7 @@ Project candidate(Random& random, core::Shape shape) {
   project.tank = randomTank(random, shape);
   project.lining = randomLining(random);
   project.works = randomWorks(random);
+  project.water = randomWater(random);
   project.kept = randomKept(random);
   return project;
 }

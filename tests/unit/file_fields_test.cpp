@@ -43,7 +43,8 @@ TEST_CASE("every field has an id of its own, a known source, sane limits and an 
 }
 
 TEST_CASE("the default of every field is within its own range") {
-  const core::Project project;
+  core::Project project;
+  project.water.emplace();
   for (const Field& field : core::fields()) {
     for (std::size_t row = 0; row < core::rowCount(field, project); ++row) {
       INFO(core::pathOf(field, row));
@@ -56,12 +57,16 @@ TEST_CASE("what is set is what is got, in every field of random projects") {
   for (std::uint64_t seed = 0; seed < 60; ++seed) {
     const core::Project from = support::randomProject(seed);
     core::Project to = support::randomProject(seed + 1000);
-    to.lining.coats.resize(from.lining.coats.size());
     to.works.reset();
+    to.water = from.water ? std::optional(core::Water{}) : std::nullopt;
+    for (const core::List& list : core::lists()) {
+      if (list.applies(from)) list.resize(to, list.size(from));
+    }
     for (const Field& field : core::fields()) {
       for (std::size_t row = 0; row < core::rowCount(field, from); ++row) {
         const FieldValue value = field.get(from, row);
-        if (std::holds_alternative<std::monostate>(value) && !field.nullable) continue;  // works are absent
+        if (std::holds_alternative<std::monostate>(value) && !field.nullable)
+          continue;  // works or water are absent
         field.set(to, row, value);
         INFO(core::pathOf(field, row));
         CHECK(field.get(to, row) == value);
@@ -69,6 +74,7 @@ TEST_CASE("what is set is what is got, in every field of random projects") {
     }
     to.tank.outline_m = from.tank.outline_m;
     to.site.ground.points_m = from.site.ground.points_m;
+    if (to.water) to.water->climate.daily = from.water->climate.daily;
     to.kept = from.kept;
     if (from.works) CHECK(to == from);
   }

@@ -315,12 +315,23 @@ void refuseAll(const std::vector<Bad>& all) {
   for (const Bad& bad : all) refuse(folder, bad);
 }
 
+/// Water with rows in each of its lists.
+json waterRows() {
+  const json row = json::object();
+  return {{"source", {{"months", rows(12, row)}, {"readings", rows(2, row)}}},
+          {"beds", rows(2, row)},
+          {"animals", rows(2, row)},
+          {"crops", {{{"name", "taro"}}, {{"name", "yam"}}}},
+          {"climate", {{"months", rows(12, row)}}}};
+}
+
 /// A project in which every field is used.
 json everyField(const core::Field& field) {
   json project = rectangle();
   if (field.id == "tank.diameter_m")
     project["tank"] = {{"shape", "round"}, {"measured_at", "floor"}, {"diameter_m", 4},    {"depth_m", 1.4},
                        {"batter", 0.1},    {"freeboard_m", 0.15},    {"dead_depth_m", 0.1}};
+  if (field.id.starts_with("water.")) project["water"] = waterRows();
   return project;
 }
 

@@ -1,4 +1,5 @@
 #include "core/exchange/project_file.h"
+#include "core/exchange/weather_columns.h"
 #include "core/project/fields.h"
 #include "tests/support/random_project.h"
 #include "tests/support/temporary_folder.h"
@@ -125,8 +126,8 @@ TEST_CASE("every field stands in the schema with the range, type and choices of 
 TEST_CASE("the schema names no key that the field table does not") {
   std::set<std::string> ids;
   collect(schemaText(), "", ids);
-  for (const char* other : {"format", "version", "tank.outline_m", "site.ground.points_m", "water",
-                            "delivery", "prices", "options"}) {
+  for (const char* other : {"format", "version", "tank.outline_m", "site.ground.points_m",
+                            "water.climate.daily", "delivery", "prices", "options"}) {
     CHECK(ids.erase(other) == 1);
   }
   for (const core::Field& field : core::fields()) CHECK(ids.erase(std::string(field.id)) == 1);
@@ -140,7 +141,21 @@ TEST_CASE("the list limits of the schema are those of the reader") {
   CHECK(outline["maxItems"] == core::kMostCorners);
   CHECK(outline["items"]["items"]["maximum"] == core::kMostCoordinate_m);
   CHECK(outline["items"]["items"]["minimum"] == -core::kMostCoordinate_m);
-  CHECK(properties["lining"]["properties"]["coats"]["maxItems"] == core::kMostCoats);
+  for (const core::List& list : core::lists()) {
+    std::string pointer = "/" + std::string(list.id);
+    for (std::size_t dot = pointer.find('.'); dot != std::string::npos; dot = pointer.find('.'))
+      pointer.replace(dot, 1, "/properties/");
+    INFO(list.id);
+    CHECK(properties.at(json::json_pointer(pointer))["minItems"] == list.least);
+    CHECK(properties.at(json::json_pointer(pointer))["maxItems"] == list.most);
+  }
+  const json& days = properties["water"]["properties"]["climate"]["properties"]["daily"];
+  CHECK(days["maxItems"] == core::kMostWeatherDays);
+  CHECK(days["items"]["maxItems"] == core::exchange::kWeatherColumns.size() + 1);
+  for (std::size_t k = 0; k < core::exchange::kWeatherColumns.size(); ++k) {
+    CHECK(days["items"]["items"][k + 1]["minimum"] == core::exchange::kWeatherColumns[k].range.least);
+    CHECK(days["items"]["items"][k + 1]["maximum"] == core::exchange::kWeatherColumns[k].range.most);
+  }
   CHECK(properties["site"]["properties"]["ground"]["properties"]["points_m"]["maxItems"] ==
         core::kMostSpotHeights);
 }

@@ -169,6 +169,13 @@ TEST_CASE("a comma or point is the decimal mark unless the locale groups with it
   CHECK_FALSE(metric("en_GB").parse("1,23,4", Unit::none).has_value());
 }
 
+TEST_CASE("a number comes back where the locale leaves four digits before the first mark") {
+  CHECK(*metric("es").parse(metric("es").number(1076391, Unit::none, 0), Unit::none) == 1076391);
+  CHECK(*metric("es").parse("1076.391,5", Unit::none) == 1076391.5);
+  CHECK(*metric("es").parse("1076.39", Unit::none) == 1076.39);
+  CHECK(*metric("en_GB").parse("1076,391", Unit::none) == 1076.391);
+}
+
 TEST_CASE("a batter is typed as a number or as run in height") {
   CHECK(*metric().parse("0.1", Unit::batter) == Approx(0.1));
   CHECK(*metric().parse("1 in 10", Unit::batter) == Approx(0.1));
@@ -187,6 +194,43 @@ TEST_CASE("units may follow the number in either system") {
   CHECK(*metric().parse("15 %", Unit::percent) == 15);
   CHECK(*metric().parse("28.5°", Unit::degree) == 28.5);
   CHECK_FALSE(metric().parse("15 %", Unit::day).has_value());
+}
+
+// A minute has 60 s, an hour 3600 s, a day 24 h: SI brochure, 9th edition, table 8. One inch is 25.4 mm.
+TEST_CASE("flows, rain, times and wind are typed in the units people have at hand") {
+  CHECK(*metric().parse("1.5 l/s", Unit::litre_per_minute) == Approx(90));
+  CHECK(*metric().parse("12 L/min", Unit::litre_per_minute) == Approx(12));
+  CHECK(*metric().parse("600 l/h", Unit::litre_per_minute) == Approx(10));
+  CHECK(*metric().parse("14400 L/day", Unit::litre_per_minute) == Approx(10));
+  CHECK(*metric().parse("3 m³/h", Unit::litre_per_minute) == Approx(50));
+  CHECK(*metric().parse("15 L", Unit::litre_per_day) == Approx(15));
+  CHECK(*metric().parse("2 min", Unit::second) == Approx(120));
+  CHECK(*metric().parse("7.5 s", Unit::second) == Approx(7.5));
+  CHECK(*metric().parse("2 in", Unit::millimetre) == Approx(50.8));
+  CHECK(*metric().parse("9 km/h", Unit::metre_per_second) == Approx(2.5));
+  CHECK(*metric().parse("-3.5 °C", Unit::celsius) == Approx(-3.5));
+  CHECK(*metric().parse("140 mm/m", Unit::mm_per_metre) == Approx(140));
+  CHECK(*metric().parse("1.5 mm/day", Unit::mm_per_day) == Approx(1.5));
+  CHECK_FALSE(metric().parse("3 °F", Unit::celsius).has_value());
+  CHECK_FALSE(metric().parse("3 L", Unit::litre_per_minute).has_value());
+}
+
+TEST_CASE("rain, flow and temperature stay in millimetres, litres and degrees Celsius in feet and inches") {
+  for (const Formatter& format : {metric(), feet()}) {
+    CHECK(typed(format.quantity(12.5, Unit::millimetre, 1)) == "12.5 mm");
+    CHECK(typed(format.quantity(-3, Unit::celsius, 0)) == "-3 °C");
+    CHECK(typed(format.quantity(6, Unit::litre_per_minute, 1)) == "6.0 L/min");
+    CHECK(typed(format.quantity(2, Unit::metre_per_second, 0)) == "2 m/s");
+    CHECK(typed(format.quantity(1, Unit::year, 0)) == "1 year");
+    CHECK(typed(format.quantity(50, Unit::year, 0)) == "50 years");
+    CHECK(*format.parse("12", Unit::millimetre) == 12);
+  }
+}
+
+TEST_CASE("months are named in the reader's language, short or long") {
+  CHECK(metric("en_GB").monthName(2) == "Feb");
+  CHECK(metric("en_GB").monthName(2, QLocale::LongFormat) == "February");
+  CHECK(metric("es").monthName(11, QLocale::LongFormat) == "noviembre");
 }
 
 TEST_CASE("litres are rounded to a step a farmer uses") {

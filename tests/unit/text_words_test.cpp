@@ -66,7 +66,7 @@ std::vector<core::Project> troubledProjects() {
   deep.works->plasterers = 1;
   deep.works->fill_within_days = 2;
   deep.site.ground.kind = core::GroundKind::slope;
-  deep.kept = {{"/water", "{}"}, {"/colour", "1"}};
+  deep.kept = {{"/delivery", "{}"}, {"/colour", "1"}};
   core::Project small = projectWithEverything();
   small.tank.length_m = 2;
   small.tank.width_m = 2;
@@ -173,7 +173,7 @@ TEST_CASE("every source is cited with how well it is founded") {
 
 TEST_CASE("every problem code makes a sentence with place, value and allowed range") {
   for (const std::string_view code : core::problemCodes()) {
-    if (code == "cannot_read" || code == "cannot_write") continue;
+    if (code == "cannot_read" || code == "cannot_write" || code == "csv_days_missing") continue;
     core::Problem p = problem(std::string(code), "tank.depth_m");
     p.value = "9";
     p.least = 0.3;
@@ -208,12 +208,22 @@ TEST_CASE("a value out of range is told with its label, path and range") {
   CHECK(spaced(words::problemText(p, kFeet)).contains("found 9 in the file, 29' 6 1/4\""));
 }
 
-TEST_CASE("a problem in a row names the coat") {
+TEST_CASE("a problem in a row names the coat, bed, month or entry") {
   CHECK(words::placeText("lining.coats[1].soil", kMetric) == "Coat 2: Soil (lining.coats[1].soil)");
   CHECK(words::placeText("lining.coats[0]", kMetric) == "Coat 1 (lining.coats[0])");
   CHECK(words::placeText("tank.outline_m[3]", kMetric) == "Clear outline, entry 4 (tank.outline_m[3])");
   CHECK(words::placeText("site.ground.points_m[7][2]", kMetric) ==
         "Spot heights, entry 8 (site.ground.points_m[7][2])");
+  CHECK(words::placeText("water.beds[1].plant_month", kMetric) ==
+        "Bed 2: Planted, month (water.beds[1].plant_month)");
+  CHECK(words::placeText("water.climate.months[3].rain_mm", kMetric) ==
+        "Climate of April: Rain (water.climate.months[3].rain_mm)");
+  CHECK(words::placeText("water.source.months[11].flow_l_per_min", kMetric) ==
+        "Source in December: Flow (water.source.months[11].flow_l_per_min)");
+  CHECK(words::placeText("water.source.months[12]", kMetric) ==
+        "Months of the source, entry 13 (water.source.months[12])");
+  CHECK(words::placeText("water.climate.daily[16][2]", kMetric) ==
+        "Daily record, entry 17 (water.climate.daily[16][2])");
   CHECK(words::placeText("no.such[x].thing[", kMetric) == "no.such[x].thing[");
   CHECK(words::placeText("", kMetric) == "The project file");
 }
@@ -247,6 +257,7 @@ TEST_CASE("every finding code makes a sentence from a real plan, in both unit sy
     }
   }
   for (const std::string_view code : core::findingCodes()) {
+    if (code.starts_with("water_")) continue;  // text_water_test.cpp
     INFO(code);
     CHECK(seen.contains(std::string(code)));
   }

@@ -88,7 +88,7 @@ core::Problems Document::problemsOf(const core::Field& field, std::size_t row,
 
 core::Problems Document::push(const QString& text, core::Project project, int drag) {
   if (project == *project_) return {};
-  tl::expected<core::Plan, core::Problems> plan = core::plan(project);
+  tl::expected<core::Plan, core::Problems> plan = core::plan(project, &plan_);
   if (!plan) return plan.error();
   ready_plan_ = std::move(*plan);
   undo_.push(new Replace(*this, text, std::make_shared<core::Project>(std::move(project)), drag));
@@ -96,7 +96,7 @@ core::Problems Document::push(const QString& text, core::Project project, int dr
 }
 
 void Document::put(const Snapshot& project) {
-  plan_ = ready_plan_ ? *std::exchange(ready_plan_, std::nullopt) : core::plan(*project).value();
+  plan_ = ready_plan_ ? *std::exchange(ready_plan_, std::nullopt) : core::plan(*project, &plan_).value();
   project_ = project;
   emit projectChanged();
 }

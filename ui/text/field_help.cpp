@@ -1,3 +1,4 @@
+#include "ui/text/water_fields.h"
 #include "ui/text/words.h"
 #include "ui/text/words_table.h"
 
@@ -219,6 +220,7 @@ QString fieldHelp(std::string_view field_id) {
   if (field_id.starts_with("lining.")) return lookUp(kLiningHelp, field_id, "help of field");
   if (field_id.starts_with("works.")) return lookUp(kWorksHelp, field_id, "help of field");
   if (field_id.starts_with("practice.")) return lookUp(kPracticeHelp, field_id, "help of field");
+  if (field_id.starts_with("water.")) return lookUp(waterHelp(), field_id, "help of field");
   return lookUp(kGeneralHelp, field_id, "help of field");
 }
 

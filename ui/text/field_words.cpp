@@ -1,3 +1,4 @@
+#include "ui/text/water_fields.h"
 #include "ui/text/words.h"
 #include "ui/text/words_table.h"
 
@@ -81,6 +82,7 @@ constexpr std::array kLabels{
 }  // namespace
 
 QString fieldLabel(std::string_view field_id) {
+  if (field_id.starts_with("water.")) return lookUp(waterLabels(), field_id, "label of field");
   return lookUp(kLabels, field_id, "label of field");
 }
 

@@ -1,66 +1,12 @@
+#include "ui/text/finding_sentences.h"
 #include "ui/text/words.h"
 #include "ui/text/words_table.h"
 
 #include <QCoreApplication>
-#include <algorithm>
 #include <array>
-#include <stdexcept>
 
 namespace ui::words {
 namespace {
-
-/// The values behind a finding, looked up by name.
-class Values {
-public:
-  Values(const core::Finding& finding, const Formatter& format) : finding_(finding), format_(format) {}
-
-  bool has(std::string_view name) const { return find(name) != finding_.values.end(); }
-  double number(std::string_view name) const { return at(name).number; }
-  std::string token(std::string_view name) const { return at(name).token; }
-
-  /// Number with its unit, in decimals that suit the unit.
-  QString text(std::string_view name) const {
-    const core::FindingValue& value = at(name);
-    return format_.quantity(value.number, value.unit, decimals(value));
-  }
-  QString text(std::string_view name, int decimals) const {
-    return format_.quantity(number(name), at(name).unit, decimals);
-  }
-  QString whole(std::string_view name) const { return format_.integer(static_cast<int>(number(name))); }
-  QString layer(std::string_view name) const {
-    const core::FindingValue& value = at(name);
-    return value.token.empty() ? layerName("coat_" + std::to_string(static_cast<int>(value.number)))
-                               : layerName(value.token);
-  }
-
-private:
-  std::vector<core::FindingValue>::const_iterator find(std::string_view name) const {
-    return std::ranges::find(finding_.values, name, &core::FindingValue::name);
-  }
-  const core::FindingValue& at(std::string_view name) const {
-    const auto found = find(name);
-    if (found != finding_.values.end()) return *found;
-    throw std::logic_error("finding " + finding_.code + " has no value " + std::string(name));
-  }
-  static int decimals(const core::FindingValue& value) {
-    switch (value.unit) {
-      case core::Unit::metre:
-        return 2;
-      case core::Unit::person_day:
-        return 1;
-      case core::Unit::factor:
-      case core::Unit::none:
-        return 2;
-      default:
-        return value.number == static_cast<int>(value.number) ? 0 : 1;
-    }
-  }
-
-  const core::Finding& finding_;
-  const Formatter& format_;
-};
-
-using Sentence = QString (*)(const Values&);
 
 QString partAbsent(const Values& v) {
   return QCoreApplication::translate("ui::words", "Not in the project, so not in the plan: %1.")
@@ -211,39 +157,36 @@ QString unknownKey(const Values& v) {
       .arg(fromCore(v.token("path")));
 }
 
-struct Row {
-  std::string_view code;
-  Sentence sentence;
-};
-
 constexpr std::array kSentences{
-    Row{"part_absent", partAbsent},
-    Row{"part_not_computed", partNotComputed},
-    Row{"ground_not_computed", groundNotComputed},
-    Row{"smaller_than_recommended", smallerThanRecommended},
-    Row{"clay_share_low", clayShareLow},
-    Row{"clay_share_high", clayShareHigh},
-    Row{"clay_share_cannot_reach", clayShareCannotReach},
-    Row{"clay_unknown", clayUnknown},
-    Row{"soil_unknown", soilUnknown},
-    Row{"curing_short", curingShort},
-    Row{"cure_outlasts_fill_window", cureOutlastsFillWindow},
-    Row{"coat_crew_small", coatCrewSmall},
-    Row{"pit_ladder", pitLadder},
-    Row{"pit_cave_in", pitCaveIn},
-    Row{"pit_too_deep_by_hand", pitTooDeepByHand},
-    Row{"customary_cement_differs", customaryCementDiffers},
-    Row{"customary_sand_soil_differs", customarySandSoilDiffers},
-    Row{"digging_norms_differ", diggingNormsDiffer},
-    Row{"unknown_key", unknownKey},
+    SentenceOf{"part_absent", partAbsent},
+    SentenceOf{"part_not_computed", partNotComputed},
+    SentenceOf{"ground_not_computed", groundNotComputed},
+    SentenceOf{"smaller_than_recommended", smallerThanRecommended},
+    SentenceOf{"clay_share_low", clayShareLow},
+    SentenceOf{"clay_share_high", clayShareHigh},
+    SentenceOf{"clay_share_cannot_reach", clayShareCannotReach},
+    SentenceOf{"clay_unknown", clayUnknown},
+    SentenceOf{"soil_unknown", soilUnknown},
+    SentenceOf{"curing_short", curingShort},
+    SentenceOf{"cure_outlasts_fill_window", cureOutlastsFillWindow},
+    SentenceOf{"coat_crew_small", coatCrewSmall},
+    SentenceOf{"pit_ladder", pitLadder},
+    SentenceOf{"pit_cave_in", pitCaveIn},
+    SentenceOf{"pit_too_deep_by_hand", pitTooDeepByHand},
+    SentenceOf{"customary_cement_differs", customaryCementDiffers},
+    SentenceOf{"customary_sand_soil_differs", customarySandSoilDiffers},
+    SentenceOf{"digging_norms_differ", diggingNormsDiffer},
+    SentenceOf{"unknown_key", unknownKey},
 };
 
 }  // namespace
 
 QString findingText(const core::Finding& finding, const Formatter& format) {
-  const auto row = std::ranges::find(kSentences, finding.code, &Row::code);
-  if (row == kSentences.end()) throw std::logic_error("no words for finding " + finding.code);
-  return row->sentence(Values(finding, format));
+  const auto all =
+      finding.code.starts_with("water_") ? waterSentences() : std::span<const SentenceOf>(kSentences);
+  const auto found = std::ranges::find(all, finding.code, &SentenceOf::code);
+  if (found == all.end()) throw std::logic_error("no words for finding " + finding.code);
+  return found->sentence(Values(finding, format));
 }
 
 }  // namespace ui::words

@@ -109,6 +109,10 @@ QString Formatter::shortDate(std::chrono::year_month_day day) const {
   return locale_.toString(toQDate(day), QStringLiteral("d MMM"));
 }
 
+QString Formatter::monthName(int month, QLocale::FormatType form) const {
+  return locale_.standaloneMonthName(month, form);
+}
+
 std::optional<double> Formatter::parse(const QString& text, core::Unit unit) const {
   QString plain = plainText(text, locale_);
   const bool negative = plain.startsWith(u'-');

@@ -39,6 +39,8 @@ public:
   QString integer(int value) const;
   QString date(std::chrono::year_month_day day) const;       ///< short, with weekday: "Mon 15 Feb 2027"
   QString shortDate(std::chrono::year_month_day day) const;  ///< "15 Feb"
+  /// Name of a month [1 to 12] standing alone: "Feb", "February".
+  QString monthName(int month, QLocale::FormatType form = QLocale::ShortFormat) const;
 
   /// SI value of a text typed in the reader's unit and digits; also takes plain ASCII digits, "6 m", "60 mm",
   /// "1 ft 6 in", "1' 6 1/2\"", a length with the other system's unit, and "1 in 10" or "1:10" for a batter.

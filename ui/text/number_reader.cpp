@@ -96,6 +96,14 @@ bool isGrouped(const QString& text, QChar mark) {
   return true;
 }
 
+/// Grouped as anyone does, or as this locale shows the number: some leave four digits in front, "1076.391".
+bool isGroupedHere(const QString& text, QChar mark, const QLocale& locale) {
+  if (isGrouped(text, mark)) return true;
+  bool is_whole = false;
+  const qlonglong value = QString(text).remove(mark).toLongLong(&is_whole);
+  return is_whole && plainCharacters(locale.toString(value)) == text;
+}
+
 /// Text in C form of digits with commas and points; empty when the marks make no sense.
 QString resolveMarks(QString text, const QLocale& locale) {
   const auto last_comma = text.lastIndexOf(u',');
@@ -104,12 +112,13 @@ QString resolveMarks(QString text, const QLocale& locale) {
   QChar decimal = last_comma > last_point ? u',' : u'.';
   const QChar other = decimal == u',' ? u'.' : u',';
   const bool local_group = plainCharacters(locale.groupSeparator()) == decimal;
-  if (text.count(decimal) > 1 || (!text.contains(other) && local_group && isGrouped(text, decimal))) {
-    return !text.contains(other) && isGrouped(text, decimal) ? text.remove(decimal) : QString();
+  if (text.count(decimal) > 1 ||
+      (!text.contains(other) && local_group && isGroupedHere(text, decimal, locale))) {
+    return !text.contains(other) && isGroupedHere(text, decimal, locale) ? text.remove(decimal) : QString();
   }
   const auto at = text.indexOf(decimal);
   const QString whole = text.left(at);
-  if (whole.contains(other) && !isGrouped(whole, other)) return {};
+  if (whole.contains(other) && !isGroupedHere(whole, other, locale)) return {};
   return QString(whole).remove(other) + u'.' + text.mid(at + 1);
 }
 

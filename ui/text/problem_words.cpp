@@ -1,14 +1,12 @@
+#include "ui/text/place_words.h"
 #include "ui/text/range_words.h"
 #include "ui/text/words.h"
 #include "ui/text/words_table.h"
 
 #include <QCoreApplication>
 #include <QStringList>
-#include <algorithm>
 #include <array>
-#include <charconv>
 #include <cmath>
-#include <optional>
 #include <string>
 
 namespace ui::words {
@@ -64,25 +62,50 @@ constexpr std::array kWrong{
     Entry{"mix_without_filler",
           QT_TRANSLATE_NOOP("ui::words", "has neither soil nor sand; give at least one of them some parts")},
     Entry{"pit_floor_vanishes", QT_TRANSLATE_NOOP("ui::words", "leaves no pit floor to stand on")},
+    Entry{"unknown_crop",
+          QT_TRANSLATE_NOOP("ui::words",
+                            "is neither in the table of crops nor one of your own; choose one, or enter it "
+                            "among your own crops")},
+    Entry{"bad_day_of_month",
+          QT_TRANSLATE_NOOP("ui::words", "is a day that this month does not have; choose an earlier one")},
+    Entry{"name_repeated",
+          QT_TRANSLATE_NOOP("ui::words", "is a name that stands there already; give each crop its own")},
+    Entry{"season_too_long",
+          QT_TRANSLATE_NOOP("ui::words", "makes the whole season too long; shorten the stages")},
+    Entry{"rain_without_wet_days",
+          QT_TRANSLATE_NOOP("ui::words",
+                            "leaves a month with rain without a wet day; enter on how many days it rains")},
+    Entry{"more_wet_days_than_days",
+          QT_TRANSLATE_NOOP("ui::words", "is more than the days of this month; enter fewer")},
+    Entry{"less_rain_than_wet_days",
+          QT_TRANSLATE_NOOP("ui::words",
+                            "is too little for the wet days of this month: each has 0.1 mm at least")},
+    Entry{"max_below_min",
+          QT_TRANSLATE_NOOP("ui::words", "is below the lowest temperature of the same month; check both")},
+    Entry{"date_not_later",
+          QT_TRANSLATE_NOOP("ui::words", "is not later than the day before it; put the days in order")},
+    Entry{"csv_no_header", QT_TRANSLATE_NOOP("ui::words",
+                                             "does not name the columns; begin the table with a line such as "
+                                             "date,rain_mm,t_min_c,t_max_c")},
+    Entry{"csv_column_missing",
+          QT_TRANSLATE_NOOP("ui::words",
+                            "is not among the columns; add it to the table and to its first line")},
+    Entry{"csv_row_cells",
+          QT_TRANSLATE_NOOP("ui::words",
+                            "does not have as many cells as the first line; look for a mark too many or too "
+                            "few between them")},
+    Entry{"csv_date_repeated",
+          QT_TRANSLATE_NOOP("ui::words", "stands in the table already; keep one line for each day")},
+    Entry{"csv_date_backwards",
+          QT_TRANSLATE_NOOP("ui::words", "is earlier than the date above it; sort the lines by date")},
+    Entry{"csv_max_below_min",
+          QT_TRANSLATE_NOOP("ui::words", "is below the lowest temperature of the same day; check both")},
+    Entry{"csv_days_missing",
+          QT_TRANSLATE_NOOP("ui::words",
+                            "comes after days that are left out, which count as gaps of the record")},
+    Entry{"unknown_column", QT_TRANSLATE_NOOP("ui::words", "names a column that is not used")},
     Entry{"unknown_key",
           QT_TRANSLATE_NOOP("ui::words", "is not known to this version; it is kept and not used")},
-};
-
-constexpr std::array kPlaces{
-    Entry{"", QT_TRANSLATE_NOOP("ui::words", "The project file")},
-    Entry{"format", QT_TRANSLATE_NOOP("ui::words", "Format mark")},
-    Entry{"version", QT_TRANSLATE_NOOP("ui::words", "Version of the format")},
-    Entry{"site", QT_TRANSLATE_NOOP("ui::words", "Site")},
-    Entry{"site.ground", QT_TRANSLATE_NOOP("ui::words", "Ground")},
-    Entry{"site.ground.points_m", QT_TRANSLATE_NOOP("ui::words", "Spot heights")},
-    Entry{"site.edge", QT_TRANSLATE_NOOP("ui::words", "Terrace edge")},
-    Entry{"tank", QT_TRANSLATE_NOOP("ui::words", "Tank")},
-    Entry{"tank.outline_m", QT_TRANSLATE_NOOP("ui::words", "Clear outline")},
-    Entry{"lining", QT_TRANSLATE_NOOP("ui::words", "Lining")},
-    Entry{"lining.coats", QT_TRANSLATE_NOOP("ui::words", "Coats")},
-    Entry{"lining.customary_bill", QT_TRANSLATE_NOOP("ui::words", "Customary bill")},
-    Entry{"practice", QT_TRANSLATE_NOOP("ui::words", "Recommended by builders")},
-    Entry{"works", QT_TRANSLATE_NOOP("ui::words", "Labour and dates")},
 };
 
 constexpr std::array kAllowed{
@@ -96,50 +119,8 @@ constexpr std::array kAllowed{
     Entry{"not self-touching", QT_TRANSLATE_NOOP("ui::words", "no corner given twice, no sides crossing")},
 };
 
-struct Place {
-  std::string id;          ///< with "[]" for a row
-  std::optional<int> row;  ///< from 0, the first row named in the path
-};
-
-Place placeOf(std::string_view path) {
-  Place place;
-  for (std::size_t at = 0; at < path.size(); ++at) {
-    place.id += path[at];
-    if (path[at] != '[') continue;
-    int row = 0;
-    const auto [end, error] = std::from_chars(path.data() + at + 1, path.data() + path.size(), row);
-    if (error != std::errc{}) continue;
-    if (!place.row) place.row = row;
-    at = static_cast<std::size_t>(end - path.data()) - 1;
-  }
-  return place;
-}
-
-const core::Field* fieldOf(const std::string& id) {
-  const auto all = core::fields();
-  const auto found = std::ranges::find(all, id, &core::Field::id);
-  return found == all.end() ? nullptr : &*found;
-}
-
-/// Name of a place without its path; empty when there is no word for it.
-QString placeName(const Place& place, const Formatter& format) {
-  const std::string list = place.id.substr(0, place.id.find('['));
-  const int number = place.row.value_or(0) + 1;
-  if (fieldOf(place.id)) {
-    const QString label = fieldLabel(place.id);
-    if (!place.row) return label;
-    return QCoreApplication::translate("ui::words", "Coat %1: %2").arg(format.integer(number), label);
-  }
-  if (!has(kPlaces, list)) return {};
-  if (!place.row) return list == place.id ? lookUp(kPlaces, list, "place") : QString();
-  if (list == "lining.coats")
-    return QCoreApplication::translate("ui::words", "Coat %1").arg(format.integer(number));
-  return QCoreApplication::translate("ui::words", "%1, entry %2")
-      .arg(lookUp(kPlaces, list, "place"), format.integer(number));
-}
-
 int editorDecimals(const core::Problem& problem) {
-  const core::Field* const field = fieldOf(placeOf(problem.path).id);
+  const core::Field* const field = fieldAt(problem.path);
   if (field) return field->decimals;
   return problem.unit == core::Unit::metre ? 2 : 0;
 }
@@ -178,27 +159,28 @@ QString foundText(const core::Problem& problem, const Formatter& format) {
   return QCoreApplication::translate("ui::words", "%1 in the file, %2").arg(raw, shown);
 }
 
+/// "2001-03-02/2001-03-09": first and last day, which may be the same.
+QString daysText(const std::string& days) {
+  const QStringList ends = fromCore(days).split(u'/');
+  if (ends.size() != 2 || ends[0] == ends[1]) return ends[0];
+  return QCoreApplication::translate("ui::words", "%1 to %2").arg(ends[0], ends[1]);
+}
+
+/// A column of a table is not kept, unlike a key of the project file.
+std::string_view wordsFor(const core::Problem& problem) {
+  const bool is_column = problem.code == "unknown_key" && problem.path.starts_with("row:");
+  return is_column ? "unknown_column" : std::string_view(problem.code);
+}
+
 /// A file that the system would not read or write; the value is the system's reason.
 bool isOfFile(const core::Problem& problem) {
   return !problem.path.empty() && (problem.code == "cannot_read" || problem.code == "cannot_write");
 }
 
-}  // namespace
-
-QString placeText(std::string_view path, const Formatter& format) {
-  const QString name = placeName(placeOf(path), format);
-  if (path.empty()) return name;
-  const QString where = fromCore(path);
-  return name.isEmpty() ? where : QCoreApplication::translate("ui::words", "%1 (%2)").arg(name, where);
-}
-
-QString problemText(const core::Problem& problem, const Formatter& format) {
-  const QString wrong = lookUp(kWrong, problem.code, "problem");
-  if (isOfFile(problem)) {
-    return QCoreApplication::translate("ui::words", "%1 %2: %3.")
-        .arg(fromCore(problem.path), wrong, fromCore(problem.value));
-  }
-  const QString place = placeText(problem.path, format);
+QString textAt(const QString& place, const core::Problem& problem, const Formatter& format) {
+  const QString wrong = lookUp(kWrong, wordsFor(problem), "problem");
+  if (problem.code == "csv_days_missing")
+    return QCoreApplication::translate("ui::words", "%1 %2: %3.").arg(place, wrong, daysText(problem.value));
   const QString found = foundText(problem, format);
   const QString allowed = allowedText(problem, format);
   if (found.isEmpty() && allowed.isEmpty())
@@ -209,6 +191,21 @@ QString problemText(const core::Problem& problem, const Formatter& format) {
     return QCoreApplication::translate("ui::words", "%1 %2: allowed %3.").arg(place, wrong, allowed);
   return QCoreApplication::translate("ui::words", "%1 %2: found %3; allowed %4.")
       .arg(place, wrong, found, allowed);
+}
+
+}  // namespace
+
+QString problemText(const core::Problem& problem, const Formatter& format) {
+  if (isOfFile(problem)) {
+    return QCoreApplication::translate("ui::words", "%1 %2: %3.")
+        .arg(fromCore(problem.path), lookUp(kWrong, problem.code, "problem"), fromCore(problem.value));
+  }
+  return textAt(placeText(problem.path, format), problem, format);
+}
+
+QString tableProblemText(const core::Problem& problem, const Formatter& format) {
+  if (!problem.path.empty()) return problemText(problem, format);
+  return textAt(QCoreApplication::translate("ui::words", "The weather table"), problem, format);
 }
 
 }  // namespace ui::words

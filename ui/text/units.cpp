@@ -1,9 +1,7 @@
 #include "ui/text/units.h"
 
 #include <QCoreApplication>
-#include <array>
 #include <cmath>
-#include <string_view>
 
 namespace ui::units {
 namespace {
@@ -94,6 +92,24 @@ const char* metricName(Unit unit) {
       return QT_TRANSLATE_NOOP("ui::words", "person-days per m³");
     case Unit::person_day_per_m2:
       return QT_TRANSLATE_NOOP("ui::words", "person-days per m²");
+    case Unit::millimetre:
+      return QT_TRANSLATE_NOOP("ui::words", "mm");
+    case Unit::mm_per_day:
+      return QT_TRANSLATE_NOOP("ui::words", "mm per day");
+    case Unit::mm_per_metre:
+      return QT_TRANSLATE_NOOP("ui::words", "mm per m");
+    case Unit::litre_per_minute:
+      return QT_TRANSLATE_NOOP("ui::words", "L/min");
+    case Unit::litre_per_day:
+      return QT_TRANSLATE_NOOP("ui::words", "L per day");
+    case Unit::second:
+      return QT_TRANSLATE_NOOP("ui::words", "s");
+    case Unit::celsius:
+      return "°C";
+    case Unit::metre_per_second:
+      return QT_TRANSLATE_NOOP("ui::words", "m/s");
+    case Unit::year:
+      return QT_TRANSLATE_NOOP("ui::words", "years");
     case Unit::none:
     case Unit::batter:
     case Unit::factor:
@@ -116,6 +132,8 @@ QString single(Unit unit) {
       return QCoreApplication::translate("ui::words", "%1 person-day");
     case Unit::part:
       return QCoreApplication::translate("ui::words", "%1 part");
+    case Unit::year:
+      return QCoreApplication::translate("ui::words", "%1 year");
     default:
       return {};
   }
@@ -131,79 +149,11 @@ QString several(Unit unit, int count) {
       return QCoreApplication::translate("ui::words", "%1 people", nullptr, count);
     case Unit::person_day:
       return QCoreApplication::translate("ui::words", "%1 person-days", nullptr, count);
+    case Unit::year:
+      return QCoreApplication::translate("ui::words", "%1 years", nullptr, count);
     default:
       return QCoreApplication::translate("ui::words", "%1 parts", nullptr, count);
   }
-}
-
-struct Typed {
-  Unit unit;
-  std::string_view text;  ///< lower case, without spaces and full stops
-  double si;
-};
-
-constexpr std::array kTyped{
-    Typed{Unit::metre, "m", 1},
-    Typed{Unit::metre, "metre", 1},
-    Typed{Unit::metre, "metres", 1},
-    Typed{Unit::metre, "mm", 0.001},
-    Typed{Unit::metre, "cm", 0.01},
-    Typed{Unit::metre, "'", kMetresPerFoot},
-    Typed{Unit::metre, "ft", kMetresPerFoot},
-    Typed{Unit::metre, "foot", kMetresPerFoot},
-    Typed{Unit::metre, "feet", kMetresPerFoot},
-    Typed{Unit::metre, "\"", kMetresPerInch},
-    Typed{Unit::metre, "in", kMetresPerInch},
-    Typed{Unit::metre, "inch", kMetresPerInch},
-    Typed{Unit::metre, "inches", kMetresPerInch},
-    Typed{Unit::square_metre, "m2", 1},
-    Typed{Unit::square_metre, "sqm", 1},
-    Typed{Unit::square_metre, "ft2", kSquareFoot},
-    Typed{Unit::square_metre, "sqft", kSquareFoot},
-    Typed{Unit::cubic_metre, "m3", 1},
-    Typed{Unit::cubic_metre, "cum", 1},
-    Typed{Unit::cubic_metre, "l", 0.001},
-    Typed{Unit::cubic_metre, "litre", 0.001},
-    Typed{Unit::cubic_metre, "litres", 0.001},
-    Typed{Unit::cubic_metre, "ft3", kCubicFoot},
-    Typed{Unit::cubic_metre, "cft", kCubicFoot},
-    Typed{Unit::cubic_metre, "cuft", kCubicFoot},
-    Typed{Unit::litre, "l", 1},
-    Typed{Unit::litre, "litre", 1},
-    Typed{Unit::litre, "litres", 1},
-    Typed{Unit::litre, "m3", 1000},
-    Typed{Unit::litre, "ft3", 1000 * kCubicFoot},
-    Typed{Unit::litre, "cft", 1000 * kCubicFoot},
-    Typed{Unit::kilogram, "kg", 1},
-    Typed{Unit::percent, "%", 1},
-    Typed{Unit::degree, "°", 1},
-    Typed{Unit::day, "day", 1},
-    Typed{Unit::day, "days", 1},
-    Typed{Unit::day, "d", 1},
-    Typed{Unit::hour, "hour", 1},
-    Typed{Unit::hour, "hours", 1},
-    Typed{Unit::hour, "h", 1},
-    Typed{Unit::person, "person", 1},
-    Typed{Unit::person, "people", 1},
-    Typed{Unit::person_day, "person-day", 1},
-    Typed{Unit::person_day, "person-days", 1},
-    Typed{Unit::part, "part", 1},
-    Typed{Unit::part, "parts", 1},
-};
-
-/// Lower case without spaces, full stops; superscripts as digits.
-QString bare(const QString& text) {
-  QString out;
-  for (const QChar c : text.toLower()) {
-    if (c.isSpace() || c == u'.') continue;
-    out += c == u'²' ? QChar(u'2') : c == u'³' ? QChar(u'3') : c;
-  }
-  return out;
-}
-
-bool names(const QString& typed, Unit unit, UnitSystem system) {
-  return typed == bare(name(unit, system)) || typed == bare(withName({}, 1, unit, system)) ||
-         typed == bare(withName({}, 5, unit, system));
 }
 
 }  // namespace
@@ -228,17 +178,6 @@ QString withName(const QString& number, double shown_value, Unit unit, UnitSyste
   if (unit == Unit::degree) return number + name(unit, system);
   const QString after = name(unit, system);
   return after.isEmpty() ? number : number + QChar(QChar::Nbsp) + after;
-}
-
-std::optional<double> siPerTyped(Unit unit, const QString& typed) {
-  const QString text = bare(typed);
-  for (const Typed& t : kTyped) {
-    if (t.unit == unit && text == QString::fromUtf8(t.text.data(), qsizetype(t.text.size()))) return t.si;
-  }
-  for (const UnitSystem system : {UnitSystem::metric, UnitSystem::feet_inches}) {
-    if (names(text, unit, system)) return 1 / shown(unit, system).per_si;
-  }
-  return std::nullopt;
 }
 
 }  // namespace ui::units

@@ -7,6 +7,7 @@
 #include "ui/text/formatter.h"
 
 #include <QString>
+#include <QStringList>
 #include <span>
 #include <string_view>
 
@@ -37,11 +38,32 @@ QString partName(std::string_view part);               ///< part of the project 
 QString tagName(core::Tag tag);                        ///< "published", "common practice, no source"
 QString sourceText(std::string_view source_key);       ///< citation with tag
 
+/// Name of a crop of the table; a name that is not in it is the user's own and comes back as it stands.
+QString cropName(std::string_view id);
+/// What a figure of core::water::figures() is for: "sheet metal roof".
+QString figureName(std::string_view key);
+
 QString problemText(const core::Problem& problem,
                     const Formatter& format);  ///< place, value and allowed range
-/// Name of a place in the project file, with its path: "Depth, floor to rim (tank.depth_m)".
+/// The same for a table of daily weather: a fault without a place is one of the table, not of the project
+/// file.
+QString tableProblemText(const core::Problem& problem, const Formatter& format);
+/// Name of a place in the project file, with its path: "Depth, floor to rim (tank.depth_m)"; of a
+/// line of a weather table: "Line 17 of the table, rain".
 QString placeText(std::string_view path, const Formatter& format);
 QString findingText(const core::Finding& finding, const Formatter& format);
 QString severityName(core::Severity severity);
+
+/// Whether the water lasts, in one to three short sentences: how many years are good, and how bad the others
+/// are.
+QString waterHeadline(const core::water::WaterPlan& plan, const Formatter& format);
+/// More sentences, one each: when water is missing, how long a full tank lasts, how fast it fills, sizes that
+/// meet the target, spill.
+QStringList waterAnswers(const core::water::WaterPlan& plan, const Formatter& format);
+QString readingCount(int readings, const Formatter& format);  ///< "3 readings"
+/// What the bucket-and-watch readings say, a line a month; empty when there are none.
+QString readingsSummary(const core::Project& project, const Formatter& format);
+/// What daily record the project holds and how it is used, or what one looks like.
+QString recordSummary(const core::Project& project, const core::Plan& plan, const Formatter& format);
 
 }  // namespace ui::words

@@ -8,6 +8,16 @@
 #include <string>
 
 namespace ui::words {
+namespace {
+
+QString joined(const QStringList& items, const QString& last_two) {
+  if (items.size() < 2) return items.join(QString());
+  const QString all_but_last =
+      items.first(items.size() - 1).join(QCoreApplication::translate("ui::words", ", "));
+  return last_two.arg(all_but_last, items.last());
+}
+
+}  // namespace
 
 QString lookUp(std::span<const Entry> table, std::string_view id, const char* what) {
   const auto found = std::ranges::find(table, id, &Entry::id);
@@ -34,10 +44,11 @@ int numberIn(std::string_view id, std::string_view prefix, std::string_view suff
 }
 
 QString orList(const QStringList& items) {
-  if (items.size() < 2) return items.join(QString());
-  const QString all_but_last =
-      items.first(items.size() - 1).join(QCoreApplication::translate("ui::words", ", "));
-  return QCoreApplication::translate("ui::words", "%1 or %2").arg(all_but_last, items.last());
+  return joined(items, QCoreApplication::translate("ui::words", "%1 or %2"));
+}
+
+QString andList(const QStringList& items) {
+  return joined(items, QCoreApplication::translate("ui::words", "%1 and %2"));
 }
 
 }  // namespace ui::words

@@ -27,5 +27,7 @@ int numberIn(std::string_view id, std::string_view prefix, std::string_view suff
 
 /// Joins clauses as a sentence's list: "a, b or c".
 QString orList(const QStringList& items);
+/// "a, b and c".
+QString andList(const QStringList& items);
 
 }  // namespace ui::words

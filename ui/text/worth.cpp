@@ -1,0 +1,44 @@
+#include "ui/text/worth.h"
+
+#include "ui/text/units.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace ui::words {
+namespace {
+
+constexpr double kTenths = 10;
+constexpr double kBinary = 1e-9;  // what binary fractions leave
+
+/// `value` to two digits, and to whole numbers below ten; more than nothing stays at least one.
+double twoDigits(double value, Rounding rounding) {
+  if (value <= 0) return 0;
+  const double step = std::pow(10.0, std::max(0.0, std::floor(std::log10(value)) - 1));
+  const double steps = value / step;
+  const double whole = rounding == Rounding::up     ? std::ceil(steps - kBinary)
+                       : rounding == Rounding::down ? std::floor(steps + kBinary)
+                                                    : std::round(steps);
+  return std::max(1.0, whole * step);
+}
+
+}  // namespace
+
+QString yearsInTenText(double years_in_ten, const Formatter& format) {
+  double tenths = std::floor(years_in_ten * kTenths + kBinary);
+  if (years_in_ten > 0) tenths = std::max(1.0, tenths);
+  const bool is_whole = std::fmod(tenths, kTenths) == 0;
+  return format.number(tenths / kTenths, core::Unit::none, is_whole ? 0 : 1);
+}
+
+QString litresWorth(double volume_m3, const Formatter& format, Rounding rounding) {
+  constexpr double kLitres = 1000;
+  return format.quantity(twoDigits(volume_m3 * kLitres, rounding), core::Unit::litre, 0);
+}
+
+QString areaWorth(double area_m2, const Formatter& format, Rounding rounding) {
+  const double per_m2 = units::shown(core::Unit::square_metre, format.system()).per_si;
+  return format.quantity(twoDigits(area_m2 * per_m2, rounding) / per_m2, core::Unit::square_metre, 0);
+}
+
+}  // namespace ui::words

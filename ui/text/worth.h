@@ -1,0 +1,19 @@
+#pragma once
+
+#include "ui/text/formatter.h"
+
+#include <QString>
+
+namespace ui::words {
+
+enum class Rounding { nearest, up, down };
+
+/// Years out of ten, whole or with one decimal, rounded down: "8", "7.9". Less than all ten is never "10",
+/// and more than none never "0".
+QString yearsInTenText(double years_in_ten, const Formatter& format);
+
+/// A volume or an area in two digits of the reader's unit; litres for a volume: "about" stands around it.
+QString litresWorth(double volume_m3, const Formatter& format, Rounding rounding = Rounding::nearest);
+QString areaWorth(double area_m2, const Formatter& format, Rounding rounding = Rounding::nearest);
+
+}  // namespace ui::words
