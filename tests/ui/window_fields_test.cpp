@@ -1,5 +1,6 @@
 #include "core/exchange/project_file.h"
 #include "ui/panels/editor_panel.h"
+#include "ui/text/words.h"
 #include "window_support.h"
 
 #include <QAbstractButton>
@@ -67,7 +68,45 @@ QString otherText(const FieldValue& now) {
   return now == FieldValue(text.toStdString()) ? QStringLiteral("Rú") : text;
 }
 
+bool standsInTable(const Field& field) {
+  return field.id.starts_with("water.") && core::listOf(field) != nullptr;
+}
+
+int columnOf(const Field& field) {
+  int column = 0;
+  for (const Field& other : core::fields()) {
+    if (&other == &field) return column;
+    column += core::listOf(other) == core::listOf(field) ? 1 : 0;
+  }
+  return -1;
+}
+
+QTableWidget& tableOf(ui::MainWindow& window, const Field& field) {
+  const std::string_view id = core::listOf(field)->id;
+  return control<QTableWidget>(window, QString::fromUtf8(id.data(), qsizetype(id.size())));
+}
+
+/// A text for a cell of a table, other than the present one.
+QString otherCellText(const ui::Document& document, const Field& field, std::size_t row) {
+  const FieldValue now = field.get(document.project(), row);
+  if (field.id == "water.beds[].crop")
+    return ui::words::cropName(now == FieldValue("garlic") ? "potato" : "garlic");
+  if (field.kind == FieldKind::text) return otherText(now);
+  if (field.kind == FieldKind::choice) {
+    const bool is_first = now == FieldValue(std::string(field.choices[0]));
+    return ui::words::choiceLabel(field.id, field.choices[is_first ? 1 : 0]);
+  }
+  const ui::Formatter format(QLocale(QStringLiteral("en_GB")));
+  return format.number(otherNumber(document, field, row).value(), field.unit, field.decimals);
+}
+
 void editThroughWidget(ui::MainWindow& window, const Field& field, std::size_t row) {
+  if (standsInTable(field)) {
+    tableOf(window, field)
+        .item(int(row), columnOf(field))
+        ->setText(otherCellText(window.document(), field, row));
+    return;
+  }
   switch (field.kind) {
     case FieldKind::number:
     case FieldKind::whole:
@@ -107,6 +146,7 @@ TEST_CASE(
   const auto window = makeWindow();
   window->editor().openAll();
   const std::string at_first = bytes(*window);
+  control<QAbstractButton>(*window, QStringLiteral("water.crops.add")).click();
   std::set<std::string> edited{"tank.shape", "site.ground.kind"};
   walk(*window, edited);
   auto& shape = control<QComboBox>(*window, QStringLiteral("tank.shape"));
@@ -142,6 +182,12 @@ TEST_CASE("Every field has one editor with a name for screen readers and a tip w
   for (const Field& field : core::fields()) {
     const QString path = pathText(field, 0);
     INFO(path.toStdString());
+    if (standsInTable(field)) {
+      const QTableWidget& table = tableOf(*window, field);
+      CHECK_FALSE(table.accessibleName().isEmpty());
+      CHECK_FALSE(table.horizontalHeaderItem(columnOf(field))->toolTip().isEmpty());
+      continue;
+    }
     REQUIRE(window->findChildren<QWidget*>(path).size() == 1);
     const QWidget& editor = control(*window, path);
     CHECK_FALSE(editor.accessibleName().isEmpty());

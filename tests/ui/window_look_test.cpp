@@ -105,8 +105,8 @@ TEST_CASE("The water slider says how much the tank holds to its level") {
 
 TEST_CASE("The sheets show every page in turn") {
   const auto window = makeWindow();
-  control<QTabWidget>(*window, QStringLiteral("tabs")).setCurrentIndex(2);
   auto& sheets = control<ui::SheetsPanel>(*window, QStringLiteral("sheets_panel"));
+  control<QTabWidget>(*window, QStringLiteral("tabs")).setCurrentWidget(&sheets);
   REQUIRE(waitFor([&] { return sheets.pageCount() > 0; }));
   auto& sheet = control(*window, QStringLiteral("sheet"));
   for (int page = 0; page < sheets.pageCount(); ++page) {

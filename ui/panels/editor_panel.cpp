@@ -11,6 +11,7 @@
 #include <QComboBox>
 #include <QPushButton>
 #include <QVBoxLayout>
+#include <algorithm>
 
 namespace ui {
 
@@ -32,6 +33,8 @@ EditorPanel::EditorPanel(Document& document, QWidget* parent) : QScrollArea(pare
   folds_->setContentsMargins(6, 6, 8, 6);
   folds_->setSpacing(4);
   for (const EditorSection& section : editorSections()) addSection(section);
+  connect(&document_, &Document::projectChanged, this, &EditorPanel::hideEmptySections);
+  hideEmptySections();
   folds_->addStretch();
   setWidget(inside);
 }
@@ -54,6 +57,19 @@ void EditorPanel::addRow(Section* section, const core::Field& field, double slid
     number->addSlider(slider_least, slider_most);
   section->rows()->addWidget(row);
   rows_.push_back(row);
+}
+
+/// A fold whose fields are all of a part that the project does not have is not shown.
+void EditorPanel::hideEmptySections() {
+  for (Section* section : sections_) {
+    const auto inside = [section](const FieldRow* row) { return section->isAncestorOf(row); };
+    const auto used = [&](const FieldRow* row) {
+      return inside(row) && row->field().applies(document_.project());
+    };
+    const bool is_water = std::ranges::any_of(
+        rows_, [&](const FieldRow* row) { return inside(row) && row->field().id.starts_with("water."); });
+    section->setVisible(!is_water || std::ranges::any_of(rows_, used));
+  }
 }
 
 void EditorPanel::addLists(Section* section, const QString& id) {

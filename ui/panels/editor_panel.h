@@ -42,6 +42,7 @@ private:
 
   void addSection(const EditorSection& section);
   void addRow(Section* section, const core::Field& field, double slider_least, double slider_most);
+  void hideEmptySections();
   void addLists(Section* section, const QString& id);
   void addWorksButton(Section* section);
   void showSpotHeightsWhenChosen(PointTable* table);

@@ -84,6 +84,32 @@ constexpr std::array kWorks{
     EditorField{"works.mixing_person_day_per_m3"},
 };
 
+constexpr std::array kCatchments{
+    EditorField{"water.roof.area_m2", {0, 200}},
+    EditorField{"water.roof.runoff"},
+    EditorField{"water.roof.first_flush_mm"},
+    EditorField{"water.ground.area_m2", {0, 1000}},
+    EditorField{"water.ground.runoff"},
+    EditorField{"water.ground.first_flush_mm"},
+    EditorField{"water.losses.open_water_kc"},
+    EditorField{"water.losses.cover_percent", {0, 100}},
+    EditorField{"water.losses.seepage_mm_day", {0, 10}},
+};
+
+constexpr std::array kNeeds{
+    EditorField{"water.target_years_in_ten", {1, 10}},
+    EditorField{"water.soil_water_mm_per_m"},
+    EditorField{"water.people"},
+    EditorField{"water.l_per_person_day"},
+};
+
+constexpr std::array kWeather{
+    EditorField{"water.climate.kind"},       EditorField{"water.climate.rain_cv_percent"},
+    EditorField{"water.climate.et0_method"}, EditorField{"water.climate.radiation_factor"},
+    EditorField{"water.climate.years"},      EditorField{"water.climate.seed"},
+    EditorField{"water.climate.gaps"},
+};
+
 constexpr std::array kPractice{
     EditorField{"practice.smallest_length_m"},
     EditorField{"practice.smallest_width_m"},
@@ -94,6 +120,10 @@ constexpr std::array kSections{
     EditorSection{"place", QT_TRANSLATE_NOOP("ui::EditorPanel", "Place and soil"), kPlace, false},
     EditorSection{"tank", QT_TRANSLATE_NOOP("ui::EditorPanel", "Tank, finished inside"), kTank, true},
     EditorSection{"lining", QT_TRANSLATE_NOOP("ui::EditorPanel", "Stone bed and coats"), kLining, true},
+    EditorSection{"catchments", QT_TRANSLATE_NOOP("ui::EditorPanel", "Roof, ground and losses"), kCatchments,
+                  false},
+    EditorSection{"needs", QT_TRANSLATE_NOOP("ui::EditorPanel", "Needs and target"), kNeeds, false},
+    EditorSection{"weather", QT_TRANSLATE_NOOP("ui::EditorPanel", "Weather"), kWeather, false},
     EditorSection{"quantities", QT_TRANSLATE_NOOP("ui::EditorPanel", "Materials and measures"), kQuantities,
                   false},
     EditorSection{"bill", QT_TRANSLATE_NOOP("ui::EditorPanel", "Customary bill"), kBill, false},

@@ -183,11 +183,61 @@ Figure inside(const Source& s) {
                  sourceLine("exact")})};
 }
 
+Figure noWater(const QString& id, const QString& name) {
+  return {id, name, kDash, QString(),
+          Text::tr("Latitude, weather, source and needs are not known yet: see the tab Water.")};
+}
+
+Figure lasting(const Source& s) {
+  const QString name = Text::tr("Years in ten without a dry day");
+  if (!s.plan.water) return noWater(QStringLiteral("lasting"), name);
+  const core::water::WaterPlan& w = *s.plan.water;
+  const QStringList how{
+      Text::tr(
+          "Each day: water held + source + runoff + rain − evaporation − seepage − need, kept between empty "
+          "and full; a day is dry when less than the need can be drawn."),
+      Text::tr("%1 of %2 weather years pass without a dry day. Days met: %3, water met: %4.")
+          .arg(s.format.integer(w.years_without_dry_day), s.format.integer(int(w.years)),
+               s.format.quantity(w.days_met_percent, Unit::percent, 1),
+               s.format.quantity(w.volume_met_percent, Unit::percent, 1)),
+      Text::tr("Reference evapotranspiration %1 a year, rain %2.")
+          .arg(s.format.quantity(w.et0_mm, Unit::millimetre, 0),
+               s.format.quantity(w.rain_mm, Unit::millimetre, 0)),
+      sourceLine("fao56"), sourceLine("richardson_1981")};
+  return {QStringLiteral("lasting"), name, s.format.number(w.years_in_ten, Unit::factor, 1),
+          Text::tr("dry days in a mean year %1, in the worst %2")
+              .arg(s.format.number(w.dry_days_mean, Unit::factor, 0), s.format.integer(w.dry_days_worst)),
+          lines(how)};
+}
+
+Figure sizes(const Source& s) {
+  const QString name = Text::tr("Sizes that meet the target");
+  if (!s.plan.water) return noWater(QStringLiteral("sizes"), name);
+  const core::water::WaterPlan& w = *s.plan.water;
+  const QString tank = w.smallest_full_m3
+                           ? Text::tr("smallest tank %1").arg(s.format.litres(*w.smallest_full_m3))
+                           : Text::tr("no tank up to %1").arg(s.format.litres(w.most_tried_m3));
+  const QString beds =
+      w.bed_area_m2 <= 0 ? QString()
+      : w.largest_bed_area_m2
+          ? Text::tr("largest beds %1").arg(s.format.quantity(*w.largest_bed_area_m2, Unit::square_metre, 0))
+          : Text::tr("no beds, however small");
+  const QStringList how{
+      Text::tr("The tank's plan is made larger or smaller at the same depth and batter; the beds keep their "
+               "shares. Every size is run through all weather years."),
+      Text::tr("Target: %1 years in ten without a dry day.")
+          .arg(s.format.number(s.project.water->target_years_in_ten, Unit::factor, 1)),
+      sourceLine("own")};
+  return {QStringLiteral("sizes"), name, QString(), beds.isEmpty() ? tank : tank + QLatin1Char('\n') + beds,
+          lines(how)};
+}
+
 }  // namespace
 
 std::vector<Figure> figures(const core::Project& project, const core::Plan& plan, const Formatter& format) {
   const Source s{project, plan, format};
-  return {holds(s), usable(s), cement(s), fillers(s), work(s), fillBy(s), pit(s), inside(s)};
+  return {holds(s),   usable(s), lasting(s), sizes(s), cement(s),
+          fillers(s), work(s),   fillBy(s),  pit(s),   inside(s)};
 }
 
 }  // namespace ui

@@ -8,6 +8,7 @@
 #include "ui/widgets/icons.h"
 
 #include <QCheckBox>
+#include <QComboBox>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QMenu>
@@ -29,6 +30,9 @@ constexpr int kMillimetres = 1000;
 constexpr int kWaterStep_mm = 10;
 constexpr int kWaterPage_mm = 100;
 constexpr double kQuarterTurn_deg = 90;
+constexpr int kPage_days = 30;
+
+enum WaterBy { by_hand, middle_year, dry_year };
 
 core::geometry::SceneOptions options(std::optional<core::geometry::CutPlane> cut, double water_level_m) {
   core::geometry::SceneOptions options;
@@ -102,6 +106,17 @@ void PitPanel::addLayers(QHBoxLayout* bar) {
 
 QHBoxLayout* PitPanel::makeWaterBar() {
   auto* name = new QLabel(tr("&Water"), this);
+  water_by_ = new QComboBox(this);
+  water_by_->setObjectName(QStringLiteral("water.by"));
+  water_by_->setAccessibleName(tr("What the water level follows"));
+  water_by_->addItems({tr("level set by hand"), tr("day of a middle year"), tr("day of a dry year")});
+  water_by_->setToolTip(
+      tr("In a dry year the tank holds less than in nine of ten years on each day; the tab Water has the "
+         "weather"));
+  connect(water_by_, &QComboBox::currentIndexChanged, this, [this] {
+    showWater();
+    redraw_.start();
+  });
   water_ = new QSlider(Qt::Horizontal, this);
   water_->setObjectName(QStringLiteral("water.level"));
   water_->setAccessibleName(tr("Water level above the finished floor"));
@@ -114,12 +129,14 @@ QHBoxLayout* PitPanel::makeWaterBar() {
   overflow->setObjectName(QStringLiteral("water.overflow"));
   overflow->setText(tr("To the overflow"));
   connect(overflow, &QToolButton::clicked, this, [this] {
+    water_by_->setCurrentIndex(by_hand);
     water_follows_overflow_ = true;
     showWater();
     redraw_.start();
   });
   auto* bar = new QHBoxLayout;
   bar->addWidget(name);
+  bar->addWidget(water_by_);
   bar->addWidget(water_, 1);
   bar->addWidget(water_text_);
   bar->addWidget(overflow);
@@ -138,8 +155,13 @@ void PitPanel::connectAll() {
   connect(cut_, &CutControls::changed, this, later);
   connect(cut_, &CutControls::turned, this, [this] { look(preset_); });
   connect(dimensions_, &QCheckBox::toggled, this, [this](bool shown) { view_->setDimensionsShown(shown); });
-  connect(water_, &QSlider::valueChanged, this, [this] {
-    water_follows_overflow_ = false;
+  connect(water_, &QSlider::valueChanged, this, [this](int value) {
+    if (followsDay()) {
+      day_ = value;
+    } else {
+      water_follows_overflow_ = false;
+      hand_level_m_ = double(value) / kMillimetres;
+    }
     showWater();
     redraw_.start();
   });
@@ -161,18 +183,53 @@ void PitPanel::setDark(bool dark) {
   layers_button_->setIcon(icon(QStringLiteral("layers")));
 }
 
+bool PitPanel::followsDay() const {
+  return water_by_->currentIndex() != by_hand && document_.plan().water.has_value();
+}
+
 double PitPanel::waterLevel() const {
+  if (followsDay()) {
+    const core::water::BandDay& day = document_.plan().water->band.at(std::size_t(day_));
+    const double held = water_by_->currentIndex() == dry_year ? day.p10 : day.p50;
+    return document_.plan().geometry.levelForVolume(held);
+  }
   if (water_follows_overflow_) return document_.plan().tank.full_level_m;
-  return std::min(double(water_->value()) / kMillimetres, document_.plan().tank.depth_m);
+  return std::min(hand_level_m_, document_.plan().tank.depth_m);
 }
 
 void PitPanel::showWater() {
   const QSignalBlocker quiet(water_);
+  water_by_->setVisible(document_.plan().water.has_value());
+  if (followsDay()) {
+    showDay();
+  } else {
+    showLevel();
+  }
+}
+
+void PitPanel::showLevel() {
   const double level_m = waterLevel();
+  water_->setSingleStep(kWaterStep_mm);
+  water_->setPageStep(kWaterPage_mm);
   water_->setRange(0, int(std::lround(document_.plan().tank.depth_m * kMillimetres)));
   water_->setValue(int(std::lround(level_m * kMillimetres)));
   water_text_->setText(tr("%1 deep: %2")
                            .arg(format_.quantity(level_m, core::Unit::metre, 2),
+                                format_.litres(document_.plan().geometry.volumeToLevel(level_m))));
+}
+
+void PitPanel::showDay() {
+  const auto& band = document_.plan().water->band;
+  day_ = std::clamp(day_, 0, int(band.size()) - 1);
+  water_->setSingleStep(1);
+  water_->setPageStep(kPage_days);
+  water_->setRange(0, int(band.size()) - 1);
+  water_->setValue(day_);
+  const core::water::BandDay& day = band[std::size_t(day_)];
+  const double level_m = waterLevel();
+  water_text_->setText(tr("%1 %2: %3 deep, %4")
+                           .arg(format_.integer(day.day), format_.monthName(day.month + 1),
+                                format_.quantity(level_m, core::Unit::metre, 2),
                                 format_.litres(document_.plan().geometry.volumeToLevel(level_m))));
 }
 

@@ -8,6 +8,7 @@
 #include <QWidget>
 
 class QCheckBox;
+class QComboBox;
 class QHBoxLayout;
 class QLabel;
 class QMenu;
@@ -39,6 +40,7 @@ private:
   CutControls* cut_;
   QMenu* layers_;
   QCheckBox* dimensions_;
+  QComboBox* water_by_;
   QSlider* water_;
   QLabel* water_text_;
   QTimer redraw_;
@@ -47,6 +49,8 @@ private:
   std::vector<QToolButton*> preset_buttons_;
   core::geometry::ViewPreset preset_ = core::geometry::ViewPreset::oblique;
   bool water_follows_overflow_ = true;
+  double hand_level_m_ = 0;
+  int day_ = 0;  // of the weather year, when the level follows a day
   bool looked_ = false;
   bool uncut_for_plan_ = false;  // shown whole because it is looked at from above
 
@@ -57,6 +61,9 @@ private:
   void draw();
   void showLayers();
   void showWater();
+  void showLevel();
+  void showDay();
+  bool followsDay() const;
   double waterLevel() const;
   core::geometry::Camera cameraFor(core::geometry::ViewPreset preset) const;
 };

@@ -104,9 +104,13 @@ QColor problemColour(const QPalette& palette) {
   return shades(isDark(palette)).problem;
 }
 
+QColor wrongColour(const QPalette& palette) {
+  return shades(isDark(palette)).wrong_base;
+}
+
 void markWrong(QWidget* editor, bool wrong) {
   QPalette changed;
-  if (wrong) changed.setColor(QPalette::Base, shades(isDark(editor->palette())).wrong_base);
+  if (wrong) changed.setColor(QPalette::Base, wrongColour(editor->palette()));
   editor->setPalette(changed);
 }
 

@@ -28,6 +28,8 @@ QColor severityColour(core::Severity severity, const QPalette& palette);
 QColor quietColour(const QPalette& palette);
 QColor problemColour(const QPalette& palette);
 
+/// Ground of a text that is not taken.
+QColor wrongColour(const QPalette& palette);
 /// Marks an editor whose text is not taken.
 void markWrong(QWidget* editor, bool wrong);
 

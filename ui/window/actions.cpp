@@ -99,6 +99,7 @@ void Actions::addViewMenu() {
   QMenu* menu = window_.menuBar()->addMenu(tr("&View"));
   const Commands& c = commands_;
   const QList<QPair<QString, QString>> tabs{{QStringLiteral("pit_panel"), tr("&Pit")},
+                                            {QStringLiteral("water_panel"), tr("&Water")},
                                             {QStringLiteral("drawings_panel"), tr("&Drawings")},
                                             {QStringLiteral("sheets_panel"), tr("&Sheets")}};
   int key = 1;

@@ -5,6 +5,7 @@
 #include "ui/panels/figures_panel.h"
 #include "ui/panels/pit_panel.h"
 #include "ui/panels/sheets_panel.h"
+#include "ui/panels/water_panel.h"
 #include "ui/widgets/icons.h"
 #include "ui/widgets/message_bar.h"
 #include "ui/window/actions.h"
@@ -46,6 +47,7 @@ MainWindow::MainWindow(QWidget* parent)
       editor_(new EditorPanel(document_, this)),
       tabs_(new QTabWidget(this)),
       pit_(new PitPanel(document_, this)),
+      water_(new WaterPanel(document_, this)),
       drawings_(new DrawingsPanel(document_, this)),
       sheets_(new SheetsPanel(document_, this)),
       figures_(new FiguresPanel(document_, this)) {
@@ -73,6 +75,7 @@ void MainWindow::arrange() {
   tabs_->setObjectName(QStringLiteral("tabs"));
   tabs_->setDocumentMode(true);
   tabs_->addTab(pit_, tr("Pit"));
+  tabs_->addTab(water_, tr("Water"));
   tabs_->addTab(drawings_, tr("Drawings"));
   tabs_->addTab(sheets_, tr("Sheets"));
   auto* columns = new QHBoxLayout;
@@ -128,7 +131,8 @@ void MainWindow::connectAll() {
   connect(&keeper_, &FileKeeper::changed, this, &MainWindow::showTitle);
   connect(&keeper_, &FileKeeper::changed, this, &MainWindow::keepWork);
   connect(&document_, &Document::projectChanged, this, &MainWindow::keepWork);
-  connect(figures_, &FiguresPanel::fieldWanted, editor_, &EditorPanel::goTo);
+  connect(figures_, &FiguresPanel::fieldWanted, this, &MainWindow::goTo);
+  connect(water_, &WaterPanel::importWanted, this, &MainWindow::askWeather);
   connect(sheets_, &SheetsPanel::exportWanted, this, [this] { askExport(QStringLiteral(".pdf")); });
   connect(sheets_, &SheetsPanel::printWanted, this, &MainWindow::print);
 }
@@ -137,6 +141,7 @@ void MainWindow::setFormatter(const Formatter& format) {
   format_ = format;
   editor_->setFormatter(format);
   pit_->setFormatter(format);
+  water_->setFormatter(format);
   drawings_->setFormatter(format);
   sheets_->setFormatter(format);
   figures_->setFormatter(format);
@@ -167,6 +172,7 @@ void MainWindow::applyDark(bool dark) {
   applyTheme(dark);
   actions_->refreshIcons();
   pit_->setDark(dark);
+  water_->setDark(dark);
   drawings_->setDark(dark);
   sheets_->refreshIcons();
   figures_->refresh();
@@ -201,6 +207,11 @@ void MainWindow::look(const QString& preset) {
   pit_->look(preset == QLatin1String("plan")      ? ViewPreset::plan
              : preset == QLatin1String("section") ? ViewPreset::section
                                                   : ViewPreset::oblique);
+}
+
+void MainWindow::goTo(const QString& field) {
+  if (editor_->goTo(field)) return;
+  if (water_->goTo(field)) tabs_->setCurrentWidget(water_);
 }
 
 void MainWindow::about() {

@@ -4,6 +4,7 @@
 #include "ui/document/file_keeper.h"
 #include "ui/document/recovery.h"
 #include "ui/text/formatter.h"
+#include "ui/text/words.h"
 #include "ui/widgets/theme.h"
 
 #include <QMainWindow>
@@ -20,6 +21,7 @@ class DrawingsPanel;
 class MessageBar;
 class PitPanel;
 class SheetsPanel;
+class WaterPanel;
 
 /// The window: what is entered at the left, the pit in the middle, what follows at the right.
 class MainWindow : public QMainWindow {
@@ -45,6 +47,8 @@ public:
   void finishExports();
   /// Puts the example in place as a copy without a file.
   void startWithExample();
+  /// Takes a daily weather record from a file and says how it went.
+  void readWeather(const QString& path);
   /// Offers work that an earlier run could not save.
   void offerRecovery();
 
@@ -68,6 +72,7 @@ private:
   EditorPanel* editor_;
   QTabWidget* tabs_;
   PitPanel* pit_;
+  WaterPanel* water_;
   DrawingsPanel* drawings_;
   SheetsPanel* sheets_;
   FiguresPanel* figures_;
@@ -82,6 +87,7 @@ private:
   void showTab(const QString& name);
   void look(const QString& preset);
   void about();
+  void goTo(const QString& field);
 
   // main_window_files.cpp
   bool mayLeave();
@@ -93,8 +99,11 @@ private:
   bool askSaveAs();
   void askExport(const QString& ending);
   void print();
+  void askWeather();
   void recover(const LeftBehind& work);
-  void sayProblems(const QString& what, const core::Problems& problems);
+  using ProblemText = QString (*)(const core::Problem&, const Formatter&);
+  void sayProblems(const QString& what, const core::Problems& problems,
+                   ProblemText text = words::problemText);
   QString suggestedName(const QString& ending) const;
 };
 

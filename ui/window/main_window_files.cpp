@@ -76,14 +76,14 @@ bool MainWindow::saveFile(const QString& path) {
   return true;
 }
 
-void MainWindow::sayProblems(const QString& what, const core::Problems& problems) {
+void MainWindow::sayProblems(const QString& what, const core::Problems& problems, ProblemText text) {
   QStringList lines{what};
   for (const core::Problem& problem : problems) {
     if (lines.size() > kProblemsShown) {
       lines << tr("and %1 more").arg(format_.integer(int(problems.size()) - kProblemsShown));
       break;
     }
-    lines << words::problemText(problem, format_);
+    lines << text(problem, format_);
   }
   messages_->say(MessageBar::Kind::problem, lines.join(QLatin1Char('\n')));
 }

@@ -1,0 +1,48 @@
+#include "ui/drawings/chart.h"
+
+#include <QTextBoundaryFinder>
+#include <algorithm>
+
+namespace ui::drawings {
+
+QStringList wrapLines(const QString& text, const Lettering& lettering, double width_mm) {
+  QStringList lines;
+  for (const QString& part : text.split(u'\n')) {
+    QTextBoundaryFinder finder(QTextBoundaryFinder::Line, part);
+    QString line;
+    qsizetype from = 0;
+    for (qsizetype to = finder.toNextBoundary(); to > 0; to = finder.toNextBoundary()) {
+      const QString piece = part.mid(from, to - from);
+      if (!line.isEmpty() && drawings::width_mm((line + piece).trimmed(), lettering) > width_mm) {
+        lines << line.trimmed();
+        line.clear();
+      }
+      line += piece;
+      from = to;
+    }
+    lines << line.trimmed();
+  }
+  return lines;
+}
+
+void drawSentence(QPainter& painter, const QRectF& box_mm, const QString& sentence, const Style& style) {
+  const Lettering lettering{style.text_mm};
+  const QStringList lines = wrapLines(sentence, lettering, box_mm.width() * 0.8);
+  double height = 0, width = 0;
+  for (const QString& line : lines) {
+    height += height_mm(lettering, line);
+    width = std::max(width, width_mm(line, lettering));
+  }
+  if (height > box_mm.height() || width > box_mm.width()) return;
+  painter.save();
+  painter.setPen(chartColours(style.dark).ink);
+  double top = box_mm.center().y() - height / 2;
+  for (const QString& line : lines) {
+    drawText(painter, {box_mm.center().x() - width_mm(line, lettering) / 2, top + ascent_mm(lettering, line)},
+             line, lettering);
+    top += height_mm(lettering, line);
+  }
+  painter.restore();
+}
+
+}  // namespace ui::drawings
