@@ -155,6 +155,14 @@ QString schedule(const core::works::Works& works, const Formatter& format) {
   return section(Summary::tr("Order of work (first day, last day, crew)"), table);
 }
 
+QString water(const core::water::WaterPlan& plan, const Formatter& format) {
+  QString out = u'\n' + Summary::tr("Will the water last") + QStringLiteral("\n  ") +
+                words::waterHeadline(plan, format) + u'\n';
+  for (const QString& sentence : words::waterAnswers(plan, format))
+    out += QStringLiteral("  ") + sentence + u'\n';
+  return out;
+}
+
 QString findings(const core::Plan& plan, const Formatter& format) {
   QString out;
   for (const core::Finding& finding : plan.findings) {
@@ -171,6 +179,7 @@ QString planSummary(const core::Project& project, const core::Plan& plan, const 
                 layers(plan, format) + materials(plan, format) + customaryBill(plan, format) +
                 answers(plan, format);
   if (plan.works) out += labour(*plan.works, format) + schedule(*plan.works, format);
+  if (plan.water) out += water(*plan.water, format);
   return out + findings(plan, format);
 }
 

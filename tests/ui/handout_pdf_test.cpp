@@ -1,10 +1,13 @@
 #include "tests/support/temporary_folder.h"
+#include "tests/support/water_project.h"
 #include "tests/ui/handout_support.h"
 #include "ui/handouts/export.h"
+#include "ui/text/words.h"
 
 #include <QFile>
 #include <QImage>
 #include <QRegularExpression>
+#include <vector>
 
 #include <catch2/catch.hpp>
 
@@ -33,6 +36,20 @@ struct Written {
   Handout handout;
   QString file, reason;
 };
+
+/// Without and with the sheets of the water.
+std::vector<core::Project> bothKinds() {
+  return {usual(), support::waterProject()};
+}
+
+/// Number of the first page with a code, from 0.
+int pageWith(const Handout& handout, const QString& code) {
+  for (int page = 0; page < handout.pageCount(); ++page) {
+    if (handout.pageTitle(page).startsWith(code)) return page;
+  }
+  FAIL("no page " << code.toStdString());
+  return 0;
+}
 
 QString pageText(const QString& file, int page) {
   const QString number = QString::number(page + 1);
@@ -95,9 +112,34 @@ TEST_CASE("the PDF reads back with the plan's numbers, whole and with all its pa
   CHECK(cover.contains(support::simplified(format.date(plan.works->schedule.front().start))));
 }
 
-TEST_CASE("all fonts are embedded and no page is made of pixels") {
+TEST_CASE("the sheets of the water read back with the plan's numbers, in local digits too") {
   for (const char* language : {"en", "ne"}) {
-    const Written written(contentOf(usual(), ui::Formatter(QLocale(QString::fromLatin1(language)))));
+    const Written written(
+        contentOf(support::waterProject(), ui::Formatter(QLocale(QString::fromLatin1(language)))));
+    const auto& format = written.content.format;
+    const auto& water = *written.content.plan.water;
+    const auto has = [&](const char* code, const QString& part) {
+      const QString text = pageText(written.file, pageWith(written.handout, QString::fromLatin1(code)));
+      INFO(code << ": " << part.toStdString() << "\n" << text.toStdString());
+      CHECK(text.contains(support::simplified(part)));
+    };
+    const QString first = ui::words::waterHeadline(water, format).section(u' ', 0, 3);  // one line of it
+    has("F1", first);
+    has("F4", first);
+    has("F4", format.litres(water.curve.full_m3));
+    has("P4", format.quantity(1000 * water.year.evaporation, Unit::litre, 0));
+    has("P4", format.quantity(1000 * water.year.unmet, Unit::litre, 0));
+    has("P5", format.litres(water.smallest_full_m3.value()));
+    has("P5", format.quantity(water.largest_bed_area_m2.value(), Unit::square_metre, 0));
+    has("P6", format.quantity(1000 * water.beds.at(0).gross_m3, Unit::litre, 0));
+  }
+}
+
+TEST_CASE("all fonts are embedded and no page is made of pixels") {
+  const auto kind = GENERATE(0U, 1U);
+  for (const char* language : {"en", "ne"}) {
+    const Written written(
+        contentOf(bothKinds()[kind], ui::Formatter(QLocale(QString::fromLatin1(language)))));
     const auto fonts = tool("pdffonts", {written.file});
     REQUIRE(fonts.ok);
     const QStringList lines = fonts.out.split(u'\n', Qt::SkipEmptyParts).mid(2);
@@ -124,7 +166,7 @@ TEST_CASE("the check bar measures 100.0 mm on the printed page") {
 }
 
 TEST_CASE("every text still shows when a page is copied in pure black and white") {
-  const Written written(contentOf(usual(), english()));
+  const Written written(contentOf(bothKinds()[GENERATE(0U, 1U)], english()));
   constexpr int kDpi = 150;
   for (int number = 0; number < written.handout.pageCount(); ++number) {
     const QImage page = monochrome(written, number, kDpi);
@@ -150,7 +192,7 @@ TEST_CASE("a page in Nepali digits carries them into the PDF") {
 }
 
 TEST_CASE("the same design gives the same bytes") {
-  const Content content = contentOf(usual(), english());
+  const Content content = contentOf(bothKinds()[GENERATE(0U, 1U)], english());
   CHECK(Handout(content, {}).pdf() == Handout(content, {}).pdf());
   CHECK(ui::handouts::svg(content) == ui::handouts::svg(content));
 }

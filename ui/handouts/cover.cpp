@@ -114,6 +114,7 @@ void addAnswers(Sheet& sheet, const Content& content) {
   addWorkFacts(facts, content);
   addFacts(sheet, facts);
   sheet.space(1);
+  if (content.plan.water) sheet.paragraph(words::waterHeadline(*content.plan.water, content.format), kStrong);
   addBagPicture(sheet, content);
   if (!content.plan.works) {
     sheet.paragraph(Text::tr(

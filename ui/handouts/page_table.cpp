@@ -19,6 +19,10 @@ bool hasWorks(const Content& content) {
   return content.plan.works.has_value();
 }
 
+bool hasWater(const Content& content) {
+  return content.plan.water.has_value();
+}
+
 bool hasFindings(const Content& content) {
   return !content.plan.findings.empty();
 }
@@ -37,7 +41,13 @@ constexpr std::array kPages{
     PageKind{"M6", QT_TRANSLATE_NOOP("Handouts", "Work calendar"), true, hasWorks, buildWorkCalendar},
     PageKind{"M7", QT_TRANSLATE_NOOP("Handouts", "Wetting calendar"), true, hasWorks, buildWettingCalendar},
     PageKind{"F2", QT_TRANSLATE_NOOP("Handouts", "Dip-stick"), false, always, buildDipStick},
+    PageKind{"F4", QT_TRANSLATE_NOOP("Handouts", "Water through the year"), false, hasWater, buildWaterYear},
+    PageKind{"F5", QT_TRANSLATE_NOOP("Handouts", "Flow log"), false, always, buildFlowLog},
     PageKind{"F3", QT_TRANSLATE_NOOP("Handouts", "Working and living safely"), false, always, buildSafety},
+    PageKind{"P4", QT_TRANSLATE_NOOP("Handouts", "Supply and need"), false, hasWater, buildWaterBalance},
+    PageKind{"P5", QT_TRANSLATE_NOOP("Handouts", "Tank size and beds"), false, hasWater, buildWaterSizes},
+    PageKind{"P6", QT_TRANSLATE_NOOP("Handouts", "Figures of the water balance"), false, hasWater,
+             buildWaterFigures},
     PageKind{"P3", QT_TRANSLATE_NOOP("Handouts", "Findings and their sources"), false, hasFindings,
              buildFindings},
 };

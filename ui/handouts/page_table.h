@@ -32,7 +32,12 @@ void buildSettingOut(Sheet& sheet, const Content& content);
 void buildWorkCalendar(Sheet& sheet, const Content& content);
 void buildWettingCalendar(Sheet& sheet, const Content& content);
 void buildDipStick(Sheet& sheet, const Content& content);
+void buildWaterYear(Sheet& sheet, const Content& content);
+void buildFlowLog(Sheet& sheet, const Content& content);
 void buildSafety(Sheet& sheet, const Content& content);
+void buildWaterBalance(Sheet& sheet, const Content& content);
+void buildWaterSizes(Sheet& sheet, const Content& content);
+void buildWaterFigures(Sheet& sheet, const Content& content);
 void buildFindings(Sheet& sheet, const Content& content);
 
 }  // namespace ui::handouts
