@@ -5,7 +5,7 @@
 namespace core {
 namespace {
 
-constexpr std::array<std::string_view, 47> kCodes{
+constexpr std::array<std::string_view, 53> kCodes{
     "cannot_read",
     "cannot_write",
     "too_large",
@@ -48,11 +48,17 @@ constexpr std::array<std::string_view, 47> kCodes{
     "csv_no_header",
     "csv_column_missing",
     "csv_row_cells",
+    "survey_too_few",
+    "survey_collinear",
+    "survey_conflict",
     "csv_date_repeated",
     "csv_date_backwards",
     "csv_max_below_min",
     "unknown_key",
     "csv_days_missing",
+    "survey_duplicate",
+    "survey_spike",
+    "survey_far",
 };
 
 }  // namespace

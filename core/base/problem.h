@@ -24,7 +24,10 @@ namespace core {
 ///   more_wet_days_than_days, less_rain_than_wet_days, max_below_min, date_not_later
 /// - weather table (path "row:17:rain_mm", the header being row 1): csv_no_header, csv_column_missing,
 ///   csv_row_cells, csv_date_repeated, csv_date_backwards, csv_max_below_min
-/// - notes (do not stop anything): unknown_key, csv_days_missing (value: first and last day)
+/// - survey: survey_too_few, survey_collinear, survey_conflict
+/// - notes (do not stop anything): unknown_key, csv_days_missing (value: first and last day),
+/// survey_duplicate,
+///   survey_spike, survey_far
 ///
 /// `value` of not_json and not_utf8 is "line:column" of the fault, of cannot_read and cannot_write the
 /// system's reason.

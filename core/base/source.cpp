@@ -84,7 +84,108 @@ constexpr std::array kSources{
     Source{"sphere_water", Tag::pub, "Sphere Handbook 2011: 7.5 to 15 litres a person and day"},
     Source{"osha_1926p", Tag::pub,
            "29 CFR 1926 Subpart P, Excavations: ladder from 4 ft (1.2 m), protection from cave-in from 5 ft "
-           "(1.5 m)"},
+           "(1.5 m), spoil 2 ft (0.6 m) back; appendices A and B, table B-1"},
+    Source{
+        "handbook_pipe_tables", Tag::pub,
+        "Tables of pipe roughness, Hazen-Williams coefficients and minor losses in hydraulic handbooks, as "
+        "collected by LMNO Engineering (second-hand)"},
+    Source{
+        "sanks_minor_losses", Tag::pub,
+        "Sanks, Pumping Station Design, tables B-6 and B-7: energy losses of flanged fittings (second-hand)"},
+    Source{
+        "sanks_air", Tag::pub,
+        "Sanks, Pumping Station Design: velocity that clears air from a falling pipe, V = sqrt(gD) (0.825 + "
+        "0.25 sqrt(sin a)) (second-hand)"},
+    Source{
+        "kell_1975", Tag::pub,
+        "Kell: Density, thermal expansivity, and compressibility of liquid water from 0 to 150 C, Journal of "
+        "Chemical and Engineering Data 20 (1975) 97-105"},
+    Source{"huber_2009", Tag::pub,
+           "Huber et al.: New international formulation for the viscosity of H2O, Journal of Physical and "
+           "Chemical Reference Data 38 (2009) 101-125; liquid water at 0.1 MPa"},
+    Source{"wagner_pruss_2002", Tag::pub,
+           "Wagner, Pruss: The IAPWS formulation 1995 for the thermodynamic properties of ordinary water "
+           "substance, Journal of Physical and Chemical Reference Data 31 (2002) 387-535"},
+    Source{
+        "colebrook_1939", Tag::pub,
+        "Colebrook: Turbulent flow in pipes, with particular reference to the transition region between the "
+        "smooth and rough pipe laws, Journal of the Institution of Civil Engineers 11 (1939) 133-156"},
+    Source{"swamee_jain_1976", Tag::pub,
+           "Swamee, Jain: Explicit equations for pipe-flow problems, Journal of the Hydraulics Division 102 "
+           "(1976) 657-664"},
+    Source{"hazen_williams", Tag::pub,
+           "Williams, Hazen: Hydraulic Tables, 1905; SI form hf = 10.67 L Q^1.852 / (C^1.852 D^4.87)"},
+    Source{"iso_4427", Tag::pub,
+           "ISO 4427-2:2007, polyethylene pipes for water supply: outside diameters, least walls, nominal "
+           "pressures with C = 1.25, as reprinted by pipe makers (second-hand)"},
+    Source{"iso_4427_heat", Tag::mem,
+           "ISO 4427-1, annex A: pressure reduction 1.00 at 20 C, 0.87 at 30 C, 0.74 at 40 C (from memory)"},
+    Source{"broad_crest", Tag::pub,
+           "Broad-crested weir, Q = (2/3)^1.5 g^0.5 b H^1.5: open-channel texts; Ponce, San Diego State "
+           "University, CIVE 530"},
+    Source{
+        "manning", Tag::pub,
+        "Manning's equation, V = R^(2/3) S^(1/2) / n: open-channel texts, as Chow, Open-Channel Hydraulics, "
+        "1959"},
+    Source{"fhwa_hds5", Tag::mem,
+           "FHWA, Hydraulic Design Series 5, Hydraulic Design of Highway Culverts: outlet control (from "
+           "memory)"},
+    Source{"rational_method", Tag::pub,
+           "Rational method, Q = C i A / 360 with mm/h and ha: Ponce, San Diego State University, CIVE 445"},
+    Source{"storm_runoff", Tag::pub,
+           "Runoff coefficients for flood peaks: ASCE list; Schwab et al., Soil and Water Conservation "
+           "Engineering, 4th edition; bare packed soil: Illinois TSM 352"},
+    Source{"chow_ditch_speeds", Tag::pub,
+           "Greatest design velocities of ditches, after Chow, Open-Channel Hydraulics (second-hand)"},
+    Source{"fortier_scobey_1926", Tag::mem,
+           "Fortier, Scobey: Permissible canal velocities, Transactions of the American Society of Civil "
+           "Engineers 89, 1926 (from memory)"},
+    Source{"micro_hydro_civil_works", Tag::pub,
+           "Civil works guidelines for micro-hydropower in Nepal, Practical Action, chapter 5: settling "
+           "basin L B "
+           "= 2Q/w, forward speed 0.44 sqrt(d), sediment storage; example 5.1"},
+    Source{"clift_1978", Tag::pub,
+           "Clift, Grace, Weber: Bubbles, Drops, and Particles, 1978, table 5.2: drag of a sphere "
+           "(second-hand)"},
+    Source{
+        "ferguson_church_2004", Tag::pub,
+        "Ferguson, Church: A simple universal equation for grain settling velocity, Journal of Sedimentary "
+        "Research 74 (2004) 933-937; natural sand C1 = 18, C2 = 1.0 (constants from memory)"},
+    Source{"water_tightness_drop", Tag::pub,
+           "Water-tightness of concrete tanks: 10 mm in 7 days, BS 5337 as quoted (second-hand)"},
+    Source{
+        "water_tightness_share", Tag::pub,
+        "Water-tightness of concrete tanks: 0.1 % of the volume a day, AWWA and ACI summaries (second-hand)"},
+    Source{"iwmi_low_cost_drip", Tag::pub,
+           "IWMI multiple-use water study: low-cost drip needs 1.0 to 1.5 m of head"},
+    Source{"culmann", Tag::pub,
+           "Culmann, plane slip through the toe, as in Univ. of Florida CEG 4012 lecture notes, 2011, and "
+           "Das, Principles of Geotechnical Engineering"},
+    Source{"taylor_1937", Tag::mem,
+           "Taylor: Stability of earth slopes, Journal of the Boston Society of Civil Engineers 24, 1937; "
+           "table as in textbooks, from memory"},
+    Source{"infinite_slope", Tag::pub,
+           "Infinite slope with and without seepage, as in Univ. of Florida CEG 4012 lecture notes, 2011"},
+    Source{
+        "bishop_1955", Tag::pub,
+        "Bishop: The use of the slip circle in the stability analysis of slopes, Geotechnique 5, 1955, 7-17"},
+    Source{"whitman_bailey_1967", Tag::mem,
+           "Whitman, Bailey: Use of computers for slope stability analysis, Journal of the Soil Mechanics "
+           "and Foundations Division, ASCE, 1967 (from memory)"},
+    Source{"soil_strength", Tag::own,
+           "Tankwright's proposal from textbook ranges of cohesion, friction and unit weight; no substitute "
+           "for tests"},
+    Source{"ibc_1808_7", Tag::mem,
+           "International Building Code, section 1808.7: setback of footings above a slope, a third of its "
+           "height, at most 40 ft (from memory)"},
+    Source{"nssh_shrink_swell", Tag::pub,
+           "USDA NRCS, National Soil Survey Handbook, title 430-VI: shrink-swell classes by linear "
+           "extensibility 3, 6, 9 %"},
+    Source{"stefan_frost", Tag::mem, "Stefan's formula for the depth of frost (from memory)"},
+    Source{"qhull_1996", Tag::pub,
+           "Barber, Dobkin, Huhdanpaa: The Quickhull algorithm for convex hulls, ACM Transactions on "
+           "Mathematical Software 22(4), 1996"},
+    Source{"iec_61966_2_1", Tag::pub, "IEC 61966-2-1:1999, sRGB"},
 };
 
 }  // namespace
