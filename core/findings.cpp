@@ -12,7 +12,7 @@
 namespace core {
 namespace {
 
-constexpr std::array<std::string_view, 36> kCodes{
+constexpr std::array<std::string_view, 38> kCodes{
     "part_absent",
     "part_not_computed",
     "ground_not_computed",
@@ -41,6 +41,8 @@ constexpr std::array<std::string_view, 36> kCodes{
     "water_target_missed",
     "water_never_full",
     "water_rain_spread_unknown",
+    "water_years_few",
+    "water_record_no_whole_year",
     "water_record_short",
     "water_record_years_left_out",
     "water_record_filled",

@@ -1,5 +1,6 @@
 #include "core/finding_list.h"
 
+#include <algorithm>
 #include <cmath>
 
 #include <fmt/format.h>
@@ -61,18 +62,18 @@ void readings(const Water& water, FindingList& out) {
 
 void record(const Water& water, const water::WaterPlan& plan, FindingList& out) {
   const water::Weather& weather = *plan.weather;
-  const std::string field = "water.climate.kind";
+  const bool is_record = water.climate.kind == ClimateKind::daily;
   if (static_cast<int>(plan.years) < kWantedYears)
-    out.caution("water_record_short",
+    out.caution(is_record ? "water_record_short" : "water_years_few",
                 {value("years", static_cast<double>(plan.years)), value("wanted", kWantedYears)}, "own",
-                field);
+                is_record ? "water.climate.kind" : "water.climate.years");
   if (!weather.years_left_out.empty())
     out.note("water_record_years_left_out",
              {value("years", static_cast<double>(weather.years_left_out.size())),
               value("first", weather.years_left_out.front())},
              "user", "water.climate.gaps");
-  if (weather.days_filled > 0)
-    out.note("water_record_filled", {value("values", static_cast<double>(weather.days_filled))}, "own",
+  if (weather.values_filled > 0)
+    out.note("water_record_filled", {value("values", static_cast<double>(weather.values_filled))}, "own",
              "water.climate.gaps");
   if (water.climate.kind == ClimateKind::monthly && !water.climate.rain_cv_percent)
     out.note("water_rain_spread_unknown", {value("rain_cv_percent", plan.rain_cv_percent, Unit::percent)},
@@ -81,7 +82,8 @@ void record(const Water& water, const water::WaterPlan& plan, FindingList& out) 
 
 void target(const Water& water, const water::WaterPlan& plan, FindingList& out) {
   if (plan.years_in_ten >= water.target_years_in_ten) return;
-  std::vector values{value("years_in_ten", plan.years_in_ten), value("target", water.target_years_in_ten)};
+  std::vector values{value("years_in_ten", plan.years_in_ten), value("target", water.target_years_in_ten),
+                     value("most_tried_m3", plan.most_tried_m3, Unit::cubic_metre)};
   if (plan.smallest_full_m3)
     values.push_back(value("smallest_full_m3", *plan.smallest_full_m3, Unit::cubic_metre));
   if (plan.largest_bed_area_m2)
@@ -90,7 +92,7 @@ void target(const Water& water, const water::WaterPlan& plan, FindingList& out) 
 }
 
 void answers(const Water& water, const water::WaterPlan& plan, FindingList& out) {
-  if (plan.year.need() <= 0) out.note("water_no_need", {}, "user", "water.people");
+  if (plan.year.need() <= 0 && plan.bed_area_m2 <= 0) out.note("water_no_need", {}, "user", "water.people");
   target(water, plan, out);
   double most = 0;
   for (const water::BandDay& day : plan.band) most = std::max(most, day.most);
@@ -100,13 +102,11 @@ void answers(const Water& water, const water::WaterPlan& plan, FindingList& out)
         "water_never_full",
         {value("full_m3", plan.curve.full_m3, Unit::cubic_metre), value("most_m3", most, Unit::cubic_metre)},
         "exact", "tank.depth_m");
-  const bool by_penman = water.climate.et0_method == Et0Method::penman_monteith;
-  const double penman = by_penman ? plan.et0_mm : plan.et0_other_mm;
-  const double hargreaves = by_penman ? plan.et0_other_mm : plan.et0_mm;
-  if (std::abs(hargreaves - penman) > kEt0AgreesWithin * penman)
+  const double penman = plan.et0_penman_mm;
+  if (std::abs(plan.et0_hargreaves_mm - penman) > kEt0AgreesWithin * penman)
     out.note("water_et0_methods_differ",
              {value("penman_monteith_mm", penman, Unit::millimetre),
-              value("hargreaves_mm", hargreaves, Unit::millimetre)},
+              value("hargreaves_mm", plan.et0_hargreaves_mm, Unit::millimetre)},
              "fao56", "water.climate.et0_method");
 }
 
@@ -116,6 +116,8 @@ void waterFindings(const Project& project, const Plan& plan, FindingList& out) {
   if (!project.water) return;
   inputs(project, out);
   readings(*project.water, out);
+  if (!plan.water && project.site.latitude_deg && water::isClimateKnown(project.water->climate))
+    out.caution("water_record_no_whole_year", {}, "user", "water.climate.gaps");
   if (!plan.water) return;
   record(*project.water, *plan.water, out);
   answers(*project.water, *plan.water, out);

@@ -35,9 +35,10 @@ struct FindingValue {
 ///   water_latitude_unknown{}  water_climate_unknown{}: no answer without them
 ///   water_elevation_unknown{}: sea level is reckoned with
 ///   water_no_supply{}  water_no_need{}  water_not_for_drinking{people}
-///   water_target_missed{years_in_ten,target[,smallest_full_m3][,largest_bed_area_m2]}
+///   water_target_missed{years_in_ten,target,most_tried_m3[,smallest_full_m3][,largest_bed_area_m2]}
 ///   water_never_full{full_m3,most_m3}: in no year does the tank fill
 ///   water_rain_spread_unknown{rain_cv_percent}: years made from means alone differ too little
+///   water_years_few{years,wanted}  water_record_no_whole_year{}
 ///   water_record_short{years,wanted}  water_record_years_left_out{years,first}  water_record_filled{values}
 ///   water_readings_few{month,count}  water_reading_outlier{row,flow_l_per_min,median_l_per_min}
 ///   water_reading_too_quick{row,seconds}

@@ -1,5 +1,6 @@
 #include "core/exchange/json_reader.h"
 
+#include "core/exchange/utf8.h"
 #include "core/project/fields.h"
 
 #include <algorithm>
@@ -14,41 +15,6 @@ namespace core::exchange {
 namespace {
 
 using std::string_view;
-
-/// Length of the UTF-8 character that starts `text` (RFC 3629, table 3-7 of the Unicode Standard); 0 when
-/// there is none.
-std::size_t characterLength(string_view text) {
-  const auto byte = [text](std::size_t k) { return static_cast<unsigned char>(text[k]); };
-  const unsigned char lead = byte(0);
-  if (lead < 0x80) return 1;
-  const std::size_t length = lead < 0xC2 ? 0 : lead < 0xE0 ? 2 : lead < 0xF0 ? 3 : lead < 0xF5 ? 4 : 0;
-  if (length == 0 || text.size() < length) return 0;
-  for (std::size_t k = 1; k < length; ++k) {
-    if ((byte(k) & 0xC0) != 0x80) return 0;
-  }
-  const bool overlong = (lead == 0xE0 && byte(1) < 0xA0) || (lead == 0xF0 && byte(1) < 0x90);
-  const bool surrogate = lead == 0xED && byte(1) > 0x9F;
-  const bool beyond = lead == 0xF4 && byte(1) > 0x8F;
-  return overlong || surrogate || beyond ? 0 : length;
-}
-
-/// Place of the first byte that is not UTF-8.
-std::optional<std::size_t> firstBadByte(string_view text) {
-  for (std::size_t at = 0; at < text.size();) {
-    const std::size_t length = characterLength(text.substr(at));
-    if (length == 0) return at;
-    at += length;
-  }
-  return std::nullopt;
-}
-
-std::string lineAndColumn(string_view text, std::size_t at) {
-  const string_view before = text.substr(0, std::min(at, text.size()));
-  const auto line = 1 + std::count(before.begin(), before.end(), '\n');
-  const std::size_t newline = before.rfind('\n');
-  const std::size_t column = newline == string_view::npos ? before.size() : before.size() - newline - 1;
-  return fmt::format("{}:{}", line, std::max<std::size_t>(column, 1));
-}
 
 Problem fileProblem(string_view code, std::string value) {
   Problem problem;
@@ -92,7 +58,7 @@ public:
       if (startsBefore(position, word)) return add("not_finite", path(), std::string(word));
     }
     if (error.id == kNumberOverflow) return add("not_finite", path(), shortened(token));
-    return add("not_json", path(), lineAndColumn(text_, position));
+    return add("not_json", path(), placeOf(text_, std::max<std::size_t>(position, 1) - 1));
   }
 
 private:
@@ -171,8 +137,8 @@ tl::expected<Json, Problems> parseJson(string_view text) {
     problem.most = static_cast<double>(kMostBytes);
     return tl::unexpected(Problems{problem});
   }
-  if (const auto bad = firstBadByte(text)) {
-    return tl::unexpected(Problems{fileProblem("not_utf8", lineAndColumn(text, *bad + 1))});
+  if (const auto bad = notUtf8At(text)) {
+    return tl::unexpected(Problems{fileProblem("not_utf8", placeOf(text, *bad))});
   }
   Scan scan(text);
   Json::sax_parse(text, &scan);

@@ -53,6 +53,7 @@ std::optional<std::size_t> notUtf8At(string_view text) {
 }
 
 std::string placeOf(string_view text, std::size_t at) {
+  at = std::min(at, text.size());
   const string_view before = text.substr(0, at);
   const auto line = std::count(before.begin(), before.end(), '\n') + 1;
   const std::size_t newline = before.rfind('\n');

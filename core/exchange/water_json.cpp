@@ -92,14 +92,14 @@ Json readings(const water::MonthReadings& r) {
 }
 
 Json weather(const WaterPlan& plan) {
-  const bool by_penman = plan.made_from.et0_method == Et0Method::penman_monteith;
   return {{"first_month", plan.weather->first_month + 1},
           {"rain_mm", number(plan.rain_mm)},
           {"rain_cv_percent", number(plan.rain_cv_percent)},
-          {"et0_penman_monteith_mm", number(by_penman ? plan.et0_mm : plan.et0_other_mm)},
-          {"et0_hargreaves_mm", number(by_penman ? plan.et0_other_mm : plan.et0_mm)},
+          {"et0_penman_monteith_mm", number(plan.et0_penman_mm)},
+          {"et0_hargreaves_mm", number(plan.et0_hargreaves_mm)},
           {"years_left_out", plan.weather->years_left_out},
-          {"values_filled", plan.weather->days_filled}};
+          {"values_filled", plan.weather->values_filled},
+          {"days_outside_whole_years", plan.weather->days_outside}};
 }
 
 Json map(const WaterPlan& plan) {

@@ -201,7 +201,7 @@ private:
     Problem problem = problemOf("csv_max_below_min", pathOf(row.line, "t_max_c"),
                                 row.cells[*header_.placeOf("t_max_c")], "number");
     problem.least = *day.t_min_c;
-    problem.most = kWeatherColumns[2].range.most;
+    problem.most = water::kTemperature_c.most;
     problem.unit = Unit::celsius;
     add(std::move(problem));
   }

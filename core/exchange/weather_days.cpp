@@ -35,7 +35,17 @@ private:
     if (!readDate(path + "[0]", row[0], day)) return;
     for (std::size_t k = 1; k < row.size(); ++k)
       readValue(fmt::format("{}[{}]", path, k), row[k], kWeatherColumns[k - 1], day);
+    if (day.t_min_c && day.t_max_c && *day.t_max_c < *day.t_min_c)
+      return refuseRange(path + "[3]", row[3], day);
     days_.push_back(day);
+  }
+
+  void refuseRange(std::string path, const Json& json, const DailyWeather& day) {
+    Problem problem = problemAt("max_below_min", std::move(path), &json, "number");
+    problem.least = *day.t_min_c;
+    problem.most = water::kTemperature_c.most;
+    problem.unit = Unit::celsius;
+    problems_.push_back(std::move(problem));
   }
 
   bool readDate(std::string path, const Json& json, DailyWeather& day) {

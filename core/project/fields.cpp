@@ -170,7 +170,7 @@ constexpr std::array kFields{
   row<InWorks<&W::plaster_person_day_per_m2>>("works.plaster_person_day_per_m2", U::person_day_per_m2, {0.02, 5, 0.01, 2}, "cpwd_plaster", kMay, hasWorks),
   row<InWorks<&W::mixing_person_day_per_m3>>("works.mixing_person_day_per_m3", U::person_day_per_m3, {0.05, 10, 0.05, 2}, "is7272", kMay, hasWorks),
 
-  row<InRow<SourceMonths, &SourceMonth::flow_l_per_min>>("water.source.months[].flow_l_per_min", U::litre_per_minute, {0, 6000, 0.5, 1}, "user", kMay, hasWater),
+  row<InRow<SourceMonths, &SourceMonth::flow_l_per_min>>("water.source.months[].flow_l_per_min", U::litre_per_minute, {0, 6000, 0.1, 2}, "user", kMay, hasWater),
   row<InRow<SourceMonths, &SourceMonth::hours_per_day>>("water.source.months[].hours_per_day", U::hour, {0, 24, 1, 1}, "user", kMay, hasWater),
   row<InRow<Readings, &FlowReading::month>>("water.source.readings[].month", U::none, {1, 12, 1, 0}, "user", kMay, hasWater),
   row<InRow<Readings, &FlowReading::vessel_l>>("water.source.readings[].vessel_l", U::litre, {0.1, 2000, 1, 1}, "user", kMay, hasWater),

@@ -9,69 +9,78 @@
 namespace core::water {
 namespace {
 
-constexpr std::size_t kSteps = 64;        // of each round
+constexpr std::size_t kSteps = 64;        // of the first look
+constexpr std::size_t kFineSteps = 32;    // within the step where the first look found the border
 constexpr double kLargestTank_m3 = 200;   // the job's largest small tank
 constexpr double kMostTimesTheBeds = 10;  // areas tried, times the present one
 constexpr double kYears = 10;
 constexpr double kLeastOverPoint = 1.1;  // smallest size over the one whose floor is a point
 
-/// Years in ten without a dry day for each lane.
-std::vector<double> yearsInTen(const std::vector<Lane>& lanes, const DaySeries& series) {
-  std::vector<double> out;
-  for (const int years : yearsWithoutDryDay(lanes, series))
-    out.push_back(kYears * years / static_cast<double>(series.years()));
-  return out;
-}
-
-/// Values from just above `from` to `to`.
-std::vector<double> spread(double from, double to) {
-  std::vector<double> values;
-  for (std::size_t k = 1; k <= kSteps; ++k)
-    values.push_back(from + (to - from) * static_cast<double>(k) / static_cast<double>(kSteps));
-  return values;
-}
-
 using MakeLane = std::function<Lane(double)>;
 
-std::vector<double> reliability(const std::vector<double>& values, const MakeLane& lane,
-                                const DaySeries& series) {
+/// Values tried and the years in ten that each gives.
+struct Tried {
+  std::vector<double> values, years;
+
+  /// Index of the first value whose years fulfil a condition; the number of values when none does.
+  template <class Condition>
+  std::size_t first(Condition is_found) const {
+    return static_cast<std::size_t>(std::find_if(years.begin(), years.end(), is_found) - years.begin());
+  }
+};
+
+/// Tries values from just above `from` to `to`.
+Tried trySteps(double from, double to, std::size_t steps, const MakeLane& lane, const DaySeries& series) {
+  Tried tried;
   std::vector<Lane> lanes;
-  for (const double value : values) lanes.push_back(lane(value));
-  return yearsInTen(lanes, series);
+  for (std::size_t k = 1; k <= steps; ++k) {
+    tried.values.push_back(from + (to - from) * static_cast<double>(k) / static_cast<double>(steps));
+    lanes.push_back(lane(tried.values.back()));
+  }
+  for (const int years : yearsWithoutDryDay(lanes, series))
+    tried.years.push_back(kYears * years / static_cast<double>(series.years()));
+  return tried;
 }
 
-/// Smallest value within (from, most] from which the target is met; two rounds, the second within the step
-/// where the first one found it.
-std::optional<double> leastThatMeets(double target, double from, double most, const MakeLane& lane,
-                                     const DaySeries& series) {
-  double to = most;
-  for (int round = 0; round < 2; ++round) {
-    const std::vector<double> values = spread(from, to);
-    const std::vector<double> years = reliability(values, lane, series);
-    const auto met = std::find_if(years.begin(), years.end(), [&](double y) { return y >= target; });
-    if (met == years.end()) return round == 0 ? std::nullopt : std::optional(to);
-    const auto k = static_cast<std::size_t>(met - years.begin());
-    from = k == 0 ? from : values[k - 1];
-    to = values[k];
+/// Years in ten of one lane by the run in double, whose numbers do not depend on the processor.
+double yearsByRun(const Lane& lane, const DaySeries& series) {
+  const double start = startVolume(lane.tank, series, lane.bed_factor);
+  const Run all = run(lane.tank, series, start, lane.bed_factor);
+  int good = 0;
+  for (std::size_t y = 0; y < series.years(); ++y) {
+    const auto first = all.dry.begin() + static_cast<std::ptrdiff_t>(series.year_start[y]);
+    const auto last = all.dry.begin() + static_cast<std::ptrdiff_t>(series.year_start[y + 1]);
+    good += std::find(first, last, 1) == last ? 1 : 0;
   }
-  return to;
+  return kYears * good / static_cast<double>(series.years());
+}
+
+/// First value that meets the target; looked for again within the step before it.
+std::optional<double> leastThatMeets(double target, double from, const Tried& tried, const MakeLane& lane,
+                                     const DaySeries& series) {
+  const auto meets = [&](double years) { return years >= target; };
+  const std::size_t k = tried.first(meets);
+  if (k == tried.values.size()) return std::nullopt;
+  const Tried fine = trySteps(k == 0 ? from : tried.values[k - 1], tried.values[k], kFineSteps, lane, series);
+  for (std::size_t i = fine.first(meets); i < fine.values.size(); ++i) {
+    if (meets(yearsByRun(lane(fine.values[i]), series))) return fine.values[i];
+  }
+  return tried.values[k];
 }
 
 /// Largest value within (0, most] up to which the target is met all along.
 std::optional<double> mostThatMeets(double target, double most, const MakeLane& lane,
                                     const DaySeries& series) {
-  double from = 0;
-  double to = most;
-  for (int round = 0; round < 2; ++round) {
-    const std::vector<double> values = spread(from, to);
-    const std::vector<double> years = reliability(values, lane, series);
-    const auto missed = std::find_if(years.begin(), years.end(), [&](double y) { return y < target; });
-    if (missed == years.end()) return to;
-    const auto k = static_cast<std::size_t>(missed - years.begin());
-    if (k > 0) from = values[k - 1];
-    to = values[k];
+  const auto misses = [&](double years) { return years < target; };
+  const Tried tried = trySteps(0, most, kSteps, lane, series);
+  const std::size_t k = tried.first(misses);
+  if (k == tried.values.size()) return most;
+  const double met = k == 0 ? 0 : tried.values[k - 1];
+  const Tried fine = trySteps(met, tried.values[k], kFineSteps, lane, series);
+  for (std::size_t i = std::min(fine.first(misses), fine.values.size() - 1); i > 0; --i) {
+    if (!misses(yearsByRun(lane(fine.values[i - 1]), series))) return fine.values[i - 1];
   }
-  return from > 0 ? std::optional(from) : std::nullopt;
+  return met > 0 ? std::optional(met) : std::nullopt;
 }
 
 }  // namespace
@@ -82,11 +91,16 @@ void addSizes(WaterPlan& plan, double target_years_in_ten) {
   const MapReach reach = mapReach(tank.full_m3, plan.bed_area_m2);
   const MakeLane sized = [&](double full_m3) { return Lane{scaled(tank, factorFor(tank, full_m3)), 1}; };
   const double least = kLeastOverPoint * leastFull(tank);
-  const std::vector<double> sizes = spread(least, std::max(least, reach.most_full_m3));
-  const std::vector<double> years = reliability(sizes, sized, series);
-  for (std::size_t k = 0; k < sizes.size(); ++k) plan.storage.push_back({sizes[k], years[k]});
-  plan.most_tried_m3 = std::max(reach.most_full_m3, kLargestTank_m3);
-  plan.smallest_full_m3 = leastThatMeets(target_years_in_ten, least, plan.most_tried_m3, sized, series);
+  const double near = std::max(least, reach.most_full_m3);
+  const Tried storage = trySteps(least, near, kSteps, sized, series);
+  for (std::size_t k = 0; k < storage.values.size(); ++k)
+    plan.storage.push_back({storage.values[k], storage.years[k]});
+  plan.most_tried_m3 = std::max(near, kLargestTank_m3);
+  plan.smallest_full_m3 = leastThatMeets(target_years_in_ten, least, storage, sized, series);
+  if (!plan.smallest_full_m3 && plan.most_tried_m3 > near) {
+    const Tried beyond = trySteps(near, plan.most_tried_m3, kSteps, sized, series);
+    plan.smallest_full_m3 = leastThatMeets(target_years_in_ten, near, beyond, sized, series);
+  }
   if (plan.bed_area_m2 <= 0) return;
   plan.most_tried_area_m2 = kMostTimesTheBeds * plan.bed_area_m2;
   const auto bedded = [&](double factor) { return Lane{tank, factor}; };

@@ -36,7 +36,11 @@ void checkCrop(const OwnCrop& crop, std::size_t row, const Water& water, Problem
   const std::string path = fmt::format("water.crops[{}].", row);
   if (crop.name.empty()) out.push_back({"missing", path + "name", "\"\"", {}, {}, Unit::none, "text"});
   const auto end = water.crops.begin() + static_cast<std::ptrdiff_t>(row);
-  if (std::any_of(water.crops.begin(), end, [&](const OwnCrop& other) { return other.name == crop.name; }))
+  const bool is_of_table = std::any_of(crops().begin(), crops().end(),
+                                       [&](const CropFigures& other) { return other.id == crop.name; });
+  const bool is_repeated =
+      std::any_of(water.crops.begin(), end, [&](const OwnCrop& other) { return other.name == crop.name; });
+  if (is_of_table || is_repeated)
     out.push_back({"name_repeated", path + "name", "\"" + crop.name + "\"", {}, {}, Unit::none, {}});
   const int days = crop.ini_days + crop.dev_days + crop.mid_days + crop.late_days;
   if (days > kLongestSeason_days)

@@ -1,6 +1,7 @@
 #include "core/water/crop_water.h"
 
 #include "core/water/evapotranspiration.h"
+#include "core/water/rain_month.h"
 
 #include <algorithm>
 #include <cmath>
@@ -11,7 +12,6 @@ namespace {
 constexpr double kStandardWind_m_s = 2;  // climate that the tabled Kc hold for
 constexpr double kStandardRhMin = 45;    // [%]
 constexpr double kDryEndKc = 0.45;       // a crop left to dry in the field: end Kc not adjusted
-constexpr float kWetDay_mm = 0.1F;       // least rain of a wet day; WMO practice, from memory
 constexpr double kMmPerMetre = 1000;
 
 constexpr std::size_t kMidStage = 2, kLateStage = 3;
@@ -26,18 +26,35 @@ bool isPlanting(const Weather& weather, std::size_t i, int month, int day) {
   return weather.day[i] == day || (weather.day[i] < day && isLastOfMonth(weather, i));
 }
 
-/// Day of the season on each day of the weather, from 1; 0 outside of it. The next planting ends a season.
+/// Counts the days of a season from 1; 0 outside of it. The next planting ends a season.
+class SeasonCounter {
+public:
+  SeasonCounter(const Weather& weather, int season_days, int month, int day)
+      : weather_(weather), season_days_(season_days), month_(month), day_(day) {}
+
+  int next(std::size_t i) {
+    if (isPlanting(weather_, i, month_, day_))
+      count_ = 1;
+    else if (count_ > 0)
+      ++count_;
+    if (count_ > season_days_) count_ = 0;
+    return count_;
+  }
+
+private:
+  const Weather& weather_;
+  int season_days_, month_, day_;
+  int count_ = 0;
+};
+
+/// Day of the season on each day of the weather. The first year begins with what the last one leaves in the
+/// ground, as the tank does.
 std::vector<int> seasonDays(const Weather& weather, int season_days, int month, int day) {
   std::vector<int> of_season(weather.days(), 0);
-  int count = 0;
-  for (std::size_t i = 0; i < weather.days(); ++i) {
-    if (isPlanting(weather, i, month, day))
-      count = 1;
-    else if (count > 0)
-      ++count;
-    if (count > season_days) count = 0;
-    of_season[i] = count;
-  }
+  if (weather.years() == 0) return of_season;
+  SeasonCounter season(weather, season_days, month, day);
+  for (std::size_t i = weather.year_start[weather.years() - 1]; i < weather.days(); ++i) season.next(i);
+  for (std::size_t i = 0; i < weather.days(); ++i) of_season[i] = season.next(i);
   return of_season;
 }
 

@@ -31,7 +31,8 @@ struct BedInput {
 /// A bucket of the root depth: depletion rises by Kc ET0 and falls by rain (what overfills it drains); each
 /// day of the season it is brought back to the depletion the crop bears (p x soil water x root depth). It
 /// starts at that depletion on the day of planting: rain before planting is not counted. A season may run
-/// over the end of a year. @source fao56 eq. 82 to 85
+/// over the end of a year; the first year begins with the season that the last one leaves. @source fao56 eq.
+/// 82 to 85
 std::vector<float> netIrrigation_mm(const BedInput& bed, const Weather& weather);
 
 /// Kc ET0 of a bed each day [mm], 0 outside of the season.

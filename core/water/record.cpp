@@ -31,7 +31,7 @@ public:
     if (!days_.empty()) cutAll();
     Weather weather = builder_.take(first_month_);
     weather.years_left_out = std::move(years_left_out_);
-    weather.days_filled = values_filled_;
+    weather.values_filled = values_filled_;
     weather.days_outside = days_outside_;
     return weather;
   }

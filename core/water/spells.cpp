@@ -30,13 +30,13 @@ struct Held {
   }
 };
 
-/// Days of one spell from `first`; nothing when it does not end within a year or the record.
-/// @param is_over (series, day, held) steps a day and says whether the spell ends with it
+/// Days of one spell from `first`; nothing when it does not end within a year. After the last day comes the
+/// first.
+/// @param is_over steps a day and says whether the spell ends with it
 template <class Step>
 std::optional<int> daysOf(std::size_t first, std::size_t days, Step is_over) {
-  const std::size_t last = std::min(first + kLongest_days, days);
-  for (std::size_t d = first; d < last; ++d) {
-    if (is_over(d)) return static_cast<int>(d - first);
+  for (std::size_t k = 0; k < kLongest_days; ++k) {
+    if (is_over((first + k) % days)) return static_cast<int>(k);
   }
   return std::nullopt;
 }
@@ -50,16 +50,11 @@ std::optional<int> middle(std::vector<std::optional<int>> spells) {
   return *half;
 }
 
-/// A year from a first of a month that the record holds whole.
-bool holdsYear(std::size_t first, std::size_t days) {
-  return first + kLongest_days <= days;
-}
-
 template <class Spell>
 std::vector<DaysFrom> byMonth(const Weather& weather, Spell spell) {
   std::vector<std::vector<std::optional<int>>> spells(kMonths);
   for (std::size_t d = 0; d < weather.days(); ++d) {
-    if (weather.day[d] == 1 && holdsYear(d, weather.days())) spells[weather.month[d]].push_back(spell(d));
+    if (weather.day[d] == 1) spells[weather.month[d]].push_back(spell(d));
   }
   std::vector<DaysFrom> out;
   for (std::size_t m = 0; m < kMonths; ++m)

@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <cmath>
 #include <numeric>
+#include <utility>
 
 namespace core::water {
 namespace {
@@ -147,7 +148,10 @@ void addWeatherFigures(WaterPlan& plan) {
   const Weather& weather = *plan.weather;
   const auto years = static_cast<double>(weather.years());
   plan.et0_mm = sum(weather.et0_mm) / years;
-  plan.et0_other_mm = sum(weather.et0_other_mm) / years;
+  plan.et0_penman_mm = plan.et0_mm;
+  plan.et0_hargreaves_mm = sum(weather.et0_other_mm) / years;
+  if (plan.made_from.et0_method == Et0Method::hargreaves)
+    std::swap(plan.et0_penman_mm, plan.et0_hargreaves_mm);
   plan.rain_mm = sum(weather.rain_mm) / years;
   std::vector<double> yearly(weather.years());
   eachDay(weather.year_start, [&](std::size_t d, std::size_t y) { yearly[y] += weather.rain_mm[d]; });

@@ -86,9 +86,10 @@ struct WaterPlan {
   std::vector<DaysFrom> lasts;  ///< full tank, nothing flows in: days until the first dry day, January first
   std::vector<DaysFrom> fills;  ///< empty tank, nothing drawn: days until full
   double peak_need_l_day = 0;   ///< largest need of a day, mean of the years
-  double et0_mm = 0, et0_other_mm = 0;  ///< a mean year, by the method asked for and by the other
-  double rain_mm = 0;                   ///< a mean year
-  double rain_cv_percent = 0;           ///< of the weather years
+  double et0_penman_mm = 0, et0_hargreaves_mm = 0;  ///< a mean year by each method
+  double et0_mm = 0;                                ///< by the method asked for
+  double rain_mm = 0;                               ///< a mean year
+  double rain_cv_percent = 0;                       ///< of the weather years
   std::vector<BedNeed> beds;
   double bed_area_m2 = 0;
   std::optional<double> smallest_full_m3;  ///< smallest tank, same depth and batter, that meets the target;

@@ -32,7 +32,7 @@ struct Weather {
   int first_month = 0;                     ///< 0 to 11
   // how a record was taken
   std::vector<int> years_left_out;  ///< calendar years in which a year of the record with gaps starts
-  std::size_t days_filled = 0;      ///< values put in by the rule for gaps
+  std::size_t values_filled = 0;    ///< values put in by the rule for gaps
   std::size_t days_outside = 0;     ///< days before the first and after the last whole year, not used
 
   std::size_t days() const { return rain_mm.size(); }

@@ -25,7 +25,7 @@ inline core::Project waterProject() {
   }
   water.climate.years = 30;
   water.climate.rain_cv_percent = 18;
-  water.beds.push_back({"tomato", 120, 2, 15, core::IrrigationMethod::watering_can, {}});
+  water.beds.push_back({"tomato", 200, 2, 15, core::IrrigationMethod::watering_can, {}});
   water.animals.push_back({core::Animal::goat_or_sheep, 4, {}});
   return project;
 }

@@ -114,10 +114,35 @@ TEST_CASE("years made from means alone are said to differ too little") {
 TEST_CASE("few weather years are said: nine are few, ten are not") {
   Project p = plenty();
   p.water->climate.years = 10;
-  CHECK_FALSE(raises(p, "water_record_short"));
+  CHECK_FALSE(raises(p, "water_years_few"));
   p.water->climate.years = 9;
-  CHECK(raises(p, "water_record_short"));
-  CHECK(valueOf(p, "water_record_short", "years") == 9);
+  CHECK(valueOf(p, "water_years_few", "years") == 9);
+  CHECK_FALSE(raises(p, "water_record_short"));  // these are made, not measured
+}
+
+TEST_CASE("beds that need nothing drawn are not told to be entered") {
+  Project p = plenty();
+  p.water->animals.clear();
+  p.water->crops.push_back({.name = "fallow", .kc_ini = 0, .kc_mid = 0, .kc_end = 0});
+  p.water->beds[0].crop = "fallow";
+  REQUIRE(core::plan(p)->water->year.need() <= 0);
+  CHECK_FALSE(raises(p, "water_no_need"));
+}
+
+TEST_CASE("a record without a whole year says so") {
+  Project p = plenty();
+  std::vector<core::DailyWeather> days(300);
+  for (std::size_t k = 0; k < days.size(); ++k) {
+    days[k].date = std::chrono::sys_days(std::chrono::year{2001} / 1 / 1) + std::chrono::days(k);
+    days[k].rain_mm = 1;
+    days[k].t_min_c = 10;
+    days[k].t_max_c = 22;
+  }
+  p.water->climate.kind = core::ClimateKind::daily;
+  p.water->climate.daily = core::DailyRecord(days);
+  CHECK(raises(p, "water_record_no_whole_year"));
+  p.water->climate.kind = core::ClimateKind::monthly;
+  CHECK_FALSE(raises(p, "water_record_no_whole_year"));
 }
 
 TEST_CASE("gaps of a record are said, whichever rule is used") {

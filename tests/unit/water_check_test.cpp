@@ -39,6 +39,8 @@ TEST_CASE("own crops have a name of their own and a season within a year") {
   p.water->crops[0].name = "taro";
   p.water->crops.push_back({.name = "taro"});
   CHECK(firstOf(p) == "name_repeated water.crops[1].name");
+  p.water->crops[1].name = "tomato";  // one of the table
+  CHECK(firstOf(p) == "name_repeated water.crops[1].name");
   p.water->crops.pop_back();
   p.water->crops[0].mid_days = 285;  // 25 + 35 + 285 + 20 = 365
   CHECK(firstOf(p).empty());

@@ -117,7 +117,7 @@ TEST_CASE("bed: rain left from one season is not carried to the next planting") 
   CHECK(need[indexOf(w, 4, 10, 365)] == Approx(2.5));
 }
 
-TEST_CASE("season over the end of the year: it goes on into the next, and ends with the record") {
+TEST_CASE("season over the end of the year: it goes on into the next, and from the last into the first") {
   const Weather w = steady(3, 2);  // years from 1 March on
   const std::vector<float> use = cropUse_mm(bed(2, 1), w);
   const auto countIn = [&](std::size_t year) {
@@ -125,8 +125,8 @@ TEST_CASE("season over the end of the year: it goes on into the next, and ends w
     for (std::size_t i = w.year_start[year]; i < w.year_start[year + 1]; ++i) n += use[i] > 0 ? 1U : 0U;
     return n;
   };
-  CHECK(use[0] == 0);        // before the first planting
-  CHECK(countIn(0) == 28);   // February
+  CHECK(use[0] == Approx(5 * *kcOnDay(kCrop, 29)));  // as the last year leaves it
+  CHECK(countIn(0) == 100);
   CHECK(countIn(1) == 100);  // 72 from the season before, 28 of the next
   CHECK(countIn(2) == 100);
   CHECK(use[365] == Approx(5 * *kcOnDay(kCrop, 29)));

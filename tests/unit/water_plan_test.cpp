@@ -88,6 +88,8 @@ TEST_CASE("the years with a dry day are those that are counted") {
     short_m3 = std::max(short_m3, year.short_m3);
     CHECK((year.dry_days > 0) == (year.short_m3 > 1e-3));
   }
+  REQUIRE(0 < good);
+  REQUIRE(good < 30);
   CHECK(plan.years_without_dry_day == good);
   CHECK(plan.years_in_ten == Approx(10.0 * good / 30));
   CHECK(plan.dry_days_worst == worst);
@@ -139,6 +141,24 @@ TEST_CASE("a steady need empties a full tank and a steady flow fills it in the d
   for (const auto& month : plan.water->fills) {
     REQUIRE(month.days.has_value());
     CHECK(*month.days == static_cast<int>(std::ceil(plan.tank.full_volume_m3 / 0.6)));
+  }
+}
+
+TEST_CASE("one weather year is enough to know how long a full tank lasts from every month") {
+  Project project = support::waterProject();
+  project.water->people = 60;
+  std::vector<core::DailyWeather> days(365);
+  for (std::size_t k = 0; k < days.size(); ++k) {
+    days[k].date = std::chrono::sys_days(std::chrono::year{2001} / 1 / 1) + std::chrono::days(k);
+    days[k].rain_mm = k < 31 ? 2 : 0;
+    days[k].t_min_c = 10;
+    days[k].t_max_c = 22;
+  }
+  project.water->climate.kind = core::ClimateKind::daily;
+  project.water->climate.daily = core::DailyRecord(days);
+  for (const auto& month : water(project).lasts) {
+    REQUIRE(month.days.has_value());
+    CHECK(*month.days < 40);
   }
 }
 
@@ -194,6 +214,12 @@ TEST_CASE("more rain, more tap, more tank, fewer beds: never fewer good years") 
   const double years = water(base).years_in_ten;
   Project more = base;
   for (auto& month : more.water->source.months) month.flow_l_per_min *= 1.3;
+  CHECK(water(more).years_in_ten >= years);
+  more = base;
+  more.tank.length_m *= 1.3;
+  CHECK(water(more).years_in_ten >= years);
+  more = base;
+  for (auto& month : more.water->climate.months) month.rain_mm = *month.rain_mm * 1.3;
   CHECK(water(more).years_in_ten >= years);
   more = base;
   more.water->roof.area_m2 = 80;

@@ -88,7 +88,7 @@ TEST_CASE("a record is cut into whole years from the wettest month on") {
   CHECK(weather.days() == 1461);
   CHECK(weather.days_outside == 108 + 184);  // 15 March to 30 June 2001, 1 July to 31 December 2005
   CHECK(weather.years_left_out.empty());
-  CHECK(weather.days_filled == 0);
+  CHECK(weather.values_filled == 0);
   for (const std::size_t start : {0U, 365U, 730U, 1096U}) {
     CHECK(weather.month[start] == 6);
     CHECK(weather.day[start] == 1);
@@ -164,7 +164,7 @@ TEST_CASE("gaps leave out the year they are in and no other") {
     CHECK(weather.years_left_out == std::vector<int>{2003, 2004});
     CHECK(weather.years() == 3);
     CHECK(weather.rain_mm[weather.year_start[2]] == 10.05F);
-    CHECK(weather.days_filled == 0);
+    CHECK(weather.values_filled == 0);
     CHECK(weather.days_outside == 0);
   }
   const Weather missing = cut(without(all, date(2002, 12, 24)));
@@ -177,7 +177,7 @@ TEST_CASE("a missing day or value comes from the same day of the nearest year, o
   const Weather day = cut(without(all, date(2003, 12, 24)), GapRule::nearest_year);
   CHECK(day.years() == 5);
   CHECK(day.years_left_out.empty());
-  CHECK(day.days_filled == 3);
+  CHECK(day.values_filled == 3);
   const std::size_t t = place(day, 2, 12, 24);
   CHECK(day.rain_mm[t] == 1.02F);
   CHECK(day.t_max_c[t] == 20.02F);
@@ -186,7 +186,7 @@ TEST_CASE("a missing day or value comes from the same day of the nearest year, o
   holed[indexOf(all, date(2002, 12, 24))].rain_mm.reset();
   holed[indexOf(all, date(2003, 12, 24))].rain_mm.reset();
   const Weather value = cut(holed, GapRule::nearest_year);
-  CHECK(value.days_filled == 2);
+  CHECK(value.values_filled == 2);
   CHECK(value.rain_mm[place(value, 1, 12, 24)] == 1.01F);  // 2002 from 2001
   CHECK(value.rain_mm[place(value, 2, 12, 24)] == 1.04F);  // 2003 from 2004, not from the filled 2002
   CHECK(value.t_max_c[place(value, 2, 12, 24)] == 20.03F);
@@ -203,12 +203,12 @@ TEST_CASE("29 February is filled from 28 February") {
   const Days all = days(date(2001, 7, 1), date(2006, 6, 30));
   const Weather same = cut(without(all, date(2004, 2, 29)), GapRule::nearest_year);
   CHECK(same.rain_mm[place(same, 2, 2, 29)] == 1.04F);
-  CHECK(same.days_filled == 3);
+  CHECK(same.values_filled == 3);
   const Weather other =
       cut(without(without(all, date(2004, 2, 29)), date(2004, 2, 28)), GapRule::nearest_year);
   CHECK(other.rain_mm[place(other, 2, 2, 29)] == 1.03F);
   CHECK(other.rain_mm[place(other, 2, 2, 28)] == 1.03F);
-  CHECK(other.days_filled == 6);
+  CHECK(other.values_filled == 6);
 }
 
 TEST_CASE("what no year has cannot be filled") {
@@ -218,7 +218,7 @@ TEST_CASE("what no year has cannot be filled") {
   CHECK(weather.years() == 0);
   CHECK(weather.days() == 0);
   CHECK(weather.years_left_out == std::vector<int>{2001, 2002, 2003});
-  CHECK(weather.days_filled == 0);
+  CHECK(weather.values_filled == 0);
   CHECK(isSound(weather));
 }
 
@@ -230,7 +230,7 @@ TEST_CASE("years without a single day are left out, not copied") {
     const Weather weather = cut(all, rule);
     CHECK(weather.years() == 2);
     CHECK(weather.years_left_out == std::vector<int>{2002, 2003});
-    CHECK(weather.days_filled == 0);
+    CHECK(weather.values_filled == 0);
   }
 }
 
