@@ -3,6 +3,7 @@
 
 #include <QCoreApplication>
 #include <QProcess>
+#include <QScreen>
 #include <QTabWidget>
 
 #include <catch2/catch.hpp>
@@ -33,7 +34,8 @@ bool runsWell(const QString& tag, const QMap<QString, QString>& variables = {}) 
 }  // namespace
 
 TEST_CASE("views that come and go leave a clean exit") {
-  for (const QString tag : {"come-and-go", "never-shown", "alive-at-exit", "tabs", "closed-while-taking"})
+  for (const QString tag :
+       {"come-and-go", "never-shown", "alive-at-exit", "tabs", "back-in-front", "closed-while-taking"})
     CHECK(runsWell(tag));
 }
 
@@ -94,6 +96,35 @@ TEST_CASE("tabs hide and show views, scenes change while hidden", "[.tabs]") {
     other->setScene(sceneOf({.water_m = 0.3 * (k % 3)}));
     tabs.setCurrentIndex(k % 2);
     CHECK_FALSE(picture(k % 2 ? *other : *one).isNull());
+  }
+}
+
+/// Colour in the middle of a widget as the screen shows it.
+QColor onScreen(const QWidget& widget) {
+  const QPoint middle = widget.mapToGlobal(widget.rect().center());
+  const QImage image = widget.screen()->grabWindow(0, middle.x(), middle.y(), 1, 1).toImage();
+  return image.pixelColor(0, 0);
+}
+
+TEST_CASE("the pit is painted again when its tab comes back to the front", "[.back-in-front]") {
+  QTabWidget tabs;
+  ui::PitView* view = ui::makePitView(&tabs);
+  auto* other = new QWidget(&tabs);
+  other->setAutoFillBackground(true);
+  other->setPalette(QPalette(Qt::magenta));
+  tabs.addTab(view, "pit");
+  tabs.addTab(other, "other");
+  tabs.resize(400, 300);
+  view->setScene(sceneOf({}));
+  tabs.show();
+  CHECK_FALSE(picture(*view).isNull());
+  REQUIRE(waitFor([&] { return onScreen(*view).saturation() > 20; }));
+  const QColor pit = onScreen(*view);
+  for (int k = 0; k < 3; ++k) {
+    tabs.setCurrentIndex(1);
+    REQUIRE(waitFor([&] { return onScreen(*other) == QColor(Qt::magenta); }));
+    tabs.setCurrentIndex(0);
+    CHECK(waitFor([&] { return onScreen(*view) == pit; }, 5000));
   }
 }
 

@@ -90,7 +90,9 @@ void FrameGraph::setBackground(const QColor& colour) {
 }
 
 void FrameGraph::redraw() {
-  clear_->setClearStencilValue(clear_->clearStencilValue() == 0 ? 1 : 0);
+  // a value that comes back to what was last drawn would be no change; hiding and showing ask twice
+  constexpr int kStencilValues = 256;
+  clear_->setClearStencilValue((clear_->clearStencilValue() + 1) % kStencilValues);
 }
 
 }  // namespace ui::view3d
