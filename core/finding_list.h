@@ -46,6 +46,9 @@ private:
   }
 };
 
+/// What there is to know of the ground, the water in it, the cut, the edge and the people nearby.
+void siteFindings(const Project& project, const Plan& plan, FindingList& out);
+
 /// What there is to know of source, need, weather and whether the water lasts.
 void waterFindings(const Project& project, const Plan& plan, FindingList& out);
 

@@ -1,6 +1,7 @@
 #include "core/findings.h"
 
 #include "core/finding_list.h"
+#include "core/site/thresholds.h"
 
 #include <algorithm>
 #include <array>
@@ -12,7 +13,7 @@
 namespace core {
 namespace {
 
-constexpr std::array<std::string_view, 38> kCodes{
+constexpr std::array<std::string_view, 59> kCodes{
     "part_absent",
     "part_not_computed",
     "ground_not_computed",
@@ -32,6 +33,26 @@ constexpr std::array<std::string_view, 38> kCodes{
     "customary_cement_differs",
     "customary_sand_soil_differs",
     "digging_norms_differ",
+    "site_on_fill",
+    "site_soft_wet",
+    "site_rock_floor",
+    "site_swelling_soil",
+    "site_cut_too_steep",
+    "site_cut_too_high",
+    "site_slope_steep",
+    "site_slope_too_steep",
+    "site_edge_unknown",
+    "site_edge_near",
+    "site_edge_too_near",
+    "site_water_table_unknown",
+    "site_uplift",
+    "site_uplift_near",
+    "site_house_unknown",
+    "site_house_in_flow_path",
+    "site_toddlers_no_fence",
+    "site_toddlers_unknown",
+    "site_runoff_straight_in",
+    "site_frost",
     "water_latitude_unknown",
     "water_climate_unknown",
     "water_elevation_unknown",
@@ -43,6 +64,7 @@ constexpr std::array<std::string_view, 38> kCodes{
     "water_rain_spread_unknown",
     "water_years_few",
     "water_record_no_whole_year",
+    "water_rain_spread_differs",
     "water_record_short",
     "water_record_years_left_out",
     "water_record_filled",
@@ -57,21 +79,23 @@ constexpr std::array<std::string_view, 38> kCodes{
 constexpr double kLeastClay_percent = 10;   // earth_plaster_clay
 constexpr double kMostClay_percent = 15;    // earth_plaster_clay
 constexpr int kOrdinaryCuring_days = 7;     // is456_curing
-constexpr double kLadderFrom_m = 1.2;       // osha_1926p
-constexpr double kCaveInFrom_m = 1.5;       // osha_1926p
-constexpr double kDeepestByHand_m = 2.5;    // own
 constexpr double kBillAgreesWithin = 0.10;  // own: share by which two bills may differ and still agree
 
 void pitDepth(const Plan& plan, FindingList& out) {
   const double depth = plan.earthwork.pit_depth_m;
+  const site::Threshold& ladder = site::threshold("pit.ladder_from");
+  const site::Threshold& cave_in = site::threshold("pit.cave_in_from");
+  const site::Threshold& by_hand = site::threshold("pit.deepest_by_hand");
   const auto values = [&](const char* limit, double m) {
     return std::vector{value("pit_depth_m", depth, Unit::metre), value(limit, m, Unit::metre)};
   };
-  if (depth > kDeepestByHand_m)
-    out.stop("pit_too_deep_by_hand", values("most_m", kDeepestByHand_m), "own", "tank.depth_m");
-  if (depth >= kCaveInFrom_m)
-    out.caution("pit_cave_in", values("from_m", kCaveInFrom_m), "osha_1926p", "tank.batter");
-  if (depth >= kLadderFrom_m) out.caution("pit_ladder", values("from_m", kLadderFrom_m), "osha_1926p");
+  if (depth > by_hand.value)
+    out.stop("pit_too_deep_by_hand", values("most_m", by_hand.value), std::string(by_hand.source),
+             "tank.depth_m");
+  if (depth >= cave_in.value)
+    out.caution("pit_cave_in", values("from_m", cave_in.value), std::string(cave_in.source), "tank.batter");
+  if (depth >= ladder.value)
+    out.caution("pit_ladder", values("from_m", ladder.value), std::string(ladder.source));
 }
 
 void size(const Project& project, const Plan& plan, FindingList& out) {
@@ -201,6 +225,7 @@ std::span<const std::string_view> findingCodes() {
 std::vector<Finding> findings(const Project& project, const Plan& plan) {
   FindingList out;
   pitDepth(plan, out);
+  siteFindings(project, plan, out);
   clay(project, plan, out);
   crews(plan, out);
   customaryBill(plan, out);

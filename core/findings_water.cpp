@@ -9,9 +9,10 @@ namespace core {
 namespace {
 
 // Thresholds; sources stand beside the findings they raise.
-constexpr int kWantedYears = 10;           // own: fewer weather years say little of one bad year in ten
-constexpr double kFlowAgreesWithin = 0.1;  // own: share by which entered flow and readings may differ
-constexpr double kEt0AgreesWithin = 0.05;  // own: share by which the two methods may differ in a year
+constexpr int kWantedYears = 10;              // own: fewer weather years say little of one bad year in ten
+constexpr double kFlowAgreesWithin = 0.1;     // own: share by which entered flow and readings may differ
+constexpr double kSpreadAgreesWithin = 0.25;  // own: share by which the spread of made years may differ
+constexpr double kEt0AgreesWithin = 0.05;     // own: share by which the two methods may differ in a year
 
 bool hasSupply(const Water& water) {
   const auto& months = water.source.months;
@@ -75,7 +76,14 @@ void record(const Water& water, const water::WaterPlan& plan, FindingList& out) 
   if (weather.values_filled > 0)
     out.note("water_record_filled", {value("values", static_cast<double>(weather.values_filled))}, "own",
              "water.climate.gaps");
-  if (water.climate.kind == ClimateKind::monthly && !water.climate.rain_cv_percent)
+  if (!is_record && water.climate.rain_cv_percent &&
+      std::abs(plan.rain_cv_percent - *water.climate.rain_cv_percent) >
+          kSpreadAgreesWithin * *water.climate.rain_cv_percent)
+    out.note("water_rain_spread_differs",
+             {value("rain_cv_percent", *water.climate.rain_cv_percent, Unit::percent),
+              value("made_percent", plan.rain_cv_percent, Unit::percent)},
+             "richardson_1981", "water.climate.rain_cv_percent");
+  if (!is_record && !water.climate.rain_cv_percent)
     out.note("water_rain_spread_unknown", {value("rain_cv_percent", plan.rain_cv_percent, Unit::percent)},
              "richardson_1981", "water.climate.rain_cv_percent");
 }

@@ -32,12 +32,20 @@ struct FindingValue {
 ///   pit_ladder{pit_depth_m,from_m}  pit_cave_in{pit_depth_m,from_m} pit_too_deep_by_hand{pit_depth_m,most_m}
 ///   customary_cement_differs{ratio,by_area_ratio}  customary_sand_soil_differs{bill,mix}
 ///   digging_norms_differ{norm_days,practice_days}
+///   site_on_fill{}  site_soft_wet{}  site_rock_floor{}  site_swelling_soil{clay_percent,from}
+///   site_cut_too_steep{batter,wanted,pit_depth_m}  site_cut_too_high{pit_depth_m,most_m,factor}
+///   site_slope_steep, site_slope_too_steep{slope_deg,from_deg}
+///   site_edge_unknown{}  site_edge_near, site_edge_too_near{distance_m,own_m,code_m}
+///   site_water_table_unknown{}  site_uplift, site_uplift_near{factor,wanted,head_m[,keep_water_m]}
+///   site_house_unknown{}  site_house_in_flow_path{house_m,within_m}
+///   site_toddlers_no_fence{}  site_toddlers_unknown{}  site_runoff_straight_in{}  site_frost{month,t_min_c}
 ///   water_latitude_unknown{}  water_climate_unknown{}: no answer without them
 ///   water_elevation_unknown{}: sea level is reckoned with
 ///   water_no_supply{}  water_no_need{}  water_not_for_drinking{people}
 ///   water_target_missed{years_in_ten,target,most_tried_m3[,smallest_full_m3][,largest_bed_area_m2]}
 ///   water_never_full{full_m3,most_m3}: in no year does the tank fill
 ///   water_rain_spread_unknown{rain_cv_percent}: years made from means alone differ too little
+///   water_rain_spread_differs{rain_cv_percent,made_percent}: made years differ more or less than asked
 ///   water_years_few{years,wanted}  water_record_no_whole_year{}
 ///   water_record_short{years,wanted}  water_record_years_left_out{years,first}  water_record_filled{values}
 ///   water_readings_few{month,count}  water_reading_outlier{row,flow_l_per_min,median_l_per_min}

@@ -71,6 +71,7 @@ constexpr Field row(string_view id, Unit unit, Range range, string_view source, 
 
 using P = Project;
 using S = Site;
+using V = StopOverride;
 using G = Ground;
 using T = Tank;
 using L = Lining;
@@ -115,6 +116,12 @@ constexpr std::array kFields{
   row<At<kSite, &S::rock_floor>>("site.rock_floor", U::none, kNoRange, "user", kMay),
   row<At<kSite, &S::house_downhill_m>>("site.house_downhill_m", U::metre, {0, 5000, 1, 0}, "user", kMay),
   row<At<kSite, &S::toddlers_within_20_m>>("site.toddlers_within_20_m", U::none, kNoRange, "user", kMay),
+  row<At<kSite, &S::fence_planned>>("site.fence_planned", U::none, kNoRange, "user", kMay),
+  row<At<kSite, &S::silt_trap_planned>>("site.silt_trap_planned", U::none, kNoRange, "user", kMay),
+  row<At<kSite, &S::stop_override, &V::engineer>>("site.override.engineer", U::none, kTextLength, "user", kMay),
+  row<At<kSite, &S::stop_override, &V::licence>>("site.override.licence", U::none, kTextLength, "user", kMay),
+  row<At<kSite, &S::stop_override, &V::reason>>("site.override.reason", U::none, kTextLength, "user", kMay),
+  row<At<kSite, &S::stop_override, &V::date>>("site.override.date", U::none, kNoRange, "user", kMay),
 
   row<At<kTank, &T::shape>>("tank.shape", U::none, kNoRange, "user", kMust),
   row<At<kTank, &T::measured_at>>("tank.measured_at", U::none, kNoRange, "user", kMust),

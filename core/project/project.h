@@ -25,6 +25,17 @@ struct Ground {
   bool operator==(const Ground&) const = default;
 };
 
+/// A licensed engineer's word that a tank may be built although a finding says stop. Counts when all four
+/// entries are there.
+struct StopOverride {
+  std::string engineer;
+  std::string licence;
+  std::string reason;
+  std::optional<std::chrono::year_month_day> date;
+  bool isRecorded() const { return !engineer.empty() && !licence.empty() && !reason.empty() && date; }
+  bool operator==(const StopOverride&) const = default;
+};
+
 /// What is known of the place. An absent value means "not known", which never counts as safe.
 struct Site {
   std::optional<double> latitude_deg;
@@ -38,6 +49,9 @@ struct Site {
   std::optional<bool> rock_floor;
   std::optional<double> house_downhill_m;
   std::optional<bool> toddlers_within_20_m;
+  std::optional<bool> fence_planned;      ///< four sides, gate that shuts itself, ladder or rope to climb out
+  std::optional<bool> silt_trap_planned;  ///< before the tank, for runoff led in
+  StopOverride stop_override;
   bool operator==(const Site&) const = default;
 };
 

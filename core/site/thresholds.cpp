@@ -31,6 +31,7 @@ constexpr std::array kThresholds{
     Threshold{"cover.least", 0, Unit::metre, "own", Tag::own},
     Threshold{"edge.footing_setback_share", 1.0 / 3, Unit::factor, "ibc_1808_7", Tag::mem},
     Threshold{"edge.footing_setback_most", 12.2, Unit::metre, "ibc_1808_7", Tag::mem},
+    Threshold{"house.flow_path", 100, Unit::metre, "own", Tag::own},
     Threshold{"uplift.least_factor", 1.2, Unit::factor, "own", Tag::own},
     Threshold{"frost.water_within", 1.5, Unit::metre, "own", Tag::own},
     Threshold{"swell.extensibility_moderate", 3, Unit::percent, "nssh_shrink_swell", Tag::pub},

@@ -8,11 +8,11 @@ namespace core::water {
 namespace {
 
 constexpr double kSecondsPerMinute = 60;
-constexpr double kQuickest_s = 3;         // volumetric_method: the vessel takes 3 s or more
-constexpr std::size_t kEnough = 3;        // volumetric_method: more than three readings
-constexpr double kOutlierScore = 3.5;     // iglewicz_hoaglin
-constexpr double kMedianScale = 0.6745;   // median deviation of a normal distribution over its spread
-constexpr double kMeanScale = 1.2533141;  // spread of a normal distribution over its mean deviation
+constexpr double kQuickest_s = 3;        // volumetric_method: the vessel takes 3 s or more
+constexpr std::size_t kEnough = 3;       // volumetric_method: more than three readings
+constexpr double kOutlierScore = 3.5;    // iglewicz_hoaglin
+constexpr double kMedianScale = 0.6745;  // median deviation of a normal distribution over its spread
+constexpr double kFinest = 0.02;         // own: bucket and watch are read no finer than this share
 
 double median(std::vector<double> values) {
   std::sort(values.begin(), values.end());
@@ -20,23 +20,16 @@ double median(std::vector<double> values) {
   return values.size() % 2 == 1 ? values[half] : (values[half - 1] + values[half]) / 2;
 }
 
-double mean(const std::vector<double>& values) {
-  double sum = 0;
-  for (const double v : values) sum += v;
-  return sum / static_cast<double>(values.size());
-}
-
-/// Modified z-scores; where more than half of the values are alike, the mean deviation stands in for the
-/// median deviation. One or two readings never score above 0.6745.
+/// Modified z-scores. The spread is taken no finer than bucket and watch can be read. Two readings cannot
+/// tell which of them is apart.
 std::vector<double> scores(const std::vector<double>& values) {
   const double middle = median(values);
   std::vector<double> deviation(values.size());
   std::transform(values.begin(), values.end(), deviation.begin(),
                  [&](double v) { return std::abs(v - middle); });
-  const double mad = median(deviation);
-  const double spread = mad > 0 ? mad / kMedianScale : mean(deviation) * kMeanScale;
+  const double spread = std::max(median(deviation) / kMedianScale, kFinest * middle);
   std::vector<double> score(values.size(), 0);
-  if (spread <= 0) return score;
+  if (spread <= 0 || values.size() < 3) return score;
   std::transform(deviation.begin(), deviation.end(), score.begin(), [&](double d) { return d / spread; });
   return score;
 }

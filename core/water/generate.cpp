@@ -10,6 +10,7 @@
 #include <cmath>
 #include <cstddef>
 #include <cstdint>
+#include <utility>
 #include <vector>
 
 namespace core::water {
@@ -104,6 +105,36 @@ private:
   double factor_ = 1;
 };
 
+/// Days of whole years whose rain is brought, month by month, to the means that were entered.
+class MadeDays {
+public:
+  MadeDays(const Climate& climate, std::size_t years) : climate_(climate), years_(years) {}
+
+  void add(const DayOfYear& date, const Made& made) {
+    days_.push_back({date, made});
+    sums_[static_cast<std::size_t>(date.month)] += made.rain_mm;
+  }
+
+  void build(WeatherBuilder& builder) const {
+    for (std::size_t k = 0; k < days_.size(); ++k) {
+      const auto& [date, made] = days_[k];
+      if (k % kYear == 0) builder.startYear();
+      builder.add(date, made.rain_mm * share(static_cast<std::size_t>(date.month)), made.day);
+    }
+  }
+
+private:
+  const Climate& climate_;
+  std::size_t years_;
+  std::vector<std::pair<DayOfYear, Made>> days_;
+  std::array<double, kMonths> sums_{};
+
+  double share(std::size_t month) const {
+    const double wanted = *climate_.months[month].rain_mm * static_cast<double>(years_);
+    return sums_[month] > 0 ? wanted / sums_[month] : 1;
+  }
+};
+
 std::vector<DayOfYear> commonYear() {
   std::vector<DayOfYear> days;
   for (int month = 0; month < static_cast<int>(kMonths); ++month) {
@@ -137,16 +168,17 @@ Weather generate(const Climate& climate, const WeatherPlace& place, int years) {
   const std::size_t start = daysBefore(first_month, year);
   const std::size_t count = static_cast<std::size_t>(years) * kYear;
   DayMaker maker(climate);
-  WeatherBuilder builder(climate, place, count);
+  MadeDays days(climate, static_cast<std::size_t>(years));
   // It runs from a first of January on, so that another first month only cuts the same days elsewhere.
   for (std::size_t k = 0; k < start + count; ++k) {
     const DayOfYear& date = year[k % kYear];
     const bool is_new_year = k >= start && (k - start) % kYear == 0;
     if (is_new_year) maker.startYear();
     const Made made = maker.next(date);
-    if (is_new_year) builder.startYear();
-    if (k >= start) builder.add(date, made.rain_mm, made.day);
+    if (k >= start) days.add(date, made);
   }
+  WeatherBuilder builder(climate, place, count);
+  days.build(builder);
   return builder.take(first_month);
 }
 

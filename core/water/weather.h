@@ -53,7 +53,8 @@ Weather weatherYears(const Climate& climate, const WeatherPlace& place);
 /// Temperatures: the month's means, higher maxima on dry days, with noise that averages out. When
 /// `rain_cv_percent` is given a yearly factor with mean 1 makes up what the chain lacks of it.
 /// Random numbers are drawn per day in the same order whatever the means, so that a small change of a mean is
-/// a small change of the weather. @source richardson_1981, geng_1986
+/// a small change of the weather. At the end the rain of each month is brought to its mean by one
+/// factor. @source richardson_1981, geng_1986
 Weather generate(const Climate& climate, const WeatherPlace& place, int years);
 
 /// Weather of the record's whole years. Gaps: see GapRule.
