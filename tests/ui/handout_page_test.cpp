@@ -280,6 +280,22 @@ TEST_CASE("without crew and dates the calendars are left out and the cover says 
   CHECK(textOf(handout, "F1").contains("no work calendar"));
 }
 
+TEST_CASE("a recorded override takes NOT FOR CONSTRUCTION away and is printed on every construction sheet") {
+  Content content = withStop();
+  content.project.site.stop_override = {"A. Tesh", "CE 1", "drained", std::chrono::year{2027} / 1 / 5};
+  const Handout overridden(content, {});
+  for (const ui::handouts::PageKind& kind : ui::handouts::pageKinds()) {
+    for (const int page : pagesWith(overridden, QString::fromLatin1(kind.code))) {
+      const QString text = support::simplified(PageRecord(overridden, page).recorder.allText());
+      INFO(kind.code);
+      CHECK_FALSE(text.contains("NOT FOR CONSTRUCTION"));
+      CHECK((!kind.construction || text.contains("A. Tesh")));
+    }
+  }
+  content.project.site.stop_override.licence.clear();
+  CHECK(ui::handouts::isStopped(content));
+}
+
 TEST_CASE("a stop finding puts NOT FOR CONSTRUCTION on every construction sheet and nowhere without one") {
   const Handout stopped(withStop(), {});
   for (const auto& kind : ui::handouts::pageKinds()) {
@@ -295,7 +311,7 @@ TEST_CASE("a stop finding puts NOT FOR CONSTRUCTION on every construction sheet 
   core::Project shallow = usual();
   shallow.tank.depth_m = 0.8;
   const Content free = contentOf(shallow, english());
-  REQUIRE_FALSE(ui::handouts::hasStop(free));
+  REQUIRE_FALSE(ui::handouts::isStopped(free));
   const Handout handout(free, {});
   for (int page = 0; page < handout.pageCount(); ++page)
     CHECK_FALSE(PageRecord(handout, page).recorder.says("NOT FOR CONSTRUCTION"));
@@ -424,14 +440,16 @@ TEST_CASE("the sheet of sizes prints the smallest tank and the largest beds, or 
   const char* const kTank = "Smallest tank for the years wanted, same depth";
   const char* const kBeds = "Largest beds for the years wanted, this tank";
   CHECK(answer("when full").startsWith(support::simplified(format.litres(water.curve.full_m3))));
-  CHECK(answer(kTank).startsWith(support::simplified(format.litres(*water.smallest_full_m3))));
-  CHECK(answer(kBeds).startsWith(
-      support::simplified(format.quantity(*water.largest_bed_area_m2, Unit::square_metre, 0))));
+  water.smallest_full_m3 = 30.1;
+  water.largest_bed_area_m2 = 159.9;
+  CHECK(answer(kTank).startsWith("31,000 L"));
+  CHECK(answer(kBeds).startsWith("150 m²"));
   water.largest_bed_area_m2 = water.most_tried_area_m2;
   CHECK(answer(kBeds).contains("or more"));
   water.smallest_full_m3.reset();
+  water.most_tried_m3 = 200;
   water.largest_bed_area_m2.reset();
-  CHECK(answer(kTank).startsWith("none up to " + support::simplified(format.litres(water.most_tried_m3))));
+  CHECK(answer(kTank).startsWith("none up to 200,000 L"));
   CHECK(answer(kBeds).startsWith("none "));
   content = contentOf(householdOnly(), english());
   for (const char* bed_text : {"Beds as entered", "Largest beds", "Find the size"})
@@ -452,8 +470,8 @@ TEST_CASE("the sheet of figures prints what was entered, with where each is from
   CHECK(text.contains("Ground area 900 m² entered"));
   CHECK(text.contains("Number that starts the draw 1 ["));
   CHECK(text.contains("goat or sheep 4 5 L per day ["));
-  for (const double mm :
-       {water.beds[0].use_mm, water.beds[0].net_mm, water.rain_mm, water.et0_mm, water.et0_other_mm})
+  for (const double mm : {water.beds[0].use_mm, water.beds[0].net_mm, water.rain_mm, water.et0_penman_mm,
+                          water.et0_hargreaves_mm})
     CHECK(text.contains(support::simplified(format.quantity(mm, Unit::millimetre, 0))));
   CHECK(text.contains(support::simplified(format.quantity(1000 * water.beds[0].gross_m3, Unit::litre, 0))));
   CHECK(text.contains(support::simplified(format.quantity(water.beds[0].peak_l_day, Unit::litre, 0))));
@@ -466,6 +484,19 @@ TEST_CASE("the sheet of figures prints what was entered, with where each is from
   }
   for (const char* key : {"fao56", "fao56_table_12", "roof_runoff", "sphere_water", "geng_1986"})
     CHECK(text.contains(support::simplified(ui::words::sourceText(key))));
+}
+
+TEST_CASE("the season of a bed stands in the reader's order") {
+  const core::Project project = support::waterProject();  // planted on 15 February
+  CHECK(textOf(Handout(contentOf(project, english()), {}), "P6").contains("Feb 15 to"));
+  const Formatter british(QLocale(QStringLiteral("en_GB")));
+  CHECK(textOf(Handout(contentOf(project, british), {}), "P6").contains("15 Feb to"));
+}
+
+TEST_CASE("a day on which some water could be drawn is not called a day without water") {
+  const QString text = textOf(Handout(contentOf(support::waterProject(), english()), {}), "F4");
+  CHECK(text.contains("Days short of water"));
+  CHECK_FALSE(text.contains("Days without water"));
 }
 
 TEST_CASE("the sheet of figures says what is not known and what was taken for it") {

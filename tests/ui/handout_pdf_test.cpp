@@ -3,6 +3,7 @@
 #include "tests/ui/handout_support.h"
 #include "ui/handouts/export.h"
 #include "ui/text/words.h"
+#include "ui/text/worth.h"
 
 #include <QFile>
 #include <QImage>
@@ -129,8 +130,8 @@ TEST_CASE("the sheets of the water read back with the plan's numbers, in local d
     has("F4", format.litres(water.curve.full_m3));
     has("P4", format.quantity(1000 * water.year.evaporation, Unit::litre, 0));
     has("P4", format.quantity(1000 * water.year.unmet, Unit::litre, 0));
-    has("P5", format.litres(water.smallest_full_m3.value()));
-    has("P5", format.quantity(water.largest_bed_area_m2.value(), Unit::square_metre, 0));
+    has("P5", ui::words::litresWorth(water.smallest_full_m3.value(), format, ui::words::Rounding::up));
+    has("P5", ui::words::areaWorth(water.largest_bed_area_m2.value(), format, ui::words::Rounding::down));
     has("P6", format.quantity(1000 * water.beds.at(0).gross_m3, Unit::litre, 0));
   }
 }

@@ -149,6 +149,9 @@ std::vector<Subject> subjects() {
   scarce.plan.smallest_full_m3.reset();
   scarce.target = 6.5;
   list.push_back(scarce);
+  Subject small_is_enough;  // the ring of the smallest tank is near the upright axis
+  small_is_enough.plan.smallest_full_m3 = 0.02 * small_is_enough.plan.curve.full_m3;
+  list.push_back(small_is_enough);
   return list;
 }
 

@@ -1,6 +1,7 @@
 #include "tests/ui/water_charts_support.h"
 #include "ui/drawings/chart_colours.h"
 #include "ui/drawings/water_charts.h"
+#include "ui/text/worth.h"
 
 #include <algorithm>
 #include <cmath>
@@ -204,7 +205,7 @@ TEST_CASE("readings say the plan's numbers") {
   day.p50 = 12.3;
   day.p10 = 4.1;
   CHECK(drawings::levelReading(subject.plan, 286, format) ==
-        "14 March: half of the years hold 12,300\u00a0L or more; one year in ten less than 4,100\u00a0L");
+        "March 14: half of the years hold 12,300\u00a0L or more; one year in ten less than 4,100\u00a0L");
   auto& march = subject.plan.months[2];
   march = {};
   march.source = 8;
@@ -223,12 +224,53 @@ TEST_CASE("readings say the plan's numbers") {
   const QString cell = drawings::mapReading(subject.map, {40, 30}, format);
   CHECK(cell.contains(format.litres(subject.map.full_m3[40])));
   CHECK(cell.contains(format.quantity(subject.map.bed_area_m2[30], Unit::square_metre, 0)));
-  CHECK(cell.contains(format.number(subject.map.at(40, 30), Unit::none, 1) + " of 10 years"));
+  CHECK(cell.contains(ui::words::yearsInTenText(subject.map.at(40, 30), format) + " of 10 years"));
   const QString point = drawings::storageReading(subject.plan, 12, format);
   CHECK(point.contains(format.litres(subject.plan.storage[12].full_m3)));
-  CHECK(point.contains(format.number(subject.plan.storage[12].years_in_ten, Unit::none, 1) + " of 10 years"));
+  CHECK(point.contains("in 9 of 10 years"));  // 10 (1 - exp(-2.4)) is 9.09, told rounded down
   CHECK(drawings::levelReading(subject.plan, 365, format).isEmpty());
   CHECK(drawings::flowsReading(subject.plan, 12, format).isEmpty());
   CHECK(drawings::mapReading(subject.map, {64, 0}, format).isEmpty());
   CHECK(drawings::storageReading(subject.plan, 21, format).isEmpty());
+}
+
+TEST_CASE("the smallest tank has no ring on the axis where almost any tank is enough") {
+  Subject subject;
+  subject.plan.smallest_full_m3 = 30.1;
+  const auto says = [&](const char* text) {
+    return DrawnChart(chart("storage"), kPane, subject, english(), screen()).says(QString::fromUtf8(text));
+  };
+  CHECK(says("enough: 31,000\u00a0L"));
+  subject.plan.smallest_full_m3 = 0.009 * subject.plan.curve.full_m3;
+  CHECK_FALSE(says("enough"));
+}
+
+TEST_CASE("the box of a reading never hides the place that it reads, nor at the right edge") {
+  for (const Formatter& format : readers()) {
+    for (const double share : {0., 0.03, 0.5, 0.97, 1.}) {
+      Subject subject;
+      const auto of = [&](std::size_t places) { return int(std::lround(share * double(places - 1))); };
+      subject.marks.day = of(subject.plan.band.size());
+      subject.marks.month = of(core::kMonths);
+      subject.marks.point = of(subject.plan.storage.size());
+      for (const char* name : {"level", "flows", "storage"}) {
+        const DrawnChart drawn(chart(name), kPane, subject, format, screen());
+        const auto mark = marked(drawn);
+        const QRectF frame = drawn.strokes.back().path.boundingRect();
+        INFO(name << " at " << share << " in " << format.locale().name().toStdString());
+        REQUIRE_FALSE(mark.empty());
+        REQUIRE(frame.height() > 3);  // not an axis
+        for (const QRectF& line : mark) CHECK((frame.left() > line.right() || frame.right() < line.left()));
+      }
+      const QPoint cell(of(subject.map.full_m3.size()), of(subject.map.bed_area_m2.size()));
+      subject.marks.cell = cell;
+      const DrawnChart drawn(chart("map"), kPane, subject, format, screen());
+      const QRectF frame = drawn.strokes.back().path.boundingRect();
+      REQUIRE(frame.height() > 3);
+      for (double x = frame.left(); x < frame.right(); x += 0.4) {
+        for (double y = frame.top(); y < frame.bottom(); y += 0.4)
+          REQUIRE(drawings::cellAt(kPane, {x, y}, subject.map, format, screen()) != cell);
+      }
+    }
+  }
 }

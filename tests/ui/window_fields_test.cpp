@@ -117,6 +117,7 @@ void editThroughWidget(ui::MainWindow& window, const Field& field, std::size_t r
       QTest::keyClick(&control(window, pathText(field, row)), Qt::Key_Space);
       return;
     case FieldKind::date:
+      if (field.nullable) return type(control(window, pathText(field, row)), QStringLiteral("2027-03-04"));
       QTest::keyClick(&control(window, pathText(field, row)), Qt::Key_Up);
       return;
     case FieldKind::text:

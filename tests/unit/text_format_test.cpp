@@ -233,6 +233,25 @@ TEST_CASE("months are named in the reader's language, short or long") {
   CHECK(metric("es").monthName(11, QLocale::LongFormat) == "noviembre");
 }
 
+TEST_CASE("a day of the year stands in the reader's order, not in one order for all") {
+  // orders as in the long dates of the Unicode CLDR
+  CHECK(metric("en_GB").dayOfYear(2, 15) == "15 Feb");
+  CHECK(metric("en_US").dayOfYear(2, 15) == "Feb 15");
+  CHECK(metric("en_US").dayOfYear(2, 29, QLocale::LongFormat) == "February 29");
+  CHECK(metric("es").dayOfYear(11, 1, QLocale::LongFormat) == "1 de noviembre");
+  CHECK(metric("de").dayOfYear(3, 14, QLocale::LongFormat) == QString::fromUtf8("14. März"));
+  CHECK(metric("hu").dayOfYear(3, 14, QLocale::LongFormat) == QString::fromUtf8("március 14."));
+  CHECK(metric("ja").dayOfYear(3, 14, QLocale::LongFormat) == QString::fromUtf8("3月14日"));
+  const QString nepali = metric("ne").dayOfYear(3, 14, QLocale::LongFormat);
+  CHECK(nepali.indexOf(QLocale("ne").monthName(3)) < nepali.indexOf(QString::fromUtf8("१४")));
+}
+
+TEST_CASE("a year has no mark between its digits") {
+  CHECK(metric("en_GB").year(2004) == "2004");
+  CHECK(metric("de").year(2004) == "2004");
+  CHECK(metric("ne").year(2004) == QString::fromUtf8("२००४"));
+}
+
 TEST_CASE("litres are rounded to a step a farmer uses") {
   CHECK(typed(metric().litres(22.5)) == "22,500 L");
   CHECK(typed(metric().litres(22.549)) == "22,500 L");

@@ -2,6 +2,8 @@
 #include "core/exchange/weather_csv.h"
 #include "core/water/crops.h"
 #include "core/water/figures.h"
+#include "tests/support/water_project.h"
+#include "ui/text/water_sizes.h"
 #include "ui/text/words.h"
 #include "ui/text/worth.h"
 
@@ -116,13 +118,19 @@ std::map<std::string, Told> toldFindings() {
       {"water_no_need", {none, {"beds, animals or people"}}},
       {"water_not_for_drinking", {{value("people", 6, Unit::person)}, {"People counted: 6."}}},
       {"water_target_missed",
-       {{value("years_in_ten", 7.96), value("target", 8), value("smallest_full_m3", 30.1, Unit::cubic_metre),
+       {{value("years_in_ten", 7.96), value("target", 8), value("most_tried_m3", 200, Unit::cubic_metre),
+         value("smallest_full_m3", 30.1, Unit::cubic_metre),
          value("largest_bed_area_m2", 79, Unit::square_metre)},
         {"7.9 of 10", "8 of 10 are wanted", "about 31,000 L", "about 79 m²"}}},
       {"water_never_full",
        {{value("full_m3", 22.5, Unit::cubic_metre), value("most_m3", 14.19, Unit::cubic_metre)},
         {"22,500 L", "about 14,000 L"}}},
       {"water_rain_spread_unknown", {{value("rain_cv_percent", 11.6, Unit::percent)}, {"12 %"}}},
+      {"water_years_few", {{value("years", 6), value("wanted", 10)}, {"monthly means: 6.", "at least 10"}}},
+      {"water_record_no_whole_year", {none, {"no whole year", "wettest month"}}},
+      {"water_rain_spread_differs",
+       {{value("rain_cv_percent", 18, Unit::percent), value("made_percent", 25.4, Unit::percent)},
+        {"differs by 25 %", "spread of 18 %"}}},
       {"water_record_short", {{value("years", 6), value("wanted", 10)}, {": 6.", "At least 10"}}},
       {"water_record_years_left_out", {{value("years", 3), value("first", 2004)}, {": 3,", "in 2004."}}},
       {"water_record_filled", {{value("values", 1204)}, {"1,204"}}},
@@ -138,7 +146,7 @@ std::map<std::string, Told> toldFindings() {
       {"water_et0_methods_differ",
        {{value("penman_monteith_mm", 1390.4, Unit::millimetre),
          value("hargreaves_mm", 1502, Unit::millimetre)},
-        {"1,390 mm by Penman-Monteith", "1,502 mm by Hargreaves"}}},
+        {"1,390 mm by Penman-Monteith", "1,502 mm by Hargreaves", "Enter or check"}}},
   };
 }
 
@@ -159,12 +167,18 @@ TEST_CASE("every water finding quotes its numbers") {
   }
 }
 
-TEST_CASE("a missed target names what would reach it, or that size alone does not") {
-  core::Finding missed = finding("water_target_missed", {value("years_in_ten", 0), value("target", 8.5)});
-  CHECK(text(missed).startsWith("The water lasts in 0 of 10 years; 8.5 of 10 are wanted. A larger tank or"));
+TEST_CASE("a missed target names what would reach it, or up to what size nothing does, and no absent beds") {
+  core::Finding missed = finding("water_target_missed", {value("years_in_ten", 0), value("target", 8.5),
+                                                         value("most_tried_m3", 200, Unit::cubic_metre)});
+  CHECK(text(missed) ==
+        "The water lasts in 0 of 10 years; 8.5 of 10 are wanted. No tank of this depth and batter, up to "
+        "200,000 L, would reach it: "
+        "lead in more water, or need less.");
   missed.values.push_back(value("largest_bed_area_m2", 79, Unit::square_metre));
   CHECK(text(missed).endsWith("wanted. Beds of about 79 m² in all would reach it."));
   CHECK(text(missed, kFeet).contains("about 850 ft²"));  // 79 m2 are 850.3 ft2
+  missed.values.back().number = 0.4;
+  CHECK_FALSE(text(missed).contains("Beds"));
 }
 
 TEST_CASE("years in ten are rounded down, and neither all nor none is claimed") {
@@ -176,6 +190,15 @@ TEST_CASE("years in ten are rounded down, and neither all nor none is claimed") 
   CHECK(years(10) == "10");
   CHECK(years(0.05) == "0.1");
   CHECK(years(0) == "0");
+}
+
+TEST_CASE("years in ten in single precision are not told a tenth too low") {
+  for (int tenths = 0; tenths <= 100; ++tenths) {
+    const auto single = static_cast<float>(tenths) / 10.0F;
+    INFO(tenths);
+    CHECK(words::yearsInTenText(double(single), kMetric) ==
+          kMetric.number(tenths / 10.0, Unit::none, tenths % 10 == 0 ? 0 : 1));
+  }
 }
 
 TEST_CASE("litres and areas are told in two digits") {
@@ -273,7 +296,7 @@ TEST_CASE("sizes that meet the target are rounded to the safe side") {
   WaterPlan plan = mostlyGood();
   plan.smallest_full_m3 = 30.1;
   plan.largest_bed_area_m2 = 79.6;
-  CHECK(any(answers(plan), "the tank has to hold about 31,000 L."));
+  CHECK(any(answers(plan), "a tank of this depth has to hold about 31,000 L."));
   CHECK(any(answers(plan), "beds of up to about 79 m² have"));
   CHECK(any(answers(plan), "entered: 100 m²."));
   plan.smallest_full_m3 = 15;
@@ -284,8 +307,18 @@ TEST_CASE("sizes that meet the target are rounded to the safe side") {
   CHECK(any(answers(plan), "Almost any tank"));
   plan.smallest_full_m3.reset();
   plan.largest_bed_area_m2.reset();
-  CHECK(any(answers(plan), "No tank up to 200,000 L gives"));
+  CHECK(any(answers(plan), "No tank of this depth and batter, up to 200,000 L, gives"));
   CHECK(any(answers(plan), "beds of no size"));
+}
+
+TEST_CASE("beds smaller than one unit are not rounded up to it") {
+  WaterPlan plan = mostlyGood();
+  plan.largest_bed_area_m2 = 0.6;
+  CHECK(words::largestBeds(plan, kMetric).kind == words::MetSize::Kind::none);
+  CHECK(any(answers(plan), "beds of no size"));
+  CHECK(spaced(words::largestBeds(plan, kFeet).text) == "6 ft²");  // 0.6 m2 are 6.46 ft2
+  plan.largest_bed_area_m2 = 1.9;
+  CHECK(spaced(words::largestBeds(plan, kMetric).text) == "1 m²");
 }
 
 TEST_CASE("spill is told when there is any") {
@@ -386,4 +419,33 @@ TEST_CASE("faults of beds and months show the value and what is allowed") {
   crop.path = "water.beds[2].crop";
   crop.value = "\"quinoa\"";
   CHECK(words::problemText(crop, kMetric).endsWith("among your own crops: found \"quinoa\"."));
+}
+
+TEST_CASE("the years reckoned with are told without a verb that has to agree, also when it is one") {
+  core::Project project = support::waterProject();
+  core::DailyWeather day{};
+  day.date = std::chrono::year{2001} / 1 / 1;
+  project.water->climate.daily = core::DailyRecord({day});
+  project.water->climate.kind = core::ClimateKind::daily;
+  core::Plan plan = core::plan(core::Project{}).value();
+  plan.water.emplace().years = 1;
+  CHECK(spaced(words::recordSummary(project, plan, kMetric)).endsWith(" Reckoned with: 1 year."));
+}
+
+TEST_CASE("a record without a whole year is told as such and not as missing weather") {
+  core::Project project = support::waterProject();
+  core::DailyWeather day{};
+  day.date = std::chrono::year{2001} / 1 / 1;
+  project.water->climate.daily = core::DailyRecord({day});
+  project.water->climate.kind = core::ClimateKind::daily;
+  core::Plan plan = core::plan(core::Project{}).value();
+  const QString told = words::noWholeYear(project, plan);
+  CHECK(told.startsWith("The record holds no whole year without gaps"));
+  CHECK(words::recordSummary(project, plan, kMetric).endsWith(told));
+  plan.water.emplace();
+  CHECK(words::noWholeYear(project, plan).isEmpty());
+  plan.water.reset();
+  project.site.latitude_deg.reset();
+  CHECK(words::noWholeYear(project, plan).isEmpty());
+  CHECK(words::noWholeYear(core::Project{}, plan).isEmpty());
 }

@@ -4,8 +4,11 @@
 #include "core/geometry/scene.h"
 #include "core/plan.h"
 #include "core/project/fields.h"
+#include "tests/support/water_project.h"
 #include "ui/text/words.h"
 
+#include <algorithm>
+#include <iterator>
 #include <set>
 #include <stdexcept>
 #include <string>
@@ -74,6 +77,38 @@ std::vector<core::Project> troubledProjects() {
   core::Project poor = small;
   poor.site.clay_percent = 5;
   return {none, deep, small, poor};
+}
+
+/// Projects that raise every finding of site and safety between them.
+std::vector<core::Project> troubledSites() {
+  core::Project fill = projectWithEverything();
+  fill.tank.depth_m = 2;
+  fill.site.soil = core::Soil::loose_fill;
+  fill.site.clay_percent = 40;
+  fill.site.rock_floor = true;
+  fill.site.ground.kind = core::GroundKind::slope;
+  fill.site.ground.fall_percent = 60;
+  fill.site.edge_distance_m = 2;
+  fill.site.edge_height_m = 3;
+  fill.site.water_table_depth_m = 0;
+  fill.site.house_downhill_m = 50;
+  fill.site.toddlers_within_20_m = true;
+  fill.water = support::waterProject().water;
+  fill.water->roof.area_m2 = 20;
+  fill.water->climate.months[0].t_min_c = -5;
+  core::Project wet = fill;
+  wet.site.soil = core::Soil::soft_wet;
+  wet.site.ground.fall_percent = 30;
+  wet.site.edge_distance_m = 0.2;
+  core::Project loam = fill;
+  loam.site.soil = core::Soil::firm_loam;
+  loam.tank.depth_m = 2.4;
+  std::vector<core::Project> all{fill, wet, loam};
+  for (int cm = 0; cm < 260; cm += 2) {  // somewhere between lifted and held
+    loam.site.water_table_depth_m = cm / 100.0;
+    all.push_back(loam);
+  }
+  return all;
 }
 
 core::Problem problem(std::string code, std::string path) {
@@ -239,7 +274,9 @@ TEST_CASE("choices are listed when a choice is not known") {
 
 TEST_CASE("every finding code makes a sentence from a real plan, in both unit systems") {
   std::set<std::string> seen;
-  for (const core::Project& project : troubledProjects()) {
+  std::vector<core::Project> projects = troubledProjects();
+  std::ranges::copy(troubledSites(), std::back_inserter(projects));
+  for (const core::Project& project : projects) {
     for (const core::Finding& finding : planned(project).findings) {
       INFO(finding.code);
       seen.insert(finding.code);

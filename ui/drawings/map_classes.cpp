@@ -1,7 +1,8 @@
 #include "ui/drawings/map_classes.h"
 
+#include "ui/text/worth.h"
+
 #include <QCoreApplication>
-#include <cmath>
 #include <vector>
 
 namespace ui::drawings {
@@ -24,10 +25,11 @@ const Tone& tone(int reliability_class) {
 }
 
 QString classText(int k, const Formatter& format) {
-  if (k == 0) return Text::tr("under %1").arg(yearsText(kLevels.front(), format));
-  if (k == kClasses - 1) return yearsText(kLevels.back(), format);
+  if (k == 0) return Text::tr("under %1").arg(words::yearsInTenText(kLevels.front(), format));
+  if (k == kClasses - 1) return words::yearsInTenText(kLevels.back(), format);
   const auto at = static_cast<std::size_t>(k);
-  return Text::tr("%1 to %2").arg(yearsText(kLevels[at - 1], format), yearsText(kLevels[at], format));
+  return Text::tr("%1 to %2")
+      .arg(words::yearsInTenText(kLevels[at - 1], format), words::yearsInTenText(kLevels[at], format));
 }
 
 void addClassSign(Chart& chart, const QRectF& room, int k, bool dark) {
@@ -37,11 +39,6 @@ void addClassSign(Chart& chart, const QRectF& room, int k, bool dark) {
 }
 
 }  // namespace
-
-QString yearsText(double years, const Formatter& format) {
-  const bool whole = std::abs(years - std::round(years)) < 0.05;
-  return format.number(years, core::Unit::none, whole ? 0 : 1);
-}
 
 void addTone(Chart& chart, const QPainterPath& region, int reliability_class) {
   if (!chart.onPaper()) return;

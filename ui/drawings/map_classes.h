@@ -16,9 +16,6 @@ inline constexpr int kClasses = static_cast<int>(kLevels.size()) + 1;
 inline constexpr Stroke kContourLine{0.35};
 inline constexpr Stroke kTargetLine{1};
 
-/// "8", "8.5"
-QString yearsText(double years, const Formatter& format);
-
 /// Hatch of a class, from 0; only on paper.
 void addTone(Chart& chart, const QPainterPath& region, int reliability_class);
 

@@ -3,6 +3,7 @@
 #include "ui/drawings/contours.h"
 #include "ui/drawings/map_classes.h"
 #include "ui/drawings/water_charts.h"
+#include "ui/text/worth.h"
 
 #include <QCoreApplication>
 #include <algorithm>
@@ -92,10 +93,10 @@ void addContours(Chart& chart, const Layout& layout, const ReliabilityMap& map,
                  const std::vector<Contours>& contours, double target, const Formatter& format) {
   const Contours at_target = contoursAt(gridOf(layout, map), target - kRounding);
   addContour(chart, layout, at_target.lines, kTargetLine,
-             Text::tr("target %1").arg(yearsText(target, format)));
+             Text::tr("target %1").arg(words::yearsInTenText(target, format)));
   for (std::size_t k = 0; k < contours.size(); ++k) {
     if (std::abs(kLevels[k] - target) > kRounding)
-      addContour(chart, layout, contours[k].lines, kContourLine, yearsText(kLevels[k], format));
+      addContour(chart, layout, contours[k].lines, kContourLine, words::yearsInTenText(kLevels[k], format));
   }
 }
 

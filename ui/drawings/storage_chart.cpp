@@ -2,6 +2,8 @@
 #include "ui/drawings/chart_axes.h"
 #include "ui/drawings/map_classes.h"
 #include "ui/drawings/water_charts.h"
+#include "ui/text/water_sizes.h"
+#include "ui/text/worth.h"
 
 #include <QCoreApplication>
 #include <algorithm>
@@ -55,10 +57,14 @@ QPainterPath curveOf(const Layout& layout, const WaterPlan& plan) {
   return path;
 }
 
-void addTarget(Chart& chart, const Layout& layout, double target, const Formatter& format) {
+void addTarget(Chart& chart, const Layout& layout, double target) {
   const double y = layout.years.at(target);
   chart.dataLine(straight({layout.plot.left(), y}, {layout.plot.right(), y}), kTarget, chart.colours().ink);
-  const QString name = Text::tr("target %1").arg(yearsText(target, format));
+}
+
+void addTargetName(Chart& chart, const Layout& layout, double target, const Formatter& format) {
+  const double y = layout.years.at(target);
+  const QString name = Text::tr("target %1").arg(words::yearsInTenText(target, format));
   const double half = width_mm(name, chart.lettering()) / 2 + kGap_mm, up = chart.type().line() / 2 + 0.3;
   const double left = layout.plot.left() + half, right = layout.plot.right() - half;
   chart.label(name, {{left, y - up}, {left, y + up}, {right, y + up}, {right, y - up}}, layout.plot);
@@ -79,15 +85,16 @@ void addPresent(Chart& chart, const Layout& layout, const WaterPlan& plan, const
   chart.label(name, places, layout.plot);
 }
 
-/// A ring where the curve meets the target, with the size of the tank.
+/// A ring where the curve meets the target, with the size of the tank; none where almost any tank is enough.
 void addSmallest(Chart& chart, const Layout& layout, const WaterPlan& plan, double target,
                  const Formatter& format) {
-  if (!plan.smallest_full_m3 || !layout.sizes.holds(*plan.smallest_full_m3)) return;
+  const words::MetSize smallest = words::smallestTank(plan, format);
+  if (smallest.kind != words::MetSize::Kind::size || !layout.sizes.holds(*plan.smallest_full_m3)) return;
   const QPointF at = layout.at(*plan.smallest_full_m3, target);
   QPainterPath ring;
   ring.addEllipse(at, 1.2, 1.2);
   chart.sign(ring, kSignLine, QRectF(at.x() - 1.5, at.y() - 1.5, 3, 3));
-  const QString name = Text::tr("enough: %1").arg(format.litres(*plan.smallest_full_m3));
+  const QString name = Text::tr("enough: %1").arg(smallest.text);
   const double aside = width_mm(name, chart.lettering()) / 2 + 2.5, up = chart.type().line() / 2 + 1.2;
   chart.label(name,
               {at + QPointF(aside, up), at + QPointF(-aside, -up), at + QPointF(aside, -up),
@@ -122,9 +129,10 @@ void drawStorageChart(QPainter& painter, const QRectF& box_mm, const WaterPlan& 
                  Text::tr("Years in ten in which the water lasts"));
   addLevelAxis(chart, layout.plot, layout.sizes, layout.size_ticks,
                axisTitle(Text::tr("Water when the tank is full"), layout.volume, format));
-  addTarget(chart, layout, target_years_in_ten, format);
+  addTarget(chart, layout, target_years_in_ten);
   addPresent(chart, layout, plan, format);
   addSmallest(chart, layout, plan, target_years_in_ten, format);
+  addTargetName(chart, layout, target_years_in_ten, format);  // beside all signs
   if (marked_point) addMarked(chart, layout, plan, *marked_point, format);
   chart.paint(painter);
 }

@@ -1,7 +1,8 @@
 #include "ui/drawings/water_charts.h"
+#include "ui/text/words_table.h"
+#include "ui/text/worth.h"
 
 #include <QCoreApplication>
-#include <QDate>
 #include <QStringList>
 #include <cmath>
 
@@ -18,19 +19,14 @@ using core::water::WaterPlan;
 
 constexpr double kLeast_m3 = 0.0005;  // what rounds to no litre
 
-/// "14 March"
-QString dayOfYear(int month, int day, const Formatter& format) {
-  return format.locale().toString(QDate(2001, month + 1, day), QStringLiteral("d MMMM"));
-}
-
-QString withOneDecimal(double value, Unit unit, const Formatter& format) {
-  const bool whole = std::abs(value - std::round(value)) < 0.05;
-  return format.quantity(value, unit, whole ? 0 : 1);
+QString daysText(double days, const Formatter& format) {
+  const bool whole = std::abs(days - std::round(days)) < 0.05;
+  return format.quantity(days, Unit::day, whole ? 0 : 1);
 }
 
 QString lasts(double years_in_ten, const Formatter& format) {
   return Text::tr("the water lasts in %1 of %2 years")
-      .arg(withOneDecimal(years_in_ten, Unit::none, format), format.integer(10));
+      .arg(words::yearsInTenText(years_in_ten, format), format.integer(10));
 }
 
 struct Part {
@@ -45,7 +41,7 @@ QString partsText(const std::vector<Part>& parts, const Formatter& format) {
     if (part.water_m3 >= kLeast_m3)
       list << Text::tr("%1 %2", "part of an amount").arg(part.name, format.litres(part.water_m3));
   }
-  return format.locale().createSeparatedList(list);
+  return words::andList(list);
 }
 
 QString suppliedText(const MonthFlows& flows, const QString& month, const Formatter& format) {
@@ -69,9 +65,8 @@ QString neededText(const MonthFlows& flows, const Formatter& format) {
 
 QString unmetText(const MonthFlows& flows, const Formatter& format) {
   if (flows.unmet < kLeast_m3) return {};
-  return QLatin1Char(' ') +
-         Text::tr("%1 of it are missing, on %2.")
-             .arg(format.litres(flows.unmet), withOneDecimal(flows.dry_days, Unit::day, format));
+  return QLatin1Char(' ') + Text::tr("%1 of it are missing, on %2.")
+                                .arg(format.litres(flows.unmet), daysText(flows.dry_days, format));
 }
 
 }  // namespace
@@ -80,7 +75,8 @@ QString levelReading(const WaterPlan& plan, int day, const Formatter& format) {
   if (day < 0 || day >= static_cast<int>(plan.band.size())) return {};
   const core::water::BandDay& band = plan.band[static_cast<std::size_t>(day)];
   return Text::tr("%1: half of the years hold %2 or more; one year in ten less than %3")
-      .arg(dayOfYear(band.month, band.day, format), format.litres(band.p50), format.litres(band.p10));
+      .arg(format.dayOfYear(band.month + 1, band.day, QLocale::LongFormat), format.litres(band.p50),
+           format.litres(band.p10));
 }
 
 QString flowsReading(const WaterPlan& plan, int month, const Formatter& format) {

@@ -122,7 +122,8 @@ void addAnswers(Sheet& sheet, const Content& content) {
   }
   sheet.paragraph(Text::tr(
       "Clear sizes are what the water fills. Pit sizes are what is dug; the lining takes up the rest."));
-  if (hasStop(content)) {
+  if (const QString word = overrideText(content); !word.isEmpty()) sheet.paragraph(word, kStrong);
+  if (isStopped(content)) {
     sheet.paragraph(Text::tr("The construction sheets are marked NOT FOR CONSTRUCTION: see the findings."),
                     kStrong);
   }

@@ -42,17 +42,19 @@ double stopHeight(double width) {
   return lineHeight_mm(stopLettering(width)) + 2;
 }
 
-QStringList cautionLines(double width) {
-  return wrapped(
-      Text::tr("Caution. Pit walls can fall in: never work alone, keep spoil 0.6 m back, keep a ladder in "
-               "the pit. "
-               "Cement burns skin and eyes, its dust harms the lungs: gloves, boots, wash at once. "
-               "Lift bags two together. Fence the pit: people fall in and drown."),
-      kBody, width - 4);
+QStringList cautionLines(const FrameText& text, double width) {
+  const QString cautions = Text::tr(
+      "Caution. Pit walls can fall in: never work alone, keep spoil 0.6 m back, keep a ladder in "
+      "the pit. "
+      "Cement burns skin and eyes, its dust harms the lungs: gloves, boots, wash at once. "
+      "Lift bags two together. Fence the pit: people fall in and drown.");
+  const QString all =
+      text.override_text.isEmpty() ? cautions : text.override_text + QLatin1Char(' ') + cautions;
+  return wrapped(all, kBody, width - 4);
 }
 
-double cautionHeight(double width) {
-  return static_cast<double>(cautionLines(width).size()) * lineHeight_mm(kBody) + 2;
+double cautionHeight(const FrameText& text, double width) {
+  return static_cast<double>(cautionLines(text, width).size()) * lineHeight_mm(kBody) + 2;
 }
 
 void paintHead(QPainter& painter, const QRectF& area, const FrameText& text) {
@@ -110,13 +112,13 @@ void paintStop(QPainter& painter, const QRectF& area) {
   drawLines(painter, {area.left(), top + 1}, {stopText()}, lettering, area.width(), CellAlign::centre);
 }
 
-void paintCautions(QPainter& painter, const QRectF& area) {
-  const double high = cautionHeight(area.width());
+void paintCautions(QPainter& painter, const QRectF& area, const FrameText& text) {
+  const double high = cautionHeight(text, area.width());
   const double top = area.bottom() - footHeight() - kGap - high;
   painter.setPen(line(0.5));
   painter.setBrush(Qt::NoBrush);
   painter.drawRect(QRectF(area.left() + 0.25, top, area.width() - 0.5, high));
-  drawLines(painter, {area.left() + 2, top + 1}, cautionLines(area.width()), kBody);
+  drawLines(painter, {area.left() + 2, top + 1}, cautionLines(text, area.width()), kBody);
 }
 
 }  // namespace
@@ -124,7 +126,7 @@ void paintCautions(QPainter& painter, const QRectF& area) {
 QRectF contentArea(const QSizeF& page_mm, const FrameText& text) {
   const QRectF area = inside(page_mm);
   const double above = headHeight() + kGap + (text.stop ? stopHeight(area.width()) + kGap : 0);
-  const double below = footHeight() + kGap + (text.cautions ? cautionHeight(area.width()) + kGap : 0);
+  const double below = footHeight() + kGap + (text.cautions ? cautionHeight(text, area.width()) + kGap : 0);
   return area.adjusted(0, above, 0, -below);
 }
 
@@ -134,7 +136,7 @@ void paintFrame(QPainter& painter, const QSizeF& page_mm, const FrameText& text,
   paintHead(painter, area, text);
   paintFoot(painter, area, text, locale);
   if (text.stop) paintStop(painter, area);
-  if (text.cautions) paintCautions(painter, area);
+  if (text.cautions) paintCautions(painter, area, text);
   painter.restore();
 }
 

@@ -15,6 +15,7 @@ struct FrameText {
   QString code, title, project, place, version;
   int page = 1, pages = 1;
   bool cautions = false, stop = false;
+  QString override_text;  ///< whose word stands against a stop; empty when there is none
 };
 
 inline constexpr double kMargin_mm = 14;

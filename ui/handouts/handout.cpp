@@ -58,7 +58,8 @@ FrameText Handout::Impl::frameFor(const PageKind& kind) const {
   if (text.project.isEmpty()) text.project = Text::tr("Farm water tank");
   text.version = version(content);
   text.cautions = kind.construction;
-  text.stop = kind.construction && hasStop(content);
+  text.stop = kind.construction && isStopped(content);
+  if (kind.construction) text.override_text = overrideText(content);
   return text;
 }
 

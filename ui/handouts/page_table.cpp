@@ -58,9 +58,26 @@ std::span<const PageKind> pageKinds() {
   return kPages;
 }
 
+namespace {
+
 bool hasStop(const Content& content) {
   return std::ranges::any_of(content.plan.findings,
                              [](const core::Finding& f) { return f.severity == core::Severity::stop; });
+}
+
+}  // namespace
+
+bool isStopped(const Content& content) {
+  return hasStop(content) && !content.project.site.stop_override.isRecorded();
+}
+
+QString overrideText(const Content& content) {
+  const core::StopOverride& word = content.project.site.stop_override;
+  if (!hasStop(content) || !word.isRecorded()) return {};
+  return QCoreApplication::translate("Handouts",
+                                     "A finding says stop; overridden by %1, licence %2, on %3: %4.")
+      .arg(QString::fromStdString(word.engineer), QString::fromStdString(word.licence),
+           content.format.date(*word.date), QString::fromStdString(word.reason));
 }
 
 }  // namespace ui::handouts

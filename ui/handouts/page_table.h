@@ -19,7 +19,10 @@ struct PageKind {
 
 std::span<const PageKind> pageKinds();
 
-bool hasStop(const Content& content);
+/// Whether a finding says stop and no licensed engineer's override is recorded.
+bool isStopped(const Content& content);
+/// Whose word stands against a stop: name, licence, date and reason; empty when there is none or no stop.
+QString overrideText(const Content& content);
 
 void buildCover(Sheet& sheet, const Content& content);
 void buildMaterials(Sheet& sheet, const Content& content);

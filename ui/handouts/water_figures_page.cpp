@@ -104,7 +104,9 @@ void addColumn(Rows& rows, const ClimateColumn& column, const std::vector<Climat
 }
 
 void addClimate(Sheet& sheet, const Content& content) {
-  const auto& months = content.project.water->climate.months;
+  const core::Climate& climate = content.project.water->climate;
+  if (climate.kind == core::ClimateKind::daily) return;  // the record is reckoned with, not these means
+  const auto& months = climate.months;
   const std::vector<ClimateColumn> shown = knownColumns(months);
   if (shown.empty()) return;
   std::vector<Column> columns{{Text::tr("Month"), 0.14}};
@@ -126,10 +128,8 @@ QString mm(double value, const Formatter& format) {
 }
 
 QString yearsLeftOut(const core::water::Weather& weather, const Formatter& format) {
-  QLocale plain = format.locale();
-  plain.setNumberOptions(plain.numberOptions() | QLocale::OmitGroupSeparator);
   QStringList years;
-  for (const int year : weather.years_left_out) years << plain.toString(year);
+  for (const int year : weather.years_left_out) years << format.year(year);
   return years.join(QStringLiteral(", "));
 }
 
@@ -139,9 +139,9 @@ void addRecord(Sheet& sheet, const Content& content) {
   if (!weather.years_left_out.empty())
     sheet.paragraph(Text::tr("Left out because of gaps, years that begin in: %1.")
                         .arg(yearsLeftOut(weather, content.format)));
-  if (weather.days_filled > 0)
+  if (weather.values_filled > 0)
     sheet.paragraph(Text::tr("Values put in for gaps: %1.")
-                        .arg(content.format.integer(static_cast<int>(weather.days_filled))));
+                        .arg(content.format.integer(static_cast<int>(weather.values_filled))));
 }
 
 void addMadeYears(Sheet& sheet, const Content& content, SourceList& sources) {
@@ -167,8 +167,8 @@ void addWeather(Sheet& sheet, const Content& content, SourceList& sources) {
                "mean): %2.")
           .arg(mm(water.rain_mm, format), format.quantity(water.rain_cv_percent, Unit::percent, 0)));
   const bool is_penman = content.project.water->climate.et0_method == core::Et0Method::penman_monteith;
-  const double penman = is_penman ? water.et0_mm : water.et0_other_mm;
-  const double hargreaves = is_penman ? water.et0_other_mm : water.et0_mm;
+  const double penman = water.et0_penman_mm;
+  const double hargreaves = water.et0_hargreaves_mm;
   sheet.paragraph(
       Text::tr("Reference evapotranspiration ET0 in a mean year: Penman-Monteith %1 %2, Hargreaves %3 %4. "
                "Reckoned with: %5.")

@@ -5,7 +5,9 @@
 
 #include <QCoreApplication>
 #include <algorithm>
-#include <chrono>
+#include <set>
+#include <string>
+#include <tuple>
 
 namespace ui::handouts {
 namespace {
@@ -20,12 +22,6 @@ using Rows = std::vector<std::vector<Cell>>;
 constexpr double kLitresPerM3 = 1000;
 constexpr std::size_t kShortTable = 6;
 
-QString dayOfYear(int month, int day, const Formatter& format) {
-  using namespace std::chrono;
-  return format.shortDate({year(2001), std::chrono::month(static_cast<unsigned>(month)),
-                           std::chrono::day(static_cast<unsigned>(day))});
-}
-
 QString mm(double value, const Formatter& format) {
   return format.quantity(value, Unit::millimetre, 0);
 }
@@ -36,8 +32,8 @@ QString litres(double volume_m3, const Formatter& format) {
 
 std::vector<Cell> bedRow(const core::Bed& bed, const core::water::BedNeed& need, const Formatter& format) {
   const QString season = Text::tr("%1 to %2")
-                             .arg(dayOfYear(need.plant_month, need.plant_day, format),
-                                  dayOfYear(need.end_month, need.end_day, format));
+                             .arg(format.dayOfYear(need.plant_month, need.plant_day),
+                                  format.dayOfYear(need.end_month, need.end_day));
   return {words::cropName(need.crop) + u'\n' + season,
           words::figureName(core::water::efficiency(bed.method).key) + QStringLiteral(", ") +
               valueOf("water.beds[].efficiency_percent", need.efficiency_percent, format),
@@ -134,7 +130,10 @@ void addCrops(Sheet& sheet, const Content& content, SourceList& sources) {
   const core::Water& water = *content.project.water;
   if (water.beds.empty()) return;
   Rows rows;
-  for (const core::Bed& bed : water.beds) rows.push_back(cropRow(bed, content));
+  std::set<std::tuple<std::string, int, int>> told;  // a crop planted on one day is told once
+  for (const core::Bed& bed : water.beds) {
+    if (told.emplace(bed.crop, bed.plant_month, bed.plant_day).second) rows.push_back(cropRow(bed, content));
+  }
   const std::size_t first = sheet.blocks().size();
   sheet.heading(Text::tr("Crops"));
   sheet.paragraph(Text::tr("Kc: use of the crop over ET0. p: share of the water in the root zone that may be "

@@ -61,9 +61,9 @@ void addMonths(Sheet& sheet, const WaterPlan& water, const Formatter& format) {
       Text::tr("Means of all years reckoned: good years bring more than this, bad years less. Read the stick "
                "on the first of each month and write it down; tick the months in which the water lasted."));
   sheet.table({{Text::tr("Month"), 0.19},
-               {Text::tr("Water that comes in"), 0.18, CellAlign::right},
+               {Text::tr("Comes in, in the month"), 0.18, CellAlign::right},
                {Text::tr("Needed each day"), 0.16, CellAlign::right},
-               {Text::tr("Days without water"), 0.17, CellAlign::right},
+               {Text::tr("Days short of water"), 0.17, CellAlign::right},
                {Text::tr("Read on the stick"), 0.17, CellAlign::right},
                {Text::tr("Lasted"), 0.13, CellAlign::centre}},
               rows);

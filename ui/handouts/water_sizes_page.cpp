@@ -2,6 +2,7 @@
 #include "ui/drawings/water_charts.h"
 #include "ui/handouts/page_table.h"
 #include "ui/handouts/sheet.h"
+#include "ui/text/water_sizes.h"
 #include "ui/text/words.h"
 #include "ui/text/worth.h"
 
@@ -23,7 +24,6 @@ using Rows = std::vector<std::vector<Cell>>;
 
 constexpr double kLeastChart = 48, kMostChart = 115;
 constexpr double kMapShare = 0.55;  // of the room for both pictures
-constexpr double kAnySize = 0.01;   // of the present tank
 constexpr double kBetween = 3;
 constexpr std::size_t kMapCells = 32;
 constexpr double kOfReach = 0.65;  // of a reach made for looking around on a screen
@@ -45,21 +45,16 @@ QString area(double area_m2, const Formatter& format) {
   return format.quantity(area_m2, Unit::square_metre, 0);
 }
 
-/// Whether a tank so small that no one builds it is enough.
-bool isAnyEnough(const WaterPlan& water) {
-  return water.smallest_full_m3 && *water.smallest_full_m3 < kAnySize * water.curve.full_m3;
-}
-
 QString smallestTank(const WaterPlan& water, const Formatter& format) {
-  if (isAnyEnough(water)) return Text::tr("almost any");
-  return water.smallest_full_m3 ? format.litres(*water.smallest_full_m3)
-                                : Text::tr("none up to %1").arg(format.litres(water.most_tried_m3));
+  const words::MetSize size = words::smallestTank(water, format);
+  if (size.kind == words::MetSize::Kind::any) return Text::tr("almost any");
+  return size.kind == words::MetSize::Kind::none ? Text::tr("none up to %1").arg(size.text) : size.text;
 }
 
 QString largestBeds(const WaterPlan& water, const Formatter& format) {
-  if (!water.largest_bed_area_m2) return Text::tr("none");
-  if (*water.largest_bed_area_m2 < water.most_tried_area_m2) return area(*water.largest_bed_area_m2, format);
-  return Text::tr("%1 or more").arg(area(water.most_tried_area_m2, format));
+  const words::MetSize size = words::largestBeds(water, format);
+  if (size.kind == words::MetSize::Kind::none) return Text::tr("none");
+  return size.kind == words::MetSize::Kind::all_tried ? Text::tr("%1 or more").arg(size.text) : size.text;
 }
 
 void addAnswers(Sheet& sheet, const Content& content) {
@@ -88,12 +83,9 @@ void addMap(Sheet& sheet, const Content& content, double height_mm) {
   sheet.space(kBetween);
 }
 
-/// The chart marks the smallest tank only where that is an answer to build by.
 void addStorage(Sheet& sheet, const Content& content, double height_mm) {
-  auto shown = std::make_shared<WaterPlan>(*content.plan.water);
-  if (isAnyEnough(*shown)) shown->smallest_full_m3.reset();
-  sheet.drawing(height_mm, [&content, shown](QPainter& painter, const QRectF& box) {
-    drawings::drawStorageChart(painter, box, *shown, content.format, {},
+  sheet.drawing(height_mm, [&content](QPainter& painter, const QRectF& box) {
+    drawings::drawStorageChart(painter, box, *content.plan.water, content.format, {},
                                content.project.water->target_years_in_ten);
   });
 }

@@ -59,16 +59,14 @@ void EditorPanel::addRow(Section* section, const core::Field& field, double slid
   rows_.push_back(row);
 }
 
-/// A fold whose fields are all of a part that the project does not have is not shown.
+/// A fold whose fields are all of a part that the project does not have is not shown, unless it holds the
+/// button that adds the part.
 void EditorPanel::hideEmptySections() {
   for (Section* section : sections_) {
-    const auto inside = [section](const FieldRow* row) { return section->isAncestorOf(row); };
-    const auto used = [&](const FieldRow* row) {
-      return inside(row) && row->field().applies(document_.project());
+    const auto is_used = [&](const FieldRow* row) {
+      return section->isAncestorOf(row) && row->field().applies(document_.project());
     };
-    const bool is_water = std::ranges::any_of(
-        rows_, [&](const FieldRow* row) { return inside(row) && row->field().id.starts_with("water."); });
-    section->setVisible(!is_water || std::ranges::any_of(rows_, used));
+    section->setVisible(section->isAncestorOf(plan_works_) || std::ranges::any_of(rows_, is_used));
   }
 }
 

@@ -38,6 +38,15 @@ constexpr std::array kPlace{
     EditorField{"site.rock_floor"},
     EditorField{"site.house_downhill_m"},
     EditorField{"site.toddlers_within_20_m"},
+    EditorField{"site.fence_planned"},
+    EditorField{"site.silt_trap_planned"},
+};
+
+constexpr std::array kOverride{
+    EditorField{"site.override.engineer"},
+    EditorField{"site.override.licence"},
+    EditorField{"site.override.reason"},
+    EditorField{"site.override.date"},
 };
 
 constexpr std::array kLining{
@@ -128,6 +137,8 @@ constexpr std::array kSections{
                   false},
     EditorSection{"bill", QT_TRANSLATE_NOOP("ui::EditorPanel", "Customary bill"), kBill, false},
     EditorSection{"works", QT_TRANSLATE_NOOP("ui::EditorPanel", "People and dates"), kWorks, false},
+    EditorSection{"override", QT_TRANSLATE_NOOP("ui::EditorPanel", "Override by a licensed engineer"),
+                  kOverride, false},
     EditorSection{"practice", QT_TRANSLATE_NOOP("ui::EditorPanel", "Smallest tank recommended"), kPractice,
                   false},
 };

@@ -1,6 +1,8 @@
 #include "ui/panels/figures.h"
 
+#include "ui/text/water_sizes.h"
 #include "ui/text/words.h"
+#include "ui/text/worth.h"
 
 #include <QCoreApplication>
 #include <QDate>
@@ -183,20 +185,23 @@ Figure inside(const Source& s) {
                  sourceLine("exact")})};
 }
 
-Figure noWater(const QString& id, const QString& name) {
+Figure noWater(const Source& s, const QString& id, const QString& name) {
+  const QString no_year = words::noWholeYear(s.project, s.plan);
   return {id, name, kDash, QString(),
-          Text::tr("Latitude, weather, source and needs are not known yet: see the tab Water.")};
+          no_year.isEmpty()
+              ? Text::tr("Latitude, weather, source and needs are not known yet: see the tab Water.")
+              : no_year};
 }
 
 Figure lasting(const Source& s) {
-  const QString name = Text::tr("Years in ten without a dry day");
-  if (!s.plan.water) return noWater(QStringLiteral("lasting"), name);
+  const QString name = Text::tr("Years in ten with water all year");
+  if (!s.plan.water) return noWater(s, QStringLiteral("lasting"), name);
   const core::water::WaterPlan& w = *s.plan.water;
   const QStringList how{
       Text::tr(
           "Each day: water held + source + runoff + rain − evaporation − seepage − need, kept between empty "
-          "and full; a day is dry when less than the need can be drawn."),
-      Text::tr("%1 of %2 weather years pass without a dry day. Days met: %3, water met: %4.")
+          "and full; a day is short of water when less than the need can be drawn."),
+      Text::tr("%1 of %2 weather years pass without a day short of water. Days met: %3, water met: %4.")
           .arg(s.format.integer(w.years_without_dry_day), s.format.integer(int(w.years)),
                s.format.quantity(w.days_met_percent, Unit::percent, 1),
                s.format.quantity(w.volume_met_percent, Unit::percent, 1)),
@@ -204,29 +209,45 @@ Figure lasting(const Source& s) {
           .arg(s.format.quantity(w.et0_mm, Unit::millimetre, 0),
                s.format.quantity(w.rain_mm, Unit::millimetre, 0)),
       sourceLine("fao56"), sourceLine("richardson_1981")};
-  return {QStringLiteral("lasting"), name, s.format.number(w.years_in_ten, Unit::factor, 1),
-          Text::tr("dry days in a mean year %1, in the worst %2")
-              .arg(s.format.number(w.dry_days_mean, Unit::factor, 0), s.format.integer(w.dry_days_worst)),
+  return {QStringLiteral("lasting"), name, words::yearsInTenText(w.years_in_ten, s.format),
+          Text::tr("days short of water in a mean year %1, in the worst %2")
+              .arg(s.format.number(w.dry_days_mean, Unit::factor, 1), s.format.integer(w.dry_days_worst)),
           lines(how)};
+}
+
+QString tankLine(const words::MetSize& smallest) {
+  switch (smallest.kind) {
+    case words::MetSize::Kind::none:
+      return Text::tr("no tank up to %1").arg(smallest.text);
+    case words::MetSize::Kind::any:
+      return Text::tr("almost any tank");
+    default:
+      return Text::tr("smallest tank %1").arg(smallest.text);
+  }
+}
+
+QString bedsLine(const words::MetSize& largest) {
+  switch (largest.kind) {
+    case words::MetSize::Kind::none:
+      return Text::tr("no beds, however small");
+    case words::MetSize::Kind::all_tried:
+      return Text::tr("beds of %1 or more").arg(largest.text);
+    default:
+      return Text::tr("largest beds %1").arg(largest.text);
+  }
 }
 
 Figure sizes(const Source& s) {
   const QString name = Text::tr("Sizes that meet the target");
-  if (!s.plan.water) return noWater(QStringLiteral("sizes"), name);
+  if (!s.plan.water) return noWater(s, QStringLiteral("sizes"), name);
   const core::water::WaterPlan& w = *s.plan.water;
-  const QString tank = w.smallest_full_m3
-                           ? Text::tr("smallest tank %1").arg(s.format.litres(*w.smallest_full_m3))
-                           : Text::tr("no tank up to %1").arg(s.format.litres(w.most_tried_m3));
-  const QString beds =
-      w.bed_area_m2 <= 0 ? QString()
-      : w.largest_bed_area_m2
-          ? Text::tr("largest beds %1").arg(s.format.quantity(*w.largest_bed_area_m2, Unit::square_metre, 0))
-          : Text::tr("no beds, however small");
+  const QString tank = tankLine(words::smallestTank(w, s.format));
+  const QString beds = w.bed_area_m2 > 0 ? bedsLine(words::largestBeds(w, s.format)) : QString();
   const QStringList how{
       Text::tr("The tank's plan is made larger or smaller at the same depth and batter; the beds keep their "
                "shares. Every size is run through all weather years."),
-      Text::tr("Target: %1 years in ten without a dry day.")
-          .arg(s.format.number(s.project.water->target_years_in_ten, Unit::factor, 1)),
+      Text::tr("Target: %1 years in ten with water all year.")
+          .arg(words::yearsInTenText(s.project.water->target_years_in_ten, s.format)),
       sourceLine("own")};
   return {QStringLiteral("sizes"), name, QString(), beds.isEmpty() ? tank : tank + QLatin1Char('\n') + beds,
           lines(how)};

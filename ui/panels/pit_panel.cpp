@@ -227,8 +227,8 @@ void PitPanel::showDay() {
   water_->setValue(day_);
   const core::water::BandDay& day = band[std::size_t(day_)];
   const double level_m = waterLevel();
-  water_text_->setText(tr("%1 %2: %3 deep, %4")
-                           .arg(format_.integer(day.day), format_.monthName(day.month + 1),
+  water_text_->setText(tr("%1: %2 deep, %3")
+                           .arg(format_.dayOfYear(day.month + 1, day.day),
                                 format_.quantity(level_m, core::Unit::metre, 2),
                                 format_.litres(document_.plan().geometry.volumeToLevel(level_m))));
 }

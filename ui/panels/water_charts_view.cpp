@@ -7,11 +7,14 @@
 #include <QStackedWidget>
 #include <QTabBar>
 #include <QVBoxLayout>
+#include <algorithm>
+#include <cmath>
 
 namespace ui {
 
 namespace {
 
+using core::water::ReliabilityMap;
 using core::water::WaterPlan;
 
 constexpr double kScreenText_mm = 2.4;
@@ -22,6 +25,20 @@ drawings::Style screenStyle(bool dark) {
   style.text_mm = kScreenText_mm;
   style.fixed_scale = false;
   return style;
+}
+
+std::size_t nearest(const std::vector<double>& values, double value) {
+  const auto away = [value](double v) { return std::abs(v - value); };
+  return std::size_t(std::ranges::min_element(values, {}, away) - values.begin());
+}
+
+/// The place in another map whose tank and beds are nearest to those of a place in this one.
+std::optional<int> samePlace(const ReliabilityMap& from, const ReliabilityMap& to, int place) {
+  if (from.empty() || to.empty()) return std::nullopt;
+  const std::size_t columns = from.full_m3.size();
+  const std::size_t column = nearest(to.full_m3, from.full_m3.at(std::size_t(place) % columns));
+  const std::size_t row = nearest(to.bed_area_m2, from.bed_area_m2.at(std::size_t(place) / columns));
+  return int(row * to.full_m3.size() + column);
 }
 
 }  // namespace
@@ -50,11 +67,7 @@ WaterChartsView::WaterChartsView(Document& document, QWidget* parent)
     startMap();
   });
   connect(&document_, &Document::projectChanged, this, &WaterChartsView::projectChanged);
-  connect(&worker_, &MapWorker::ready, this, [this](const core::water::ReliabilityMap& map, bool is_final) {
-    map_ = map;
-    refining_ = !is_final;
-    views_[map_of_sizes]->changed();
-  });
+  connect(&worker_, &MapWorker::ready, this, &WaterChartsView::takeMap);
 }
 
 const WaterPlan& WaterChartsView::plan() const {
@@ -92,7 +105,7 @@ void WaterChartsView::addFlows() {
 
 void WaterChartsView::addMap() {
   Chart chart;
-  chart.name = tr("Years in ten without a dry day, by size of the tank and area of the beds");
+  chart.name = tr("Years in ten with water all year, by size of the tank and area of the beds");
   const auto columns = [this] { return int(map_.full_m3.size()); };
   const auto cell = [columns](int place) { return QPoint(place % columns(), place / columns()); };
   chart.draw = [this, cell](QPainter& painter, const QRectF& box, std::optional<int> place) {
@@ -114,7 +127,7 @@ void WaterChartsView::addMap() {
 
 void WaterChartsView::addStorage() {
   Chart chart;
-  chart.name = tr("Years in ten without a dry day, by size of the tank");
+  chart.name = tr("Years in ten with water all year, by size of the tank");
   const auto target = [this] {
     return document_.project().water ? document_.project().water->target_years_in_ten : 0;
   };
@@ -155,11 +168,19 @@ void WaterChartsView::startMap() {
   map_is_old_ = false;
   if (!document_.plan().water) {
     worker_.cancel();
-    map_ = {};
-    return;
+    return takeMap({}, true);
   }
   refining_ = true;
   worker_.start(plan());
+}
+
+void WaterChartsView::takeMap(const core::water::ReliabilityMap& map, bool is_final) {
+  ChartView* view = views_[map_of_sizes];
+  const std::optional<int> marked = view->marked();
+  const std::optional<int> place = marked ? samePlace(map_, map, *marked) : std::nullopt;
+  map_ = map;
+  refining_ = !is_final;
+  view->mark(place);
 }
 
 void WaterChartsView::showEvent(QShowEvent* event) {

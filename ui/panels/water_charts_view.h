@@ -49,6 +49,7 @@ private:
   void addStorage();
   void projectChanged();
   void startMap();
+  void takeMap(const core::water::ReliabilityMap& map, bool is_final);
   void repaintAll();
   const core::water::WaterPlan& plan() const;
 };

@@ -23,7 +23,7 @@ namespace {
 constexpr double kHeadlineSize = 1.35;
 constexpr int kMonthRows = 12;
 constexpr int kFewRows = 5;
-constexpr int kTables = 3;  // pages after the charts
+constexpr int kWeatherPage = 3;
 
 QLabel* addText(QVBoxLayout* layout, const QString& id, double size = 1) {
   auto* label = new QLabel;
@@ -64,6 +64,14 @@ QList<QPair<QString, QString>> cropChoices(const core::Project& project) {
   return all;
 }
 
+/// What has to be entered before there is an answer.
+QString missingText(const core::Project& project) {
+  if (project.site.latitude_deg) return WaterPanel::tr("Enter the weather, and the answer stands here.");
+  if (core::water::isClimateKnown(project.water->climate))
+    return WaterPanel::tr("Enter the latitude, and the answer stands here.");
+  return WaterPanel::tr("Enter the latitude and the weather, and the answer stands here.");
+}
+
 /// Gives a new crop a name that no other one has.
 void nameCrop(core::Project& project, std::size_t row) {
   auto& crops = project.water->crops;
@@ -76,6 +84,17 @@ void nameCrop(core::Project& project, std::size_t row) {
     name = WaterPanel::tr("Crop %1").arg(number++).toStdString();
   } while (is_taken(name));
   crops[row].name = name;
+}
+
+/// Beds keep the crop that they have when it gets another name.
+void renameInBeds(const core::Project& before, core::Project& after) {
+  if (!before.water || !after.water) return;
+  const auto& old = before.water->crops;
+  const auto& now = after.water->crops;
+  for (core::Bed& bed : after.water->beds) {
+    const auto row = std::size_t(std::ranges::find(old, bed.crop, &core::OwnCrop::name) - old.begin());
+    if (row < old.size() && row < now.size()) bed.crop = now[row].name;
+  }
 }
 
 }  // namespace
@@ -104,7 +123,7 @@ WaterPanel::WaterPanel(Document& document, QWidget* parent)
   connect(pages_, &QTabBar::currentChanged, stack_, &QStackedWidget::setCurrentIndex);
   connect(ask_, &QPushButton::clicked, this, [this] {
     document_.change(ask_->text(), [](core::Project& project) { project.water.emplace(); });
-    pages_->setCurrentIndex(kTables);
+    pages_->setCurrentIndex(kWeatherPage);
   });
   connect(&document_, &Document::projectChanged, this, &WaterPanel::refresh);
   refresh();
@@ -134,7 +153,7 @@ RowTable* WaterPanel::addTable(std::string_view list, QWidget* page, const QStri
   table->setRowsShown(rows_shown);
   table->setName(heading);
   layout->addWidget(table);
-  tables_.push_back(table);
+  tables_.push_back({table, stack_->count()});  // the page is added when it is made
   return table;
 }
 
@@ -161,8 +180,10 @@ QWidget* WaterPanel::makeNeedsPage() {
   RowTable* beds = addTable("water.beds", page, tr("Beds"), kFewRows + 1);
   beds->setChoices("water.beds[].crop", [this] { return cropChoices(document_.project()); });
   addTable("water.animals", page, tr("Animals"), kFewRows - 1);
-  addTable("water.crops", page, tr("Crops of your own, beside the table of crops"), kFewRows - 2)
-      ->setNewRow(nameCrop);
+  RowTable* crops =
+      addTable("water.crops", page, tr("Crops of your own, beside the table of crops"), kFewRows - 2);
+  crops->setNewRow(nameCrop);
+  crops->setFollowing(renameInBeds);
   layout->addStretch();
   return page;
 }
@@ -183,6 +204,12 @@ QWidget* WaterPanel::makeWeatherPage() {
   record_ = addText(layout, QStringLiteral("water.record"));
   layout->addStretch();
   connect(import, &QPushButton::clicked, this, &WaterPanel::importWanted);
+  const auto refresh_forget = [this, forget] {
+    const auto& water = document_.project().water;
+    forget->setEnabled(water && !water->climate.daily.empty());
+  };
+  connect(&document_, &Document::projectChanged, forget, refresh_forget);
+  refresh_forget();
   connect(forget, &QPushButton::clicked, this, &WaterPanel::forgetRecord);
   return page;
 }
@@ -190,7 +217,7 @@ QWidget* WaterPanel::makeWeatherPage() {
 void WaterPanel::setFormatter(const Formatter& format) {
   format_ = format;
   charts_->setFormatter(format);
-  for (RowTable* table : tables_) table->setFormatter(format);
+  for (const PagedTable& paged : tables_) paged.table->setFormatter(format);
   refresh();
 }
 
@@ -199,14 +226,11 @@ void WaterPanel::setDark(bool dark) {
 }
 
 bool WaterPanel::goTo(const QString& path) {
-  for (RowTable* table : tables_) {
-    for (int page = 1; page <= kTables; ++page) {
-      if (!stack_->widget(page)->isAncestorOf(table) || !table->contains(path)) continue;
-      pages_->setCurrentIndex(page);
-      return table->goTo(path);
-    }
-  }
-  return false;
+  const auto holds = [&](const PagedTable& paged) { return paged.table->contains(path); };
+  const auto found = std::ranges::find_if(tables_, holds);
+  if (found == tables_.end()) return false;
+  pages_->setCurrentIndex(found->page);
+  return found->table->goTo(path);
 }
 
 void WaterPanel::refresh() {
@@ -220,8 +244,10 @@ void WaterPanel::refresh() {
     headline_->setText(words::waterHeadline(*plan, format_));
     answers_->setText(words::waterAnswers(*plan, format_).join(QLatin1Char(' ')));
   } else {
-    headline_->setText(asked ? tr("Enter the latitude and the weather, and the answer stands here.")
-                             : tr("Will the water last the dry season?"));
+    const QString no_year = words::noWholeYear(document_.project(), document_.plan());
+    headline_->setText(!asked              ? tr("Will the water last the dry season?")
+                       : no_year.isEmpty() ? missingText(document_.project())
+                                           : no_year);
   }
   readings_->setText(words::readingsSummary(document_.project(), format_));
   record_->setText(words::recordSummary(document_.project(), document_.plan(), format_));

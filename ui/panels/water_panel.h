@@ -39,7 +39,11 @@ private:
   QTabBar* pages_;
   QStackedWidget* stack_;
   WaterChartsView* charts_;
-  std::vector<RowTable*> tables_;
+  struct PagedTable {
+    RowTable* table;
+    int page;
+  };
+  std::vector<PagedTable> tables_;
 
   RowTable* addTable(std::string_view list, QWidget* page, const QString& heading, int rows_shown);
   QWidget* makeSourcePage();

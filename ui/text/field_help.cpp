@@ -53,6 +53,25 @@ constexpr std::array kGeneralHelp{
     Entry{"site.toddlers_within_20_m",
           QT_TRANSLATE_NOOP("ui::words",
                             "Whether children who cannot yet swim or climb out live or play within 20 m.")},
+    Entry{"site.fence_planned",
+          QT_TRANSLATE_NOOP(
+              "ui::words",
+              "Whether a fence on all four sides, a gate that shuts itself and a ladder or rope to "
+              "climb out are part of the work.")},
+    Entry{
+        "site.silt_trap_planned",
+        QT_TRANSLATE_NOOP(
+            "ui::words", "Whether runoff from roof or ground passes a silt trap before it enters the tank.")},
+    Entry{"site.override.engineer",
+          QT_TRANSLATE_NOOP(
+              "ui::words",
+              "Name of the licensed engineer who answers for building although a finding says stop. "
+              "Counts only with licence, reason and date, and is printed on the sheets.")},
+    Entry{"site.override.licence",
+          QT_TRANSLATE_NOOP("ui::words", "Number or register of the engineer's licence.")},
+    Entry{"site.override.reason",
+          QT_TRANSLATE_NOOP("ui::words", "What the engineer found and asks for, so that it may be built.")},
+    Entry{"site.override.date", QT_TRANSLATE_NOOP("ui::words", "Day on which the engineer decided.")},
 };
 
 constexpr std::array kPracticeHelp{

@@ -36,11 +36,7 @@ public:
   QString month(std::string_view name) const {
     return format_.monthName(static_cast<int>(number(name)), QLocale::LongFormat);
   }
-  QString calendarYear(std::string_view name) const {
-    QLocale locale = format_.locale();
-    locale.setNumberOptions(locale.numberOptions() | QLocale::OmitGroupSeparator);
-    return locale.toString(static_cast<int>(number(name)));
-  }
+  QString calendarYear(std::string_view name) const { return format_.year(static_cast<int>(number(name))); }
   const Formatter& format() const { return format_; }
   QString layer(std::string_view name) const {
     const core::FindingValue& value = at(name);
@@ -83,7 +79,11 @@ struct SentenceOf {
   Sentence sentence;
 };
 
-/// Sentences of the codes that start with "water_".
+/// That a daily record holds no whole year, and what helps.
+QString noWholeYearText();
+
+/// Sentences of the codes that start with "water_" and with "site_".
 std::span<const SentenceOf> waterSentences();
+std::span<const SentenceOf> siteSentences();
 
 }  // namespace ui::words

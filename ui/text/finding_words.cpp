@@ -182,8 +182,9 @@ constexpr std::array kSentences{
 }  // namespace
 
 QString findingText(const core::Finding& finding, const Formatter& format) {
-  const auto all =
-      finding.code.starts_with("water_") ? waterSentences() : std::span<const SentenceOf>(kSentences);
+  const auto all = finding.code.starts_with("water_")  ? waterSentences()
+                   : finding.code.starts_with("site_") ? siteSentences()
+                                                       : std::span<const SentenceOf>(kSentences);
   const auto found = std::ranges::find(all, finding.code, &SentenceOf::code);
   if (found == all.end()) throw std::logic_error("no words for finding " + finding.code);
   return found->sentence(Values(finding, format));

@@ -59,6 +59,14 @@ std::optional<double> sizeFrom(const QString& plain, const QLocale& locale, core
   return amountFrom(plain, locale, unit, system);
 }
 
+/// What names day and month in a locale's long date: "d MMMM", "MMMM d", "d 'de' MMMM".
+QString dayAndMonth(const QString& long_date) {
+  static const QRegularExpression part(QStringLiteral(
+      "(?<!d)d{1,2}(?!d)(?:'[^']*'|[^'dMy])*M+|M+(?:'[^']*'|[^'dMy])*d{1,2}(?!d)[^\\s',dMy]?"));
+  const auto found = part.match(long_date);
+  return found.hasMatch() ? found.captured() : QStringLiteral("d MMMM");
+}
+
 }  // namespace
 
 Formatter::Formatter(QLocale locale, UnitSystem system) : locale_(std::move(locale)), system_(system) {
@@ -107,6 +115,20 @@ QString Formatter::date(std::chrono::year_month_day day) const {
 
 QString Formatter::shortDate(std::chrono::year_month_day day) const {
   return locale_.toString(toQDate(day), QStringLiteral("d MMM"));
+}
+
+QString Formatter::dayOfYear(int month, int day, QLocale::FormatType form) const {
+  static const QRegularExpression name(QStringLiteral("M{3,}"));
+  constexpr int kLeapYear = 2000;
+  QString pattern = dayAndMonth(locale_.dateFormat(QLocale::LongFormat));
+  pattern.replace(name, form == QLocale::LongFormat ? QStringLiteral("MMMM") : QStringLiteral("MMM"));
+  return locale_.toString(QDate(kLeapYear, month, day), pattern);
+}
+
+QString Formatter::year(int year) const {
+  QLocale plain = locale_;
+  plain.setNumberOptions(plain.numberOptions() | QLocale::OmitGroupSeparator);
+  return plain.toString(year);
 }
 
 QString Formatter::monthName(int month, QLocale::FormatType form) const {

@@ -39,6 +39,9 @@ public:
   QString integer(int value) const;
   QString date(std::chrono::year_month_day day) const;       ///< short, with weekday: "Mon 15 Feb 2027"
   QString shortDate(std::chrono::year_month_day day) const;  ///< "15 Feb"
+  /// A day of any year in the reader's order: "15 Feb", "Feb 15", "15 February".
+  QString dayOfYear(int month, int day, QLocale::FormatType form = QLocale::ShortFormat) const;
+  QString year(int year) const;  ///< without marks between the digits: "2027"
   /// Name of a month [1 to 12] standing alone: "Feb", "February".
   QString monthName(int month, QLocale::FormatType form = QLocale::ShortFormat) const;
 

@@ -1,3 +1,4 @@
+#include "ui/text/water_sizes.h"
 #include "ui/text/words.h"
 #include "ui/text/words_table.h"
 #include "ui/text/worth.h"
@@ -15,7 +16,6 @@ using core::water::MonthFlows;
 using core::water::WaterPlan;
 
 constexpr double kLeastSpill_m3 = 0.01;
-constexpr double kAnySize = 0.01;  // of the present tank: what is smaller is no answer to build by
 
 QString month(std::size_t from_january, const Formatter& format) {
   return format.monthName(static_cast<int>(from_january % kMonths) + 1, QLocale::LongFormat);
@@ -62,32 +62,19 @@ QString missingIn(const WaterPlan& plan, const Formatter& format) {
     return QCoreApplication::translate("ui::words", "Where water is missing, it is in %1.").arg(when[0]);
   }
   const auto most = std::ranges::max_element(plan.months, {}, &MonthFlows::dry_days) - plan.months.begin();
+  if (spells[0].length == kMonths)
+    return QCoreApplication::translate("ui::words", "Water is missing all year round; most often in %1.")
+        .arg(month(static_cast<std::size_t>(most), format));
   return QCoreApplication::translate("ui::words", "Where water is missing, it is in %1; most often in %2.")
       .arg(andList(when), month(static_cast<std::size_t>(most), format));
 }
 
-/// First of the months in a row that together take most from a tank [0 to 11].
-std::size_t driestFrom(const WaterPlan& plan) {
-  std::size_t found = 0;
-  double most = 0;
-  for (std::size_t first = 0; first < kMonths; ++first) {
-    double sum = 0;
-    for (std::size_t k = 0; k < kMonths; ++k) {
-      const MonthFlows& m = plan.months[(first + k) % kMonths];
-      sum += m.need() + m.evaporation + m.seepage - m.supply();
-      if ((first > 0 || k > 0) && sum <= most) continue;
-      most = sum;
-      found = first;
-    }
-  }
-  return found;
-}
-
 QString lasting(const WaterPlan& plan, const Formatter& format) {
-  const auto from = static_cast<int>(driestFrom(plan));
-  const auto found = std::ranges::find(plan.lasts, from, &DaysFrom::month);
-  if (found == plan.lasts.end()) return {};
-  const QString when = month(static_cast<std::size_t>(from), format);
+  if (plan.lasts.empty()) return {};
+  const auto found = std::ranges::min_element(plan.lasts, [](const DaysFrom& a, const DaysFrom& b) {
+    return a.days && (!b.days || *a.days < *b.days);
+  });
+  const QString when = month(static_cast<std::size_t>(found->month), format);
   if (!found->days) {
     return QCoreApplication::translate(
                "ui::words",
@@ -95,7 +82,9 @@ QString lasting(const WaterPlan& plan, const Formatter& format) {
         .arg(when);
   }
   return QCoreApplication::translate(
-             "ui::words", "Full at the start of %1 and with nothing more flowing in, the tank lasts %2.")
+             "ui::words",
+             "Full at the start of %1, when it is used up fastest, and with nothing more flowing in, "
+             "the tank lasts %2.")
       .arg(when, days(*found->days, format));
 }
 
@@ -119,43 +108,44 @@ QString filling(const WaterPlan& plan, const Formatter& format) {
       .arg(month(static_cast<std::size_t>(quickest->month), format), takes);
 }
 
-QString smallestTank(const WaterPlan& plan, const Formatter& format) {
-  if (!plan.smallest_full_m3) {
-    return QCoreApplication::translate("ui::words",
-                                       "No tank up to %1 gives as many good years as are wanted.")
-        .arg(litresWorth(plan.most_tried_m3, format, Rounding::down));
+QString tankWanted(const WaterPlan& plan, const Formatter& format) {
+  const MetSize smallest = smallestTank(plan, format);
+  if (smallest.kind == MetSize::Kind::none) {
+    return QCoreApplication::translate(
+               "ui::words",
+               "No tank of this depth and batter, up to %1, gives as many good years as "
+               "are wanted.")
+        .arg(smallest.text);
   }
-  const double least = *plan.smallest_full_m3;
-  const double now = plan.curve.full_m3;
-  if (least < kAnySize * now) {
+  if (smallest.kind == MetSize::Kind::any) {
     return QCoreApplication::translate("ui::words",
                                        "Almost any tank gives as many good years as are wanted.");
   }
-  const QString size = litresWorth(least, format, Rounding::up);
-  return (least <= now
+  return (*plan.smallest_full_m3 <= plan.curve.full_m3
               ? QCoreApplication::translate(
                     "ui::words", "A tank that holds about %1 already gives as many good years as are wanted.")
               : QCoreApplication::translate(
-                    "ui::words", "To give as many good years as are wanted, the tank has to hold about %1."))
-      .arg(size);
+                    "ui::words",
+                    "To give as many good years as are wanted, a tank of this depth has to hold about %1."))
+      .arg(smallest.text);
 }
 
-QString largestBeds(const WaterPlan& plan, const Formatter& format) {
+QString bedsWatered(const WaterPlan& plan, const Formatter& format) {
   if (plan.bed_area_m2 <= 0) return {};
-  if (!plan.largest_bed_area_m2) {
+  const MetSize largest = largestBeds(plan, format);
+  if (largest.kind == MetSize::Kind::none) {
     return QCoreApplication::translate(
         "ui::words", "With this tank, beds of no size have as many good years as are wanted.");
   }
-  const QString area = areaWorth(*plan.largest_bed_area_m2, format, Rounding::down);
-  if (*plan.largest_bed_area_m2 >= plan.most_tried_area_m2) {
+  if (largest.kind == MetSize::Kind::all_tried) {
     return QCoreApplication::translate(
                "ui::words", "With this tank, even beds of %1 have as many good years as are wanted.")
-        .arg(area);
+        .arg(largest.text);
   }
   return QCoreApplication::translate(
              "ui::words",
              "With this tank, beds of up to about %1 have as many good years as are wanted; entered: %2.")
-      .arg(area, format.quantity(plan.bed_area_m2, core::Unit::square_metre, 0));
+      .arg(largest.text, format.quantity(plan.bed_area_m2, core::Unit::square_metre, 0));
 }
 
 QString spill(const WaterPlan& plan, const Formatter& format) {
@@ -169,8 +159,8 @@ QString spill(const WaterPlan& plan, const Formatter& format) {
 QStringList waterAnswers(const WaterPlan& plan, const Formatter& format) {
   QStringList answers;
   if (plan.year.need() > 0) {
-    answers << missingIn(plan, format) << lasting(plan, format) << smallestTank(plan, format)
-            << largestBeds(plan, format);
+    answers << missingIn(plan, format) << lasting(plan, format) << tankWanted(plan, format)
+            << bedsWatered(plan, format);
   }
   answers << filling(plan, format) << spill(plan, format);
   answers.removeAll(QString());

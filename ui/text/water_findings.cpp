@@ -53,8 +53,9 @@ QString targetMissed(const Values& v) {
       QCoreApplication::translate("ui::words", "The water lasts in %1 of 10 years; %2 of 10 are wanted.")
           .arg(yearsInTenText(v.number("years_in_ten"), v.format()),
                yearsInTenText(v.number("target"), v.format()));
+  constexpr double kLeastBeds_m2 = 1;
   const bool by_size = v.has("smallest_full_m3");
-  const bool by_area = v.has("largest_bed_area_m2");
+  const bool by_area = v.has("largest_bed_area_m2") && v.number("largest_bed_area_m2") >= kLeastBeds_m2;
   if (by_size) {
     text += u' ' + QCoreApplication::translate("ui::words", "A tank that holds about %1 would reach it.")
                        .arg(litresWorth(v.number("smallest_full_m3"), v.format(), Rounding::up));
@@ -67,8 +68,9 @@ QString targetMissed(const Values& v) {
   return text + u' ' +
          QCoreApplication::translate(
              "ui::words",
-             "A larger tank or smaller beds alone would not reach it: lead in more water, or "
-             "need less.");
+             "No tank of this depth and batter, up to %1, would reach it: lead in more "
+             "water, or need less.")
+             .arg(litresWorth(v.number("most_tried_m3"), v.format(), Rounding::down));
 }
 
 QString neverFull(const Values& v) {
@@ -86,6 +88,29 @@ QString rainSpreadUnknown(const Values& v) {
              "How much the rain differs from year to year is not known. The years made from monthly means "
              "differ by %1, real ones mostly by more. Ask the weather station for the spread of yearly rain.")
       .arg(v.format().quantity(v.number("rain_cv_percent"), core::Unit::percent, 0));
+}
+
+QString rainSpreadDiffers(const Values& v) {
+  const auto percent = [&](std::string_view name) {
+    return v.format().quantity(v.number(name), core::Unit::percent, 0);
+  };
+  return QCoreApplication::translate(
+             "ui::words",
+             "The yearly rain of the weather years made differs by %1; a spread of %2 is entered. Check the "
+             "spread and the wet days, or have more years made.")
+      .arg(percent("made_percent"), percent("rain_cv_percent"));
+}
+
+QString recordNoWholeYear(const Values&) {
+  return noWholeYearText();
+}
+
+QString yearsFew(const Values& v) {
+  return QCoreApplication::translate("ui::words",
+                                     "Weather years made from the monthly means: %1. Have at least %2 made "
+                                     "to see how often the water "
+                                     "runs short.")
+      .arg(v.whole("years"), v.whole("wanted"));
 }
 
 QString recordShort(const Values& v) {
@@ -149,7 +174,7 @@ QString et0MethodsDiffer(const Values& v) {
   };
   return QCoreApplication::translate("ui::words",
                                      "Reference evapotranspiration of a mean year is %1 by Penman-Monteith "
-                                     "and %2 by Hargreaves. Check "
+                                     "and %2 by Hargreaves. Enter or check "
                                      "humidity, wind and sunshine, which only the first one uses.")
       .arg(year("penman_monteith_mm"), year("hargreaves_mm"));
 }
@@ -164,6 +189,9 @@ constexpr std::array kWaterSentences{
     SentenceOf{"water_target_missed", targetMissed},
     SentenceOf{"water_never_full", neverFull},
     SentenceOf{"water_rain_spread_unknown", rainSpreadUnknown},
+    SentenceOf{"water_rain_spread_differs", rainSpreadDiffers},
+    SentenceOf{"water_years_few", yearsFew},
+    SentenceOf{"water_record_no_whole_year", recordNoWholeYear},
     SentenceOf{"water_record_short", recordShort},
     SentenceOf{"water_record_years_left_out", recordYearsLeftOut},
     SentenceOf{"water_record_filled", recordFilled},

@@ -1,3 +1,4 @@
+#include "ui/text/finding_sentences.h"
 #include "ui/text/words.h"
 #include "ui/text/words_table.h"
 
@@ -40,6 +41,19 @@ QString readingsSummary(const core::Project& project, const Formatter& format) {
   return lines.join(u'\n');
 }
 
+QString noWholeYearText() {
+  return QCoreApplication::translate(
+      "ui::words",
+      "The record holds no whole year without gaps, counted from its wettest month. Add days, or have gaps "
+      "filled in.");
+}
+
+QString noWholeYear(const core::Project& project, const core::Plan& plan) {
+  const bool is_asked = project.water && project.site.latitude_deg;
+  if (!is_asked || plan.water || !core::water::isClimateKnown(project.water->climate)) return {};
+  return noWholeYearText();
+}
+
 QString recordSummary(const core::Project& project, const core::Plan& plan, const Formatter& format) {
   if (!project.water || project.water->climate.daily.empty())
     return QCoreApplication::translate(
@@ -57,9 +71,11 @@ QString recordSummary(const core::Project& project, const core::Plan& plan, cons
            QCoreApplication::translate("ui::words",
                                        "It is not used now: the weather comes from monthly means.");
   if (plan.water)
-    text += u' ' + QCoreApplication::translate("ui::words", "%1 are reckoned with.")
-                       .arg(format.quantity(double(plan.water->years), core::Unit::year, 0));
-  return text;
+    return text + u' ' +
+           QCoreApplication::translate("ui::words", "Reckoned with: %1.")
+               .arg(format.quantity(double(plan.water->years), core::Unit::year, 0));
+  const QString no_year = noWholeYear(project, plan);
+  return no_year.isEmpty() ? text : text + u' ' + no_year;
 }
 
 }  // namespace ui::words

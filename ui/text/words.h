@@ -63,6 +63,8 @@ QStringList waterAnswers(const core::water::WaterPlan& plan, const Formatter& fo
 QString readingCount(int readings, const Formatter& format);  ///< "3 readings"
 /// What the bucket-and-watch readings say, a line a month; empty when there are none.
 QString readingsSummary(const core::Project& project, const Formatter& format);
+/// That the daily record holds no whole year, when that is why there is no answer; else empty.
+QString noWholeYear(const core::Project& project, const core::Plan& plan);
 /// What daily record the project holds and how it is used, or what one looks like.
 QString recordSummary(const core::Project& project, const core::Plan& plan, const Formatter& format);
 

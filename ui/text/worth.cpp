@@ -10,6 +10,7 @@ namespace {
 
 constexpr double kTenths = 10;
 constexpr double kBinary = 1e-9;  // what binary fractions leave
+constexpr double kSingle = 1e-4;  // the same in single precision, as maps hold years in ten
 
 /// `value` to two digits, and to whole numbers below ten; more than nothing stays at least one.
 double twoDigits(double value, Rounding rounding) {
@@ -25,7 +26,7 @@ double twoDigits(double value, Rounding rounding) {
 }  // namespace
 
 QString yearsInTenText(double years_in_ten, const Formatter& format) {
-  double tenths = std::floor(years_in_ten * kTenths + kBinary);
+  double tenths = std::floor(years_in_ten * kTenths + kSingle);
   if (years_in_ten > 0) tenths = std::max(1.0, tenths);
   const bool is_whole = std::fmod(tenths, kTenths) == 0;
   return format.number(tenths / kTenths, core::Unit::none, is_whole ? 0 : 1);

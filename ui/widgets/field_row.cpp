@@ -168,6 +168,7 @@ FieldRow* makeFieldRow(Document& document, const core::Field& field, std::size_t
     case core::FieldKind::choice:
       return new ChoiceRow(document, field, row, parent);
     case core::FieldKind::date:
+      if (field.nullable) return new TextRow(document, field, row, parent);  // a date edit is never empty
       return new DateRow(document, field, row, parent);
     case core::FieldKind::text:
       break;

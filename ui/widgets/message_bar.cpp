@@ -16,7 +16,8 @@ constexpr int kShown_ms = 6000;
 
 }  // namespace
 
-MessageBar::MessageBar(QWidget* parent) : QFrame(parent), text_(new QLabel(this)), buttons_(new QHBoxLayout) {
+MessageBar::MessageBar(QWidget* parent)
+    : QFrame(parent), text_(new QLabel(this)), buttons_(new QHBoxLayout), hide_(this) {
   setObjectName(QStringLiteral("message_bar"));
   setFrameShape(QFrame::StyledPanel);
   setAutoFillBackground(true);

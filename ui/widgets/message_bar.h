@@ -16,7 +16,7 @@ class MessageBar : public QFrame {
   Q_OBJECT
 
 public:
-  enum class Kind { done, problem, question };
+  enum class Kind { done, done_with_notes, problem, question };
   struct Choice {
     QString id;  ///< object name of its button
     QString text;

@@ -30,7 +30,11 @@ QString dateFormat(const QLocale& locale) {
 TextRow::TextRow(Document& document, const core::Field& field, std::size_t row, QWidget* parent)
     : FieldRow(document, field, row, parent), edit_(new QLineEdit(this)) {
   arrange(new QLabel(this), edit_, nullptr);
-  connect(edit_, &QLineEdit::textEdited, this, [this](const QString& text) { take(text.toStdString()); });
+  connect(edit_, &QLineEdit::textEdited, this, [this](const QString& text) {
+    const bool is_absent = text.trimmed().isEmpty() && this->field().nullable;
+    take(is_absent ? core::FieldValue() : core::FieldValue(text.toStdString()));
+  });
+  if (field.kind == core::FieldKind::date) edit_->setPlaceholderText(tr("year-month-day"));
   connect(edit_, &QLineEdit::editingFinished, this, &TextRow::tryAgain);
 }
 

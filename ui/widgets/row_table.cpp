@@ -2,6 +2,7 @@
 
 #include "ui/document/document.h"
 #include "ui/text/words.h"
+#include "ui/text/words_table.h"
 #include "ui/widgets/row_table_delegate.h"
 #include "ui/widgets/theme.h"
 
@@ -16,6 +17,8 @@
 #include <QToolButton>
 #include <algorithm>
 #include <stdexcept>
+#include <string>
+#include <utility>
 
 namespace ui {
 
@@ -23,12 +26,20 @@ namespace {
 
 constexpr int kCellMargin_px = 18;
 
+using words::fromCore;
+
 bool isNumber(const core::Field& field) {
   return field.kind == core::FieldKind::number || field.kind == core::FieldKind::whole;
 }
 
-QString fromCore(std::string_view text) {
-  return QString::fromUtf8(text.data(), qsizetype(text.size()));
+/// More rows or cells than a place has room for.
+core::Problem tooMany(std::string path, qsizetype count, qsizetype most) {
+  core::Problem problem;
+  problem.code = "too_many";
+  problem.path = std::move(path);
+  problem.value = std::to_string(count);
+  problem.most = double(most);
+  return problem;
 }
 
 }  // namespace
@@ -52,7 +63,7 @@ RowTable::RowTable(Document& document, std::string_view list, QWidget* parent)
   }
   table_->setObjectName(fromCore(list_.id));
   table_->setColumnCount(int(columns_.size()));
-  table_->setTabKeyNavigation(true);
+  table_->setTabKeyNavigation(false);  // Tab leads on; the arrow keys go from cell to cell
   table_->setSelectionMode(QAbstractItemView::ContiguousSelection);
   table_->installEventFilter(this);
   table_->setItemDelegate(
@@ -70,6 +81,10 @@ RowTable::RowTable(Document& document, std::string_view list, QWidget* parent)
   addButtons();
   connect(table_, &QTableWidget::cellChanged, this, &RowTable::takeCell);
   connect(&document_, &Document::projectChanged, this, &RowTable::refresh);
+  connect(&document_, &Document::loaded, this, [this] {
+    wrong_.clear();
+    refresh();
+  });
   refresh();
 }
 
@@ -106,6 +121,10 @@ void RowTable::setNewRow(std::function<void(core::Project&, std::size_t)> fill) 
   new_row_ = std::move(fill);
 }
 
+void RowTable::setFollowing(Following following) {
+  following_ = std::move(following);
+}
+
 void RowTable::setName(const QString& name) {
   table_->setAccessibleName(name);
 }
@@ -136,7 +155,7 @@ void RowTable::showHeaders() {
     rows << (row_name_ ? row_name_(row, format_) : format_.integer(row + 1));
   table_->setVerticalHeaderLabels(rows);
   table_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-  table_->horizontalHeader()->setStretchLastSection(true);
+  table_->horizontalHeader()->setStretchLastSection(false);
   table_->setFixedHeight(table_->horizontalHeader()->sizeHint().height() + kCellMargin_px +
                          rows_shown_ * table_->verticalHeader()->defaultSectionSize());
 }
@@ -179,13 +198,16 @@ void RowTable::refresh() {
   const QScopedValueRollback filling(filling_, true);
   const int rows = int(list_.size(document_.project()));
   if (rows != table_->rowCount()) {
+    wrong_.clear();
     table_->setRowCount(rows);
     showHeaders();
   }
   for (int row = 0; row < rows; ++row) {
-    for (int column = 0; column < table_->columnCount(); ++column) fillCell(row, column);
+    for (int column = 0; column < table_->columnCount(); ++column) {
+      if (!wrong_.contains({row, column})) fillCell(row, column);
+    }
   }
-  say({});
+  say(wrong_.empty() ? core::Problems() : wrong_.begin()->second);
   if (add_ == nullptr) return;
   add_->setEnabled(list_.applies(document_.project()) && std::size_t(rows) < list_.most);
   remove_->setEnabled(std::size_t(rows) > list_.least);
@@ -219,14 +241,24 @@ void RowTable::takeCell(int row, int column) {
   if (filling_) return;
   const Column& of = columns_[std::size_t(column)];
   const QString text = table_->item(row, column)->text();
+  wrong_.erase({row, column});
   if (text == textOf(of, of.field->get(document_.project(), std::size_t(row)))) return refresh();
   core::FieldValue value;
   core::Problems problems = valueTyped(of, row, text, value);
-  if (problems.empty()) problems = document_.edit(*of.field, std::size_t(row), value);
+  if (problems.empty()) problems = takeValue(*of.field, std::size_t(row), value);
   if (problems.empty()) return refresh();
   const QScopedValueRollback filling(filling_, true);
   table_->item(row, column)->setBackground(wrongColour(palette()));
+  wrong_[{row, column}] = problems;
   say(problems);
+}
+
+core::Problems RowTable::takeValue(const core::Field& field, std::size_t row, const core::FieldValue& value) {
+  if (!following_) return document_.edit(field, row, value);
+  return document_.change(words::fieldLabel(field.id), [&](core::Project& project) {
+    field.set(project, row, value);
+    following_(document_.project(), project);
+  });
 }
 
 void RowTable::addRow() {
@@ -260,11 +292,20 @@ void RowTable::paste() {
   if (lines.isEmpty()) return;
   const core::Problems problems =
       takeBlock(lines, std::max(0, table_->currentRow()), std::max(0, table_->currentColumn()));
-  if (problems.empty()) {
-    refresh();
-  } else {
-    say(problems);
+  if (problems.empty()) return refresh();
+  say(problems);
+  problem_->setText(problem_->text() + QLatin1Char(' ') + tr("Nothing was pasted."));
+}
+
+core::Problems RowTable::roomFor(const QList<QStringList>& lines, int row, int column) const {
+  const qsizetype rows = row + lines.size();
+  if (rows > qsizetype(list_.most)) return {tooMany(std::string(list_.id), rows, qsizetype(list_.most))};
+  for (qsizetype r = 0; r < lines.size(); ++r) {
+    const qsizetype cells = column + lines[r].size();
+    const std::string path = std::string(list_.id) + '[' + std::to_string(row + r) + ']';
+    if (cells > table_->columnCount()) return {tooMany(path, cells, table_->columnCount())};
   }
+  return {};
 }
 
 core::Problems RowTable::takeBlock(const QList<QStringList>& lines, int row, int column) {
@@ -273,11 +314,10 @@ core::Problems RowTable::takeBlock(const QList<QStringList>& lines, int row, int
     std::size_t row;
     core::FieldValue value;
   };
+  if (core::Problems problems = roomFor(lines, row, column); !problems.empty()) return problems;
   std::vector<Cell> cells;
-  const auto rows = std::min<qsizetype>(lines.size(), qsizetype(list_.most) - row);
-  for (qsizetype r = 0; r < rows; ++r) {
-    const auto wide = std::min<qsizetype>(lines[r].size(), table_->columnCount() - column);
-    for (qsizetype c = 0; c < wide; ++c) {
+  for (qsizetype r = 0; r < lines.size(); ++r) {
+    for (qsizetype c = 0; c < lines[r].size(); ++c) {
       const Column& of = columns_[std::size_t(column + c)];
       core::FieldValue value;
       core::Problems problems = valueTyped(of, row + int(r), lines[r][c], value);
@@ -286,9 +326,10 @@ core::Problems RowTable::takeBlock(const QList<QStringList>& lines, int row, int
     }
   }
   return document_.change(tr("Paste cells"), [&](core::Project& project) {
-    const std::size_t wanted = std::size_t(row + rows);
+    const std::size_t wanted = std::size_t(row + lines.size());
     if (list_.size(project) < wanted) list_.resize(project, wanted);
     for (const Cell& cell : cells) cell.field->set(project, cell.row, cell.value);
+    if (following_) following_(document_.project(), project);
   });
 }
 
@@ -319,7 +360,7 @@ bool RowTable::eventFilter(QObject*, QEvent* event) {
   if (event->type() != QEvent::KeyPress) return false;
   auto* key = static_cast<QKeyEvent*>(event);
   if (key->matches(QKeySequence::Paste)) return paste(), true;
-  if (key->key() == Qt::Key_Escape) return refresh(), true;
+  if (key->key() == Qt::Key_Escape) return wrong_.clear(), refresh(), true;
   if (key->key() != Qt::Key_Delete || table_->currentItem() == nullptr) return false;
   table_->currentItem()->setText(QString());
   return true;

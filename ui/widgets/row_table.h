@@ -5,6 +5,8 @@
 
 #include <QWidget>
 #include <functional>
+#include <map>
+#include <utility>
 #include <vector>
 
 class QHBoxLayout;
@@ -34,6 +36,9 @@ public:
   void setRowNames(std::function<QString(int row, const Formatter&)> name);
   /// What a new row begins with, beside the blank values.
   void setNewRow(std::function<void(core::Project&, std::size_t row)> fill);
+  /// What else of the project changes, in the same step, when cells have been typed or pasted.
+  using Following = std::function<void(const core::Project& before, core::Project& after)>;
+  void setFollowing(Following following);
   void setFormatter(const Formatter& format);
   void setRowsShown(int rows);
   /// Name for screen readers.
@@ -67,10 +72,12 @@ private:
   Formatter format_;
   std::function<QString(int, const Formatter&)> row_name_;
   std::function<void(core::Project&, std::size_t)> new_row_;
+  Following following_;
   QTableWidget* table_;
   QLabel* problem_;
   QHBoxLayout* buttons_;
   QToolButton *add_ = nullptr, *remove_ = nullptr;
+  std::map<std::pair<int, int>, core::Problems> wrong_;  // cells whose text is not taken, by row and column
   bool filling_ = false;
   int rows_shown_ = 4;
 
@@ -83,6 +90,8 @@ private:
   core::Problems valueTyped(const Column& column, int row, const QString& text,
                             core::FieldValue& value) const;
   void takeCell(int row, int column);
+  core::Problems takeValue(const core::Field& field, std::size_t row, const core::FieldValue& value);
+  core::Problems roomFor(const QList<QStringList>& lines, int row, int column) const;
   core::Problems takeBlock(const QList<QStringList>& lines, int row, int column);
   void say(const core::Problems& problems);
 };

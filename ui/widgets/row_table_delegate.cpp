@@ -25,7 +25,8 @@ QWidget* RowTableDelegate::createEditor(QWidget* parent, const QStyleOptionViewI
 
 void RowTableDelegate::setEditorData(QWidget* editor, const QModelIndex& index) const {
   if (auto* box = qobject_cast<QComboBox*>(editor)) {
-    box->setCurrentIndex(std::max(0, box->findText(index.data(Qt::DisplayRole).toString())));
+    // a text that is no choice chooses none, and stays when nothing is chosen
+    box->setCurrentIndex(box->findText(index.data(Qt::DisplayRole).toString()));
   } else {
     QStyledItemDelegate::setEditorData(editor, index);
   }
@@ -34,7 +35,7 @@ void RowTableDelegate::setEditorData(QWidget* editor, const QModelIndex& index) 
 void RowTableDelegate::setModelData(QWidget* editor, QAbstractItemModel* model,
                                     const QModelIndex& index) const {
   if (const auto* box = qobject_cast<QComboBox*>(editor)) {
-    model->setData(index, box->currentText());
+    if (box->currentIndex() >= 0) model->setData(index, box->currentText());
   } else {
     QStyledItemDelegate::setModelData(editor, model, index);
   }

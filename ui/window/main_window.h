@@ -104,6 +104,9 @@ private:
   using ProblemText = QString (*)(const core::Problem&, const Formatter&);
   void sayProblems(const QString& what, const core::Problems& problems,
                    ProblemText text = words::problemText);
+  /// Something was done, and there is something to note about it.
+  void sayNotes(const QString& what, const core::Problems& notes, ProblemText text = words::problemText);
+  QString listed(const QString& what, const core::Problems& problems, ProblemText text) const;
   QString suggestedName(const QString& ending) const;
 };
 

@@ -59,7 +59,7 @@ bool MainWindow::openFile(const QString& path) {
   if (keeper_.notes().empty()) {
     messages_->say(MessageBar::Kind::done, opened);
   } else {
-    sayProblems(opened, keeper_.notes());
+    sayNotes(opened, keeper_.notes());
   }
   return true;
 }
@@ -76,7 +76,7 @@ bool MainWindow::saveFile(const QString& path) {
   return true;
 }
 
-void MainWindow::sayProblems(const QString& what, const core::Problems& problems, ProblemText text) {
+QString MainWindow::listed(const QString& what, const core::Problems& problems, ProblemText text) const {
   QStringList lines{what};
   for (const core::Problem& problem : problems) {
     if (lines.size() > kProblemsShown) {
@@ -85,7 +85,15 @@ void MainWindow::sayProblems(const QString& what, const core::Problems& problems
     }
     lines << text(problem, format_);
   }
-  messages_->say(MessageBar::Kind::problem, lines.join(QLatin1Char('\n')));
+  return lines.join(QLatin1Char('\n'));
+}
+
+void MainWindow::sayProblems(const QString& what, const core::Problems& problems, ProblemText text) {
+  messages_->say(MessageBar::Kind::problem, listed(what, problems, text));
+}
+
+void MainWindow::sayNotes(const QString& what, const core::Problems& notes, ProblemText text) {
+  messages_->say(MessageBar::Kind::done_with_notes, listed(what, notes, text));
 }
 
 void MainWindow::makeNew() {

@@ -29,18 +29,18 @@ void MainWindow::readWeather(const QString& path) {
   if (!read)
     return sayProblems(tr("%1 was not taken; nothing has changed.").arg(name), read.error(),
                        words::tableProblemText);
-  const int days = int(read->days.size());
+  const auto days = double(read->days.size());
   const core::Problems problems = document_.change(tr("Read a daily record"), [&](core::Project& project) {
     if (!project.water) project.water.emplace();
     project.water->climate.daily = core::DailyRecord(std::move(read->days));
     project.water->climate.kind = core::ClimateKind::daily;
   });
   if (!problems.empty()) return sayProblems(tr("%1 was not taken; nothing has changed.").arg(name), problems);
-  const QString taken = tr("%1: %2 days taken.").arg(name, format_.integer(days));
+  const QString taken = tr("%1: %2 taken.").arg(name, format_.quantity(days, core::Unit::day, 0));
   if (read->notes.empty()) {
     messages_->say(MessageBar::Kind::done, taken);
   } else {
-    sayProblems(taken, read->notes, words::tableProblemText);
+    sayNotes(taken, read->notes, words::tableProblemText);
   }
 }
 
