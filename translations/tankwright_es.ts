@@ -141,6 +141,201 @@
         <source>clear floor: %1 down</source>
         <translation type="unfinished">piso interior: %1 abajo</translation>
     </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>quantity (unit)</comment>
+        <translation type="unfinished">%1 (%2)</translation>
+    </message>
+    <message>
+        <source>source</source>
+        <translation type="unfinished">fuente</translation>
+    </message>
+    <message>
+        <source>roof</source>
+        <translation type="unfinished">techo</translation>
+    </message>
+    <message>
+        <source>ground</source>
+        <translation type="unfinished">terreno</translation>
+    </message>
+    <message>
+        <source>rain on the tank</source>
+        <translation type="unfinished">lluvia sobre el tanque</translation>
+    </message>
+    <message>
+        <source>people</source>
+        <translation type="unfinished">personas</translation>
+    </message>
+    <message>
+        <source>animals</source>
+        <translation type="unfinished">animales</translation>
+    </message>
+    <message>
+        <source>beds</source>
+        <translation type="unfinished">camas</translation>
+    </message>
+    <message>
+        <source>Left bar, comes in:</source>
+        <translation type="unfinished">Barra izquierda, entra:</translation>
+    </message>
+    <message>
+        <source>Right bar, needed:</source>
+        <translation type="unfinished">Barra derecha, se necesita:</translation>
+    </message>
+    <message>
+        <source>missing</source>
+        <translation type="unfinished">falta</translation>
+    </message>
+    <message>
+        <source>in %1, needed %2</source>
+        <comment>amounts of water in a month</comment>
+        <translation type="unfinished">entran %1, se necesitan %2</translation>
+    </message>
+    <message>
+        <source>missing %1</source>
+        <translation type="unfinished">faltan %1</translation>
+    </message>
+    <message>
+        <source>Enter the weather, what brings water and what needs it, to see them month by month.</source>
+        <translation type="unfinished">Anote el clima, lo que trae agua y lo que la necesita, para verlos mes por mes.</translation>
+    </message>
+    <message>
+        <source>Water in a month</source>
+        <translation type="unfinished">Agua en un mes</translation>
+    </message>
+    <message>
+        <source>8 years in ten</source>
+        <translation type="unfinished">8 años de cada diez</translation>
+    </message>
+    <message>
+        <source>middle year</source>
+        <translation type="unfinished">año intermedio</translation>
+    </message>
+    <message>
+        <source>all years</source>
+        <translation type="unfinished">todos los años</translation>
+    </message>
+    <message>
+        <source>the last %1, not to be taken out</source>
+        <translation type="unfinished">los últimos %1, que no se deben sacar</translation>
+    </message>
+    <message>
+        <source>full: %1</source>
+        <translation type="unfinished">lleno: %1</translation>
+    </message>
+    <message>
+        <source>Enter the weather to see how the water in the tank rises and falls.</source>
+        <translation type="unfinished">Anote el clima para ver cómo sube y baja el agua en el tanque.</translation>
+    </message>
+    <message>
+        <source>Water in the tank</source>
+        <translation type="unfinished">Agua en el tanque</translation>
+    </message>
+    <message>
+        <source>under %1</source>
+        <translation type="unfinished">menos de %1</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation type="unfinished">%1 a %2</translation>
+    </message>
+    <message>
+        <source>Years in ten in which the water lasts:</source>
+        <translation type="unfinished">Años de cada diez en que alcanza el agua:</translation>
+    </message>
+    <message>
+        <source>target</source>
+        <translation type="unfinished">meta</translation>
+    </message>
+    <message>
+        <source>this tank and its beds</source>
+        <translation type="unfinished">este tanque y sus camas</translation>
+    </message>
+    <message>
+        <source>target %1</source>
+        <translation type="unfinished">meta %1</translation>
+    </message>
+    <message>
+        <source>Enter the beds to see what size of tank waters how much of them.</source>
+        <translation type="unfinished">Anote las camas de cultivo para ver qué tamaño de tanque riega cuántas.</translation>
+    </message>
+    <message>
+        <source>The map is being worked out.</source>
+        <translation type="unfinished">Se está calculando el mapa.</translation>
+    </message>
+    <message>
+        <source>Enter the weather and the beds to see what size of tank waters how much of them.</source>
+        <translation type="unfinished">Anote el clima y las camas de cultivo para ver qué tamaño de tanque riega cuántas.</translation>
+    </message>
+    <message>
+        <source>Area of the beds</source>
+        <translation type="unfinished">Área de las camas</translation>
+    </message>
+    <message>
+        <source>Water when the tank is full</source>
+        <translation type="unfinished">Agua con el tanque lleno</translation>
+    </message>
+    <message>
+        <source>being refined</source>
+        <translation type="unfinished">se está afinando</translation>
+    </message>
+    <message>
+        <source>this tank: %1</source>
+        <translation type="unfinished">este tanque: %1</translation>
+    </message>
+    <message>
+        <source>enough: %1</source>
+        <translation type="unfinished">basta: %1</translation>
+    </message>
+    <message>
+        <source>Enter the weather and what needs water to see how large a tank is enough.</source>
+        <translation type="unfinished">Anote el clima y lo que necesita agua para ver qué tamaño de tanque basta.</translation>
+    </message>
+    <message>
+        <source>Years in ten in which the water lasts</source>
+        <translation type="unfinished">Años de cada diez en que alcanza el agua</translation>
+    </message>
+    <message>
+        <source>the water lasts in %1 of %2 years</source>
+        <translation type="unfinished">el agua alcanza en %1 de %2 años</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>part of an amount</comment>
+        <translation type="unfinished">%1 %2</translation>
+    </message>
+    <message>
+        <source>%1: no water comes in.</source>
+        <translation type="unfinished">%1: no entra agua.</translation>
+    </message>
+    <message>
+        <source>%1: %2 come in (%3).</source>
+        <translation type="unfinished">%1: entran %2 (%3).</translation>
+    </message>
+    <message>
+        <source>Nothing is needed.</source>
+        <translation type="unfinished">No se necesita nada.</translation>
+    </message>
+    <message>
+        <source>%1 are needed (%2).</source>
+        <translation type="unfinished">Se necesitan %1 (%2).</translation>
+    </message>
+    <message>
+        <source>%1 of it are missing, on %2.</source>
+        <translation type="unfinished">De eso faltan %1, en %2.</translation>
+    </message>
+    <message>
+        <source>%1: half of the years hold %2 or more; one year in ten less than %3</source>
+        <translation type="unfinished">%1: la mitad de los años hay %2 o más; un año de cada diez, menos de %3</translation>
+    </message>
+    <message>
+        <source>Tank of %1, beds of %2: %3</source>
+        <translation type="unfinished">Tanque de %1, camas de %2: %3</translation>
+    </message>
+    <message>
+        <source>Tank of %1: %2</source>
+        <translation type="unfinished">Tanque de %1: %2</translation>
+    </message>
 </context>
 <context>
     <name>Figures</name>
@@ -283,6 +478,66 @@ profundidad interior %3</translation>
     <message>
         <source>Floor %1, walls along the slope %2, opening at the rim %3.</source>
         <translation type="unfinished">Piso %1, paredes por la inclinación %2, boca en el borde %3.</translation>
+    </message>
+    <message>
+        <source>Latitude, weather, source and needs are not known yet: see the tab Water.</source>
+        <translation type="unfinished">Aún no se conocen la latitud, el clima, la fuente de agua y las necesidades: vea la pestaña Agua.</translation>
+    </message>
+    <message>
+        <source>Reference evapotranspiration %1 a year, rain %2.</source>
+        <translation type="unfinished">Evapotranspiración de referencia %1 al año, lluvia %2.</translation>
+    </message>
+    <message>
+        <source>Sizes that meet the target</source>
+        <translation type="unfinished">Tamaños que cumplen la meta</translation>
+    </message>
+    <message>
+        <source>smallest tank %1</source>
+        <translation type="unfinished">tanque mínimo %1</translation>
+    </message>
+    <message>
+        <source>no tank up to %1</source>
+        <translation type="unfinished">ningún tanque de hasta %1</translation>
+    </message>
+    <message>
+        <source>largest beds %1</source>
+        <translation type="unfinished">camas de hasta %1</translation>
+    </message>
+    <message>
+        <source>no beds, however small</source>
+        <translation type="unfinished">ninguna cama, por pequeña que sea</translation>
+    </message>
+    <message>
+        <source>The tank&apos;s plan is made larger or smaller at the same depth and batter; the beds keep their shares. Every size is run through all weather years.</source>
+        <translation type="unfinished">La planta del tanque se agranda o se achica con la misma profundidad y el mismo talud; las camas conservan sus proporciones. Cada tamaño se calcula con todos los años de clima.</translation>
+    </message>
+    <message>
+        <source>Years in ten with water all year</source>
+        <translation type="unfinished">Años de cada diez con agua todo el año</translation>
+    </message>
+    <message>
+        <source>Each day: water held + source + runoff + rain − evaporation − seepage − need, kept between empty and full; a day is short of water when less than the need can be drawn.</source>
+        <translation type="unfinished">Cada día: agua guardada + fuente de agua + escorrentía + lluvia − evaporación − filtración − necesidad, siempre entre vacío y lleno; falta agua en un día cuando se puede sacar menos de lo que se necesita.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 weather years pass without a day short of water. Days met: %3, water met: %4.</source>
+        <translation type="unfinished">%1 de %2 años de clima pasan sin un día en que falte agua. Días cubiertos: %3, agua cubierta: %4.</translation>
+    </message>
+    <message>
+        <source>days short of water in a mean year %1, in the worst %2</source>
+        <translation type="unfinished">días con falta de agua en un año promedio %1, en el peor %2</translation>
+    </message>
+    <message>
+        <source>almost any tank</source>
+        <translation type="unfinished">casi cualquier tanque</translation>
+    </message>
+    <message>
+        <source>beds of %1 or more</source>
+        <translation type="unfinished">camas de %1 o más</translation>
+    </message>
+    <message>
+        <source>Target: %1 years in ten with water all year.</source>
+        <translation type="unfinished">Meta: %1 años de cada diez con agua todo el año.</translation>
     </message>
 </context>
 <context>
@@ -917,6 +1172,464 @@ profundidad interior %3</translation>
         <source>Source: %1</source>
         <translation type="unfinished">Fuente: %1</translation>
     </message>
+    <message>
+        <source>How much does the tap or spring give? Catch all of its water in a vessel of known size and take the time until it is full.</source>
+        <translation type="unfinished">¿Cuánta agua da la llave o el manantial? Reciba toda su agua en un recipiente de tamaño conocido y mida el tiempo hasta que se llene.</translation>
+    </message>
+    <message>
+        <source>Take a vessel that needs %1 or longer to fill; a larger one where it fills sooner.</source>
+        <translation type="unfinished">Tome un recipiente que tarde %1 o más en llenarse; uno más grande si se llena antes.</translation>
+    </message>
+    <message>
+        <source>Fill it, read the seconds, empty it, and do it again: more than %1 readings each time you come. One line for each reading.</source>
+        <translation type="unfinished">Llénelo, lea los segundos, vacíelo y repita: más de %1 mediciones cada vez que venga. Una línea por cada medición.</translation>
+    </message>
+    <message>
+        <source>Where it fills quickly, fill it several times running: a stroke in the tally for each time, and the seconds for all of them together.</source>
+        <translation type="unfinished">Si se llena rápido, llénelo varias veces seguidas: una raya por cada vez, y los segundos de todas juntas.</translation>
+    </message>
+    <message>
+        <source>Come back in every month, above all in the driest. The flow of the dry months decides.</source>
+        <translation type="unfinished">Vuelva todos los meses, sobre todo en el más seco. El caudal de los meses secos es el que decide.</translation>
+    </message>
+    <message>
+        <source>Litres in a minute: litres of the vessel × strokes × %1 ÷ seconds.</source>
+        <translation type="unfinished">Litros por minuto: litros del recipiente × rayas × %1 ÷ segundos.</translation>
+    </message>
+    <message>
+        <source>Tap or spring:</source>
+        <translation type="unfinished">Llave o manantial:</translation>
+    </message>
+    <message>
+        <source>Measured by:</source>
+        <translation type="unfinished">Medido por:</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation type="unfinished">Fecha</translation>
+    </message>
+    <message>
+        <source>Vessel, litres</source>
+        <translation type="unfinished">Litros del recipiente</translation>
+    </message>
+    <message>
+        <source>Seconds</source>
+        <translation type="unfinished">Segundos</translation>
+    </message>
+    <message>
+        <source>Times filled, tally</source>
+        <translation type="unfinished">Veces que se llenó, rayas</translation>
+    </message>
+    <message>
+        <source>Remarks: weather, hours it runs</source>
+        <translation type="unfinished">Notas: clima, horas que corre</translation>
+    </message>
+    <message>
+        <source>Water through the year</source>
+        <translation type="unfinished">El agua durante el año</translation>
+    </message>
+    <message>
+        <source>Flow log</source>
+        <translation type="unfinished">Registro del caudal</translation>
+    </message>
+    <message>
+        <source>Supply and need</source>
+        <translation type="unfinished">Entradas y necesidades</translation>
+    </message>
+    <message>
+        <source>Tank size and beds</source>
+        <translation type="unfinished">Tamaño del tanque y camas</translation>
+    </message>
+    <message>
+        <source>Figures of the water balance</source>
+        <translation type="unfinished">Cifras del balance de agua</translation>
+    </message>
+    <message>
+        <source>Flow,
+%1</source>
+        <translation type="unfinished">Caudal,
+%1</translation>
+    </message>
+    <message>
+        <source>Hours a day</source>
+        <translation type="unfinished">Horas al día</translation>
+    </message>
+    <message>
+        <source>Month</source>
+        <translation type="unfinished">Mes</translation>
+    </message>
+    <message>
+        <source>Tap or spring</source>
+        <translation type="unfinished">Llave o manantial</translation>
+    </message>
+    <message>
+        <source>Readings with bucket and watch:</source>
+        <translation type="unfinished">Mediciones con balde y reloj:</translation>
+    </message>
+    <message>
+        <source>Rain</source>
+        <translation type="unfinished">Lluvia</translation>
+    </message>
+    <message>
+        <source>Wet days</source>
+        <translation type="unfinished">Días con lluvia</translation>
+    </message>
+    <message>
+        <source>Lowest</source>
+        <translation type="unfinished">Mínima</translation>
+    </message>
+    <message>
+        <source>Highest</source>
+        <translation type="unfinished">Máxima</translation>
+    </message>
+    <message>
+        <source>Humidity</source>
+        <translation type="unfinished">Humedad</translation>
+    </message>
+    <message>
+        <source>Wind</source>
+        <translation type="unfinished">Viento</translation>
+    </message>
+    <message>
+        <source>Sun</source>
+        <translation type="unfinished">Sol</translation>
+    </message>
+    <message>
+        <source>Weather, means of many years</source>
+        <translation type="unfinished">Clima, promedios de muchos años</translation>
+    </message>
+    <message>
+        <source>Left out because of gaps, years that begin in: %1.</source>
+        <translation type="unfinished">Dejados fuera por tener vacíos, los años que empiezan en: %1.</translation>
+    </message>
+    <message>
+        <source>Values put in for gaps: %1.</source>
+        <translation type="unfinished">Valores puestos en los vacíos: %1.</translation>
+    </message>
+    <message>
+        <source>%1 of daily weather are made from the monthly means, by a chain of wet and dry days with gamma amounts, %2. The draw starts with the number %3: the same number gives the same weather.</source>
+        <translation type="unfinished">%1 de clima diario se generan de los promedios mensuales, con una cadena de días con lluvia y sin lluvia y cantidades según la distribución gamma, %2. El sorteo empieza con el número %3: el mismo número da el mismo clima.</translation>
+    </message>
+    <message>
+        <source>Weather years</source>
+        <translation type="unfinished">Años de clima</translation>
+    </message>
+    <message>
+        <source>Rain in a mean year: %1; spread from year to year (standard deviation over mean): %2.</source>
+        <translation type="unfinished">Lluvia en un año promedio: %1; variación de un año a otro (desviación estándar entre promedio): %2.</translation>
+    </message>
+    <message>
+        <source>Reference evapotranspiration ET0 in a mean year: Penman-Monteith %1 %2, Hargreaves %3 %4. Reckoned with: %5.</source>
+        <translation type="unfinished">Evapotranspiración de referencia ET0 en un año promedio: Penman-Monteith %1 %2, Hargreaves %3 %4. Se calcula con: %5.</translation>
+    </message>
+    <message>
+        <source>Water at the end of a day = water at its start + tap or spring + runoff led in + rain on the tank − evaporation − seepage − drawn.</source>
+        <translation type="unfinished">Agua al final del día = agua al comienzo + llave o manantial + escorrentía que llega + lluvia sobre el tanque − evaporación − filtración − agua sacada.</translation>
+    </message>
+    <message>
+        <source>It is never less than none and never more than full: what is more runs over. No water is drawn from below the outlet. Evaporation is ET0 × the factor of open water × the water&apos;s surface; seepage goes through the wetted plaster. A bed needs what its crop uses and rain does not bring, over the share that reaches the roots, %1.</source>
+        <translation type="unfinished">Nunca es menos que vacío ni más que lleno: lo que sobra rebosa. No se saca agua por debajo de la salida. La evaporación es ET0 × el factor de agua libre × la superficie del agua; la filtración pasa por el repello mojado. Una cama necesita lo que usa su cultivo y la lluvia no trae, entre la parte que llega a las raíces, %1.</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation type="unfinished">no se sabe</translation>
+    </message>
+    <message>
+        <source>not known, %1 taken</source>
+        <translation type="unfinished">no se sabe, se toma %1</translation>
+    </message>
+    <message>
+        <source>entered</source>
+        <translation type="unfinished">anotado</translation>
+    </message>
+    <message>
+        <source>Where the figures come from</source>
+        <translation type="unfinished">De dónde vienen las cifras</translation>
+    </message>
+    <message>
+        <source>No.</source>
+        <translation type="unfinished">N.º</translation>
+    </message>
+    <message>
+        <source>Source, and how well it is founded</source>
+        <translation type="unfinished">Fuente, y qué tan firme es</translation>
+    </message>
+    <message>
+        <source>What was entered</source>
+        <translation type="unfinished">Lo que se anotó</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation type="unfinished">Qué</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation type="unfinished">Valor</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation type="unfinished">Fuente</translation>
+    </message>
+    <message>
+        <source>What is usual, to hold the figures against</source>
+        <translation type="unfinished">Lo que es usual, para comparar las cifras</translation>
+    </message>
+    <message>
+        <source>Figure</source>
+        <translation type="unfinished">Cifra</translation>
+    </message>
+    <message>
+        <source>Low</source>
+        <translation type="unfinished">Baja</translation>
+    </message>
+    <message>
+        <source>Typical</source>
+        <translation type="unfinished">Típica</translation>
+    </message>
+    <message>
+        <source>High</source>
+        <translation type="unfinished">Alta</translation>
+    </message>
+    <message>
+        <source>Beds</source>
+        <translation type="unfinished">Camas de cultivo</translation>
+    </message>
+    <message>
+        <source>Net need: what the crop uses and rain does not bring. Drawn: net need over the share that reaches the roots (%1).</source>
+        <translation type="unfinished">Riego neto: lo que usa el cultivo y la lluvia no trae. Se saca: el riego neto entre la parte que llega a las raíces (%1).</translation>
+    </message>
+    <message>
+        <source>Crop, season</source>
+        <translation type="unfinished">Cultivo, temporada</translation>
+    </message>
+    <message>
+        <source>Watered by, reaches the roots</source>
+        <translation type="unfinished">Forma de riego, llega a las raíces</translation>
+    </message>
+    <message>
+        <source>Area</source>
+        <translation type="unfinished">Área</translation>
+    </message>
+    <message>
+        <source>Crop use, net need</source>
+        <translation type="unfinished">Uso del cultivo, riego neto</translation>
+    </message>
+    <message>
+        <source>Drawn in a year</source>
+        <translation type="unfinished">Se saca al año</translation>
+    </message>
+    <message>
+        <source>Peak in a day</source>
+        <translation type="unfinished">Máximo en un día</translation>
+    </message>
+    <message>
+        <source>Crops</source>
+        <translation type="unfinished">Cultivos</translation>
+    </message>
+    <message>
+        <source>Kc: use of the crop over ET0. p: share of the water in the root zone that may be used before the crop suffers. Sources: %1; Kc for this climate, daily use and root zone: %2, eq. 62, 65, 66 and 82 to 85.</source>
+        <translation type="unfinished">Kc: uso del cultivo entre ET0. p: parte del agua en la zona de raíces que se puede usar antes de que el cultivo sufra. Fuentes: %1; Kc para este clima, uso diario y zona de raíces: %2, ec. 62, 65, 66 y 82 a 85.</translation>
+    </message>
+    <message>
+        <source>Crop</source>
+        <translation type="unfinished">Cultivo</translation>
+    </message>
+    <message>
+        <source>Kc: first, mid, end</source>
+        <translation type="unfinished">Kc: inicial, medio, final</translation>
+    </message>
+    <message>
+        <source>Kc for this climate</source>
+        <translation type="unfinished">Kc para este clima</translation>
+    </message>
+    <message>
+        <source>Stages, days</source>
+        <translation type="unfinished">Etapas, días</translation>
+    </message>
+    <message>
+        <source>Height, roots</source>
+        <translation type="unfinished">Altura, raíces</translation>
+    </message>
+    <message>
+        <source>p</source>
+        <translation type="unfinished">p</translation>
+    </message>
+    <message>
+        <source>Animals</source>
+        <translation type="unfinished">Animales</translation>
+    </message>
+    <message>
+        <source>Animal</source>
+        <translation type="unfinished">Animal</translation>
+    </message>
+    <message>
+        <source>How many</source>
+        <translation type="unfinished">Cuántos</translation>
+    </message>
+    <message>
+        <source>Each drinks</source>
+        <translation type="unfinished">Bebe cada uno</translation>
+    </message>
+    <message>
+        <source>under %1</source>
+        <translation type="unfinished">menos de %1</translation>
+    </message>
+    <message>
+        <source>Month by month</source>
+        <translation type="unfinished">Mes por mes</translation>
+    </message>
+    <message>
+        <source>Means of all years reckoned: good years bring more than this, bad years less. Read the stick on the first of each month and write it down; tick the months in which the water lasted.</source>
+        <translation type="unfinished">Promedios de todos los años calculados: los años buenos traen más que esto, los malos menos. Lea la vara el primer día de cada mes y anótelo; marque los meses en que alcanzó el agua.</translation>
+    </message>
+    <message>
+        <source>Needed each day</source>
+        <translation type="unfinished">Se necesita por día</translation>
+    </message>
+    <message>
+        <source>Read on the stick</source>
+        <translation type="unfinished">Lectura en la vara</translation>
+    </message>
+    <message>
+        <source>Lasted</source>
+        <translation type="unfinished">Alcanzó</translation>
+    </message>
+    <message>
+        <source>a year</source>
+        <translation type="unfinished">al año</translation>
+    </message>
+    <message>
+        <source>Comes in</source>
+        <translation type="unfinished">Entra</translation>
+    </message>
+    <message>
+        <source>Runoff of the roof</source>
+        <translation type="unfinished">Escorrentía del techo</translation>
+    </message>
+    <message>
+        <source>Runoff of the ground</source>
+        <translation type="unfinished">Escorrentía del terreno</translation>
+    </message>
+    <message>
+        <source>Rain on the tank</source>
+        <translation type="unfinished">Lluvia sobre el tanque</translation>
+    </message>
+    <message>
+        <source>Together</source>
+        <translation type="unfinished">En total</translation>
+    </message>
+    <message>
+        <source>Goes out</source>
+        <translation type="unfinished">Sale</translation>
+    </message>
+    <message>
+        <source>Evaporation</source>
+        <translation type="unfinished">Evaporación</translation>
+    </message>
+    <message>
+        <source>Seepage</source>
+        <translation type="unfinished">Filtración</translation>
+    </message>
+    <message>
+        <source>Runs over</source>
+        <translation type="unfinished">Rebosa</translation>
+    </message>
+    <message>
+        <source>Drawn</source>
+        <translation type="unfinished">Se saca</translation>
+    </message>
+    <message>
+        <source>Is needed for</source>
+        <translation type="unfinished">Se necesita para</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation type="unfinished">Personas</translation>
+    </message>
+    <message>
+        <source>Of this</source>
+        <translation type="unfinished">De eso</translation>
+    </message>
+    <message>
+        <source>Missing</source>
+        <translation type="unfinished">Falta</translation>
+    </message>
+    <message>
+        <source>Means of %1. What comes in equals what goes out within %2.</source>
+        <translation type="unfinished">Promedios de %1. Lo que entra es igual a lo que sale, con una diferencia máxima de %2.</translation>
+    </message>
+    <message>
+        <source>Means of %1. The tank ends a mean year with %2 more than it began with; with this counted, what comes in equals what goes out within %3.</source>
+        <translation type="unfinished">Promedios de %1. El tanque termina un año promedio con %2 más que al comienzo; contando eso, lo que entra es igual a lo que sale, con una diferencia máxima de %3.</translation>
+    </message>
+    <message>
+        <source>Means of %1. The tank ends a mean year with %2 less than it began with; with this counted, what comes in equals what goes out within %3.</source>
+        <translation type="unfinished">Promedios de %1. El tanque termina un año promedio con %2 menos que al comienzo; contando eso, lo que entra es igual a lo que sale, con una diferencia máxima de %3.</translation>
+    </message>
+    <message>
+        <source>almost any</source>
+        <translation type="unfinished">casi cualquiera</translation>
+    </message>
+    <message>
+        <source>none up to %1</source>
+        <translation type="unfinished">ninguno hasta %1</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation type="unfinished">ninguna</translation>
+    </message>
+    <message>
+        <source>%1 or more</source>
+        <translation type="unfinished">%1 o más</translation>
+    </message>
+    <message>
+        <source>Years in ten with water all year: wanted</source>
+        <translation type="unfinished">Años de cada diez con agua todo el año: deseados</translation>
+    </message>
+    <message>
+        <source>Years in ten with water all year: as planned</source>
+        <translation type="unfinished">Años de cada diez con agua todo el año: según el plan</translation>
+    </message>
+    <message>
+        <source>This tank holds when full</source>
+        <translation type="unfinished">Cabida de este tanque lleno</translation>
+    </message>
+    <message>
+        <source>Smallest tank for the years wanted, same depth</source>
+        <translation type="unfinished">Tanque mínimo para los años deseados, misma profundidad</translation>
+    </message>
+    <message>
+        <source>Beds as entered</source>
+        <translation type="unfinished">Camas de cultivo anotadas</translation>
+    </message>
+    <message>
+        <source>Largest beds for the years wanted, this tank</source>
+        <translation type="unfinished">Camas máximas para los años deseados, con este tanque</translation>
+    </message>
+    <message>
+        <source>Question</source>
+        <translation type="unfinished">Pregunta</translation>
+    </message>
+    <message>
+        <source>Answer</source>
+        <translation type="unfinished">Respuesta</translation>
+    </message>
+    <message>
+        <source>Find the size of a tank at the foot of the first picture and the area of beds at its left: where they meet it says in how many years of ten the water lasts.</source>
+        <translation type="unfinished">Busque el tamaño de un tanque al pie del primer dibujo y el área de las camas a su izquierda: donde se juntan dice en cuántos años de cada diez alcanza el agua.</translation>
+    </message>
+    <message>
+        <source>A finding says stop; overridden by %1, licence %2, on %3: %4.</source>
+        <translation type="unfinished">Una observación dice alto; autorizado pese a ella por %1, licencia %2, el %3: %4.</translation>
+    </message>
+    <message>
+        <source>Comes in, in the month</source>
+        <translation type="unfinished">Entra en el mes</translation>
+    </message>
+    <message>
+        <source>Days short of water</source>
+        <translation type="unfinished">Días con falta de agua</translation>
+    </message>
 </context>
 <context>
     <name>Summary</name>
@@ -1027,6 +1740,10 @@ profundidad interior %3</translation>
     <message>
         <source>What to know</source>
         <translation type="unfinished">Lo que hay que saber</translation>
+    </message>
+    <message>
+        <source>Will the water last</source>
+        <translation type="unfinished">¿Alcanzará el agua?</translation>
     </message>
 </context>
 <context>
@@ -1186,6 +1903,10 @@ profundidad interior %3</translation>
         <source>Tools</source>
         <translation type="unfinished">Herramientas</translation>
     </message>
+    <message>
+        <source>&amp;Water</source>
+        <translation type="unfinished">A&amp;gua</translation>
+    </message>
 </context>
 <context>
     <name>ui::BillPanel</name>
@@ -1240,6 +1961,13 @@ profundidad interior %3</translation>
     <message>
         <source>ratio</source>
         <translation type="unfinished">razón</translation>
+    </message>
+</context>
+<context>
+    <name>ui::ChartView</name>
+    <message>
+        <source>Point at the chart, or walk through it with the arrow keys.</source>
+        <translation type="unfinished">Señale un punto del gráfico, o recórralo con las teclas de flecha.</translation>
     </message>
 </context>
 <context>
@@ -1355,6 +2083,22 @@ profundidad interior %3</translation>
     <message>
         <source>Smallest tank recommended</source>
         <translation type="unfinished">Tanque mínimo recomendado</translation>
+    </message>
+    <message>
+        <source>Roof, ground and losses</source>
+        <translation type="unfinished">Techo, terreno y pérdidas</translation>
+    </message>
+    <message>
+        <source>Needs and target</source>
+        <translation type="unfinished">Necesidades y meta</translation>
+    </message>
+    <message>
+        <source>Weather</source>
+        <translation type="unfinished">Clima</translation>
+    </message>
+    <message>
+        <source>Override by a licensed engineer</source>
+        <translation type="unfinished">Excepción de un ingeniero autorizado</translation>
     </message>
 </context>
 <context>
@@ -1550,6 +2294,30 @@ profundidad interior %3</translation>
         <source>The kept work cannot be used.</source>
         <translation type="unfinished">El trabajo conservado no se puede usar.</translation>
     </message>
+    <message>
+        <source>Water</source>
+        <translation type="unfinished">Agua</translation>
+    </message>
+    <message>
+        <source>Read a daily record</source>
+        <translation type="unfinished">Leer un registro diario</translation>
+    </message>
+    <message>
+        <source>Tables with date, rain_mm, t_min_c, t_max_c (*.csv *.txt *.tsv);;All files (*)</source>
+        <translation type="unfinished">Tablas con date, rain_mm, t_min_c, t_max_c (*.csv *.txt *.tsv);;Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read: %2</source>
+        <translation type="unfinished">No se puede leer %1: %2</translation>
+    </message>
+    <message>
+        <source>%1 was not taken; nothing has changed.</source>
+        <translation type="unfinished">No se tomó %1; nada ha cambiado.</translation>
+    </message>
+    <message>
+        <source>%1: %2 taken.</source>
+        <translation type="unfinished">%1: se tomaron %2.</translation>
+    </message>
 </context>
 <context>
     <name>ui::MessageBar</name>
@@ -1623,6 +2391,30 @@ profundidad interior %3</translation>
         <source>%1 deep: %2</source>
         <translation type="unfinished">%1 de hondo: %2</translation>
     </message>
+    <message>
+        <source>What the water level follows</source>
+        <translation type="unfinished">Qué sigue el nivel del agua</translation>
+    </message>
+    <message>
+        <source>level set by hand</source>
+        <translation type="unfinished">nivel puesto a mano</translation>
+    </message>
+    <message>
+        <source>day of a middle year</source>
+        <translation type="unfinished">día de un año intermedio</translation>
+    </message>
+    <message>
+        <source>day of a dry year</source>
+        <translation type="unfinished">día de un año seco</translation>
+    </message>
+    <message>
+        <source>In a dry year the tank holds less than in nine of ten years on each day; the tab Water has the weather</source>
+        <translation type="unfinished">En un año seco el tanque tiene cada día menos que en nueve de cada diez años; el clima está en la pestaña Agua</translation>
+    </message>
+    <message>
+        <source>%1: %2 deep, %3</source>
+        <translation type="unfinished">%1 %2: %3 de hondo, %3 {1:?} {2 ?}</translation>
+    </message>
 </context>
 <context>
     <name>ui::PointTable</name>
@@ -1645,6 +2437,29 @@ profundidad interior %3</translation>
     <message>
         <source>Paste</source>
         <translation type="unfinished">Pegar</translation>
+    </message>
+</context>
+<context>
+    <name>ui::RowTable</name>
+    <message>
+        <source>Add a row</source>
+        <translation type="unfinished">Agregar una fila</translation>
+    </message>
+    <message>
+        <source>Take out the row</source>
+        <translation type="unfinished">Quitar la fila</translation>
+    </message>
+    <message>
+        <source>Paste cells</source>
+        <translation type="unfinished">Pegar celdas</translation>
+    </message>
+    <message>
+        <source>Take out a row</source>
+        <translation type="unfinished">Quitar una fila</translation>
+    </message>
+    <message>
+        <source>Nothing was pasted.</source>
+        <translation type="unfinished">No se pegó nada.</translation>
     </message>
 </context>
 <context>
@@ -1676,6 +2491,127 @@ profundidad interior %3</translation>
     <message>
         <source>Print…</source>
         <translation type="unfinished">Imprimir…</translation>
+    </message>
+</context>
+<context>
+    <name>ui::TextRow</name>
+    <message>
+        <source>year-month-day</source>
+        <translation type="unfinished">año-mes-día</translation>
+    </message>
+</context>
+<context>
+    <name>ui::WaterChartsView</name>
+    <message>
+        <source>Level through the year</source>
+        <translation type="unfinished">Nivel en el año</translation>
+    </message>
+    <message>
+        <source>Supply and need</source>
+        <translation type="unfinished">Entradas y necesidades</translation>
+    </message>
+    <message>
+        <source>Tank size and beds</source>
+        <translation type="unfinished">Tamaño del tanque y camas</translation>
+    </message>
+    <message>
+        <source>Storage</source>
+        <translation type="unfinished">Almacenamiento</translation>
+    </message>
+    <message>
+        <source>Water in the tank through the year</source>
+        <translation type="unfinished">Agua en el tanque durante el año</translation>
+    </message>
+    <message>
+        <source>Supply and need by month</source>
+        <translation type="unfinished">Entradas y necesidades por mes</translation>
+    </message>
+    <message>
+        <source>Years in ten with water all year, by size of the tank and area of the beds</source>
+        <translation type="unfinished">Años de cada diez con agua todo el año, según el tamaño del tanque y el área de las camas</translation>
+    </message>
+    <message>
+        <source>Years in ten with water all year, by size of the tank</source>
+        <translation type="unfinished">Años de cada diez con agua todo el año, según el tamaño del tanque</translation>
+    </message>
+</context>
+<context>
+    <name>ui::WaterPanel</name>
+    <message>
+        <source>Crop %1</source>
+        <translation type="unfinished">Cultivo %1</translation>
+    </message>
+    <message>
+        <source>Ask whether the water lasts</source>
+        <translation type="unfinished">Preguntar si alcanzará el agua</translation>
+    </message>
+    <message>
+        <source>Charts</source>
+        <translation type="unfinished">Gráficos</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation type="unfinished">Fuente de agua</translation>
+    </message>
+    <message>
+        <source>Beds and animals</source>
+        <translation type="unfinished">Camas y animales</translation>
+    </message>
+    <message>
+        <source>Weather</source>
+        <translation type="unfinished">Clima</translation>
+    </message>
+    <message>
+        <source>What the tap or spring gives, month by month</source>
+        <translation type="unfinished">Lo que da la llave o el manantial, mes por mes</translation>
+    </message>
+    <message>
+        <source>Bucket and watch: time how long a vessel takes to fill, more than three times</source>
+        <translation type="unfinished">Balde y reloj: mida cuánto tarda en llenarse un recipiente, más de tres veces</translation>
+    </message>
+    <message>
+        <source>Use the medians as flows</source>
+        <translation type="unfinished">Usar las medianas como caudales</translation>
+    </message>
+    <message>
+        <source>Beds</source>
+        <translation type="unfinished">Camas de cultivo</translation>
+    </message>
+    <message>
+        <source>Animals</source>
+        <translation type="unfinished">Animales</translation>
+    </message>
+    <message>
+        <source>Crops of your own, beside the table of crops</source>
+        <translation type="unfinished">Cultivos propios, además de la tabla de cultivos</translation>
+    </message>
+    <message>
+        <source>Means of many years, month by month</source>
+        <translation type="unfinished">Promedios de muchos años, mes por mes</translation>
+    </message>
+    <message>
+        <source>Read a daily record…</source>
+        <translation type="unfinished">Leer un registro diario…</translation>
+    </message>
+    <message>
+        <source>Take the record out</source>
+        <translation type="unfinished">Quitar el registro</translation>
+    </message>
+    <message>
+        <source>Enter the latitude and the weather, and the answer stands here.</source>
+        <translation type="unfinished">Anote la latitud y el clima, y aquí estará la respuesta.</translation>
+    </message>
+    <message>
+        <source>Will the water last the dry season?</source>
+        <translation type="unfinished">¿Alcanzará el agua en la época seca?</translation>
+    </message>
+    <message>
+        <source>Enter the weather, and the answer stands here.</source>
+        <translation type="unfinished">Anote el clima, y aquí estará la respuesta.</translation>
+    </message>
+    <message>
+        <source>Enter the latitude, and the answer stands here.</source>
+        <translation type="unfinished">Anote la latitud, y aquí estará la respuesta.</translation>
     </message>
 </context>
 <context>
@@ -2805,10 +3741,6 @@ profundidad interior %3</translation>
         <translation type="unfinished">ninguna esquina repetida, ningún lado cruzado</translation>
     </message>
     <message>
-        <source>Coat %1: %2</source>
-        <translation type="unfinished">Capa %1: %2</translation>
-    </message>
-    <message>
         <source>%1, entry %2</source>
         <translation type="unfinished">%1, entrada %2</translation>
     </message>
@@ -3089,6 +4021,1284 @@ profundidad interior %3</translation>
     <message>
         <source>end of the rounded corner&apos;s arc</source>
         <translation type="unfinished">fin del arco de la esquina redondeada</translation>
+    </message>
+    <message>
+        <source>watering can or bucket</source>
+        <translation type="unfinished">regadera o balde</translation>
+    </message>
+    <message>
+        <source>hose</source>
+        <translation type="unfinished">manguera</translation>
+    </message>
+    <message>
+        <source>furrows</source>
+        <translation type="unfinished">surcos</translation>
+    </message>
+    <message>
+        <source>sprinkler</source>
+        <translation type="unfinished">aspersor</translation>
+    </message>
+    <message>
+        <source>drip lines</source>
+        <translation type="unfinished">cintas de goteo</translation>
+    </message>
+    <message>
+        <source>cattle</source>
+        <translation type="unfinished">res (ganado vacuno)</translation>
+    </message>
+    <message>
+        <source>cow in milk</source>
+        <translation type="unfinished">vaca en leche</translation>
+    </message>
+    <message>
+        <source>buffalo</source>
+        <translation type="unfinished">búfalo</translation>
+    </message>
+    <message>
+        <source>horse or mule</source>
+        <translation type="unfinished">caballo o mula</translation>
+    </message>
+    <message>
+        <source>donkey</source>
+        <translation type="unfinished">burro</translation>
+    </message>
+    <message>
+        <source>goat or sheep</source>
+        <translation type="unfinished">cabra u oveja</translation>
+    </message>
+    <message>
+        <source>pig</source>
+        <translation type="unfinished">cerdo</translation>
+    </message>
+    <message>
+        <source>hen or other poultry</source>
+        <translation type="unfinished">gallina u otra ave</translation>
+    </message>
+    <message>
+        <source>monthly means</source>
+        <translation type="unfinished">promedio mensual</translation>
+    </message>
+    <message>
+        <source>daily record</source>
+        <translation type="unfinished">registro diario</translation>
+    </message>
+    <message>
+        <source>Penman-Monteith</source>
+        <translation type="unfinished">Penman-Monteith</translation>
+    </message>
+    <message>
+        <source>Hargreaves</source>
+        <translation type="unfinished">Hargreaves</translation>
+    </message>
+    <message>
+        <source>leave the year out</source>
+        <translation type="unfinished">dejar fuera el año</translation>
+    </message>
+    <message>
+        <source>fill in from the nearest year</source>
+        <translation type="unfinished">completar con el año más cercano</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation type="unfinished">Fuente de agua</translation>
+    </message>
+    <message>
+        <source>Months of the source</source>
+        <translation type="unfinished">Meses de la fuente de agua</translation>
+    </message>
+    <message>
+        <source>Readings of the source</source>
+        <translation type="unfinished">Mediciones de la fuente de agua</translation>
+    </message>
+    <message>
+        <source>Roof</source>
+        <translation type="unfinished">Techo</translation>
+    </message>
+    <message>
+        <source>Ground led to the tank</source>
+        <translation type="unfinished">Terreno que da agua al tanque</translation>
+    </message>
+    <message>
+        <source>Losses</source>
+        <translation type="unfinished">Pérdidas</translation>
+    </message>
+    <message>
+        <source>Beds</source>
+        <translation type="unfinished">Camas de cultivo</translation>
+    </message>
+    <message>
+        <source>Animals</source>
+        <translation type="unfinished">Animales</translation>
+    </message>
+    <message>
+        <source>Own crops</source>
+        <translation type="unfinished">Cultivos propios</translation>
+    </message>
+    <message>
+        <source>Climate</source>
+        <translation type="unfinished">Clima</translation>
+    </message>
+    <message>
+        <source>Months of the climate</source>
+        <translation type="unfinished">Meses del clima</translation>
+    </message>
+    <message>
+        <source>Daily record</source>
+        <translation type="unfinished">Registro diario</translation>
+    </message>
+    <message>
+        <source>Reading %1</source>
+        <translation type="unfinished">Medición %1</translation>
+    </message>
+    <message>
+        <source>Bed %1</source>
+        <translation type="unfinished">Cama %1</translation>
+    </message>
+    <message>
+        <source>Animals %1</source>
+        <translation type="unfinished">Animales %1</translation>
+    </message>
+    <message>
+        <source>Own crop %1</source>
+        <translation type="unfinished">Cultivo propio %1</translation>
+    </message>
+    <message>
+        <source>Source in %1</source>
+        <translation type="unfinished">Fuente de agua en %1</translation>
+    </message>
+    <message>
+        <source>Climate of %1</source>
+        <translation type="unfinished">Clima de %1</translation>
+    </message>
+    <message>
+        <source>date</source>
+        <translation type="unfinished">fecha</translation>
+    </message>
+    <message>
+        <source>rain</source>
+        <translation type="unfinished">lluvia</translation>
+    </message>
+    <message>
+        <source>lowest temperature</source>
+        <translation type="unfinished">temperatura mínima</translation>
+    </message>
+    <message>
+        <source>highest temperature</source>
+        <translation type="unfinished">temperatura máxima</translation>
+    </message>
+    <message>
+        <source>wind</source>
+        <translation type="unfinished">viento</translation>
+    </message>
+    <message>
+        <source>humidity</source>
+        <translation type="unfinished">humedad</translation>
+    </message>
+    <message>
+        <source>sunshine</source>
+        <translation type="unfinished">sol</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation type="unfinished">%1: %2</translation>
+    </message>
+    <message>
+        <source>Line %1 of the table</source>
+        <translation type="unfinished">Línea %1 de la tabla</translation>
+    </message>
+    <message>
+        <source>is neither in the table of crops nor one of your own; choose one, or enter it among your own crops</source>
+        <translation type="unfinished">no está en la tabla de cultivos ni es uno de los suyos; elija uno, o anótelo entre sus cultivos propios</translation>
+    </message>
+    <message>
+        <source>is a day that this month does not have; choose an earlier one</source>
+        <translation type="unfinished">es un día que este mes no tiene; elija uno anterior</translation>
+    </message>
+    <message>
+        <source>is a name that stands there already; give each crop its own</source>
+        <translation type="unfinished">es un nombre que ya está; dé a cada cultivo el suyo</translation>
+    </message>
+    <message>
+        <source>makes the whole season too long; shorten the stages</source>
+        <translation type="unfinished">hace demasiado larga la temporada; acorte las etapas</translation>
+    </message>
+    <message>
+        <source>leaves a month with rain without a wet day; enter on how many days it rains</source>
+        <translation type="unfinished">deja un mes con lluvia sin ningún día de lluvia; anote en cuántos días llueve</translation>
+    </message>
+    <message>
+        <source>is more than the days of this month; enter fewer</source>
+        <translation type="unfinished">es más que los días de este mes; anote menos</translation>
+    </message>
+    <message>
+        <source>is too little for the wet days of this month: each has 0.1 mm at least</source>
+        <translation type="unfinished">es muy poco para los días con lluvia de este mes: cada uno tiene al menos 0.1 mm</translation>
+    </message>
+    <message>
+        <source>is below the lowest temperature of the same month; check both</source>
+        <translation type="unfinished">es menor que la temperatura mínima del mismo mes; revise las dos</translation>
+    </message>
+    <message>
+        <source>is not later than the day before it; put the days in order</source>
+        <translation type="unfinished">no es posterior al día de antes; ponga los días en orden</translation>
+    </message>
+    <message>
+        <source>does not name the columns; begin the table with a line such as date,rain_mm,t_min_c,t_max_c</source>
+        <translation type="unfinished">no nombra las columnas; empiece la tabla con una línea como date,rain_mm,t_min_c,t_max_c</translation>
+    </message>
+    <message>
+        <source>is not among the columns; add it to the table and to its first line</source>
+        <translation type="unfinished">no está entre las columnas; agréguela a la tabla y a su primera línea</translation>
+    </message>
+    <message>
+        <source>does not have as many cells as the first line; look for a mark too many or too few between them</source>
+        <translation type="unfinished">no tiene tantas celdas como la primera línea; busque una coma u otro separador que sobre o falte</translation>
+    </message>
+    <message>
+        <source>stands in the table already; keep one line for each day</source>
+        <translation type="unfinished">ya está en la tabla; deje una línea por cada día</translation>
+    </message>
+    <message>
+        <source>is earlier than the date above it; sort the lines by date</source>
+        <translation type="unfinished">es anterior a la fecha de arriba; ordene las líneas por fecha</translation>
+    </message>
+    <message>
+        <source>is below the lowest temperature of the same day; check both</source>
+        <translation type="unfinished">es menor que la temperatura mínima del mismo día; revise las dos</translation>
+    </message>
+    <message>
+        <source>comes after days that are left out, which count as gaps of the record</source>
+        <translation type="unfinished">viene después de días que faltan, que cuentan como vacíos del registro</translation>
+    </message>
+    <message>
+        <source>names a column that is not used</source>
+        <translation type="unfinished">nombra una columna que no se usa</translation>
+    </message>
+    <message>
+        <source>The weather table</source>
+        <translation type="unfinished">La tabla del clima</translation>
+    </message>
+    <message>
+        <source>mm</source>
+        <translation type="unfinished">mm</translation>
+    </message>
+    <message>
+        <source>mm per day</source>
+        <translation type="unfinished">mm por día</translation>
+    </message>
+    <message>
+        <source>mm per m</source>
+        <translation type="unfinished">mm por m</translation>
+    </message>
+    <message>
+        <source>L/min</source>
+        <translation type="unfinished">L/min</translation>
+    </message>
+    <message>
+        <source>L per day</source>
+        <translation type="unfinished">L por día</translation>
+    </message>
+    <message>
+        <source>s</source>
+        <translation type="unfinished">s</translation>
+    </message>
+    <message>
+        <source>m/s</source>
+        <translation type="unfinished">m/s</translation>
+    </message>
+    <message>
+        <source>years</source>
+        <translation type="unfinished">años</translation>
+    </message>
+    <message>
+        <source>%1 year</source>
+        <translation type="unfinished">%1 año</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 years</source>
+        <translation type="unfinished">
+            <numerusform>%1 año</numerusform>
+            <numerusform>%1 años</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Where water is missing, it is in %1.</source>
+        <translation type="unfinished">Cuando falta agua, es en %1.</translation>
+    </message>
+    <message>
+        <source>Where water is missing, it is in %1; most often in %2.</source>
+        <translation type="unfinished">Cuando falta agua, es en estos meses: %1; más a menudo en %2.</translation>
+    </message>
+    <message>
+        <source>Full at the start of %1 and with nothing more flowing in, the tank lasts a year or longer.</source>
+        <translation type="unfinished">Lleno a comienzos de %1 y sin que entre más agua, el tanque dura un año o más.</translation>
+    </message>
+    <message>
+        <source>With nothing drawn, an empty tank does not fill within a year.</source>
+        <translation type="unfinished">Sin sacar nada, un tanque vacío no se llena en un año.</translation>
+    </message>
+    <message>
+        <source>With nothing drawn, an empty tank fills in %1.</source>
+        <translation type="unfinished">Sin sacar nada, un tanque vacío se llena en %1.</translation>
+    </message>
+    <message>
+        <source>With nothing drawn, an empty tank fills quickest from the start of %1 on: in %2.</source>
+        <translation type="unfinished">Sin sacar nada, un tanque vacío se llena más pronto desde comienzos de %1: en %2.</translation>
+    </message>
+    <message>
+        <source>Almost any tank gives as many good years as are wanted.</source>
+        <translation type="unfinished">Casi cualquier tanque da tantos años buenos como se desean.</translation>
+    </message>
+    <message>
+        <source>A tank that holds about %1 already gives as many good years as are wanted.</source>
+        <translation type="unfinished">Un tanque con cabida de unos %1 ya da tantos años buenos como se desean.</translation>
+    </message>
+    <message>
+        <source>With this tank, beds of no size have as many good years as are wanted.</source>
+        <translation type="unfinished">Con este tanque, ni las camas más pequeñas tienen tantos años buenos como se desean.</translation>
+    </message>
+    <message>
+        <source>With this tank, even beds of %1 have as many good years as are wanted.</source>
+        <translation type="unfinished">Con este tanque, incluso camas de %1 tienen tantos años buenos como se desean.</translation>
+    </message>
+    <message>
+        <source>With this tank, beds of up to about %1 have as many good years as are wanted; entered: %2.</source>
+        <translation type="unfinished">Con este tanque, camas de hasta unos %1 tienen tantos años buenos como se desean; anotado: %2.</translation>
+    </message>
+    <message>
+        <source>In a mean year about %1 run over unused.</source>
+        <translation type="unfinished">En un año promedio rebosan sin uso unos %1.</translation>
+    </message>
+    <message>
+        <source>The latitude of the site is not known, so whether the water lasts cannot be answered. Read it from a map or a phone.</source>
+        <translation type="unfinished">No se conoce la latitud del lugar, así que no se puede responder si alcanzará el agua. Léala en un mapa o un teléfono.</translation>
+    </message>
+    <message>
+        <source>The climate is not known, so whether the water lasts cannot be answered. Enter rain, wet days, lowest and highest temperature of all twelve months, or take in a daily record.</source>
+        <translation type="unfinished">No se conoce el clima, así que no se puede responder si alcanzará el agua. Anote la lluvia, los días con lluvia y las temperaturas mínima y máxima de los doce meses, o lea un registro diario.</translation>
+    </message>
+    <message>
+        <source>The height above sea level is not known; evaporation is reckoned as at sea level. Read it from a map or a phone.</source>
+        <translation type="unfinished">No se conoce la altura sobre el nivel del mar; la evaporación se calcula como al nivel del mar. Léala en un mapa o un teléfono.</translation>
+    </message>
+    <message>
+        <source>Only rain on the tank itself brings water. Enter what the source gives in each month, or a roof or ground that is led to the tank.</source>
+        <translation type="unfinished">Solo la lluvia sobre el tanque trae agua. Anote lo que da la fuente en cada mes, o un techo o terreno que lleve agua al tanque.</translation>
+    </message>
+    <message>
+        <source>Nothing is drawn from the tank. Enter beds, animals or people who use its water.</source>
+        <translation type="unfinished">No se saca nada del tanque. Anote camas de cultivo, animales o personas que usen su agua.</translation>
+    </message>
+    <message>
+        <source>Water from an open tank is not safe to drink as it is. Use it for washing and the house, and treat what is drunk. People counted: %1.</source>
+        <translation type="unfinished">El agua de un tanque abierto no es segura para beber tal como está. Úsela para lavar y para la casa, y trate la que se beba. Personas contadas: %1.</translation>
+    </message>
+    <message>
+        <source>The water lasts in %1 of 10 years; %2 of 10 are wanted.</source>
+        <translation type="unfinished">El agua alcanza en %1 de 10 años; se desean %2 de 10.</translation>
+    </message>
+    <message>
+        <source>A tank that holds about %1 would reach it.</source>
+        <translation type="unfinished">Se llegaría con un tanque con cabida de unos %1.</translation>
+    </message>
+    <message>
+        <source>Beds of about %1 in all would reach it.</source>
+        <translation type="unfinished">Se llegaría con camas de unos %1 en total.</translation>
+    </message>
+    <message>
+        <source>The tank does not fill in any year: it holds %1, and the most that is ever in it is about %2. Lead in more water, or build it smaller.</source>
+        <translation type="unfinished">El tanque no se llena en ningún año: le caben %1, y lo más que llega a tener son unos %2. Traiga más agua, o hágalo más pequeño.</translation>
+    </message>
+    <message>
+        <source>How much the rain differs from year to year is not known. The years made from monthly means differ by %1, real ones mostly by more. Ask the weather station for the spread of yearly rain.</source>
+        <translation type="unfinished">No se sabe cuánto varía la lluvia de un año a otro. Los años generados de promedios mensuales varían %1; los reales, casi siempre más. Pregunte en la estación meteorológica la variación de la lluvia anual.</translation>
+    </message>
+    <message>
+        <source>The record has whole years: %1. At least %2 are wanted to see how often the water runs short.</source>
+        <translation type="unfinished">Años completos que tiene el registro: %1. Se quieren al menos %2 para ver cada cuánto falta el agua.</translation>
+    </message>
+    <message>
+        <source>Years of the record left out for their gaps: %1, the first one beginning in %2. Add what is missing, or have gaps filled in from the nearest year.</source>
+        <translation type="unfinished">Años del registro dejados fuera por sus vacíos: %1; el primero empieza en %2. Agregue lo que falta, o haga completar los vacíos con el año más cercano.</translation>
+    </message>
+    <message>
+        <source>Missing values of the record filled in from the nearest year: %1.</source>
+        <translation type="unfinished">Valores que faltaban en el registro y se completaron con el año más cercano: %1.</translation>
+    </message>
+    <message>
+        <source>Readings of the source in %1: %2. Take more than three, so that a wrong one shows.</source>
+        <translation type="unfinished">Mediciones de la fuente de agua en %1: %2. Haga más de tres, para que se note si una está mal.</translation>
+    </message>
+    <message>
+        <source>Reading %1 gives %2, far from the middle of its month, %3. Measure once more, and take the reading out if something went wrong.</source>
+        <translation type="unfinished">La medición %1 da %2, lejos del valor medio de su mes, %3. Mida otra vez, y quite la medición si algo salió mal.</translation>
+    </message>
+    <message>
+        <source>Reading %1: the vessel was full after %2. Below 3 seconds a watch is too coarse; take a larger vessel.</source>
+        <translation type="unfinished">Medición %1: el recipiente se llenó a los %2. Por debajo de 3 segundos un reloj no es bastante fino; tome un recipiente más grande.</translation>
+    </message>
+    <message>
+        <source>For %1 a flow of %2 is entered; the middle of the readings is %3. Enter the one you trust.</source>
+        <translation type="unfinished">Para %1 está anotado un caudal de %2; el valor medio de las mediciones es %3. Anote el que le dé más confianza.</translation>
+    </message>
+    <message>
+        <source>Rain alone waters the beds; nothing has to be drawn from the tank.</source>
+        <translation type="unfinished">Solo con la lluvia se riegan las camas de cultivo; no hace falta sacar nada del tanque.</translation>
+    </message>
+    <message>
+        <source>Nothing is drawn from the tank yet. Enter beds, animals or people who use its water.</source>
+        <translation type="unfinished">Aún no se saca nada del tanque. Anote camas de cultivo, animales o personas que usen su agua.</translation>
+    </message>
+    <message>
+        <source>the beds</source>
+        <translation type="unfinished">las camas de cultivo</translation>
+    </message>
+    <message>
+        <source>the animals</source>
+        <translation type="unfinished">los animales</translation>
+    </message>
+    <message>
+        <source>the people</source>
+        <translation type="unfinished">las personas</translation>
+    </message>
+    <message>
+        <source>In every year reckoned (%1) the beds stay watered.</source>
+        <translation type="unfinished">En todos los años calculados (%1) las camas de cultivo tienen riego.</translation>
+    </message>
+    <message>
+        <source>In every year reckoned (%1) there is water for %2.</source>
+        <translation type="unfinished">En todos los años calculados (%1) hay agua para %2.</translation>
+    </message>
+    <message>
+        <source>In no year reckoned (%1) do the beds stay watered all year.</source>
+        <translation type="unfinished">En ninguno de los años calculados (%1) tienen riego todo el año las camas de cultivo.</translation>
+    </message>
+    <message>
+        <source>In no year reckoned (%1) is there water all year for %2.</source>
+        <translation type="unfinished">En ninguno de los años calculados (%1) hay agua todo el año para %2.</translation>
+    </message>
+    <message>
+        <source>In %1 of %2 years the beds stay watered all year.</source>
+        <translation type="unfinished">En %1 de %2 años las camas de cultivo tienen riego todo el año.</translation>
+    </message>
+    <message>
+        <source>In %1 of %2 years there is water all year for %3.</source>
+        <translation type="unfinished">En %1 de %2 años hay agua todo el año para %3.</translation>
+    </message>
+    <message>
+        <source>Water is missing on %1, about %2 in all.</source>
+        <translation type="unfinished">Falta agua en %1, unos %2 en total.</translation>
+    </message>
+    <message>
+        <source>In the worst of %1 water is missing on %2, about %3 in all.</source>
+        <translation type="unfinished">En el peor de %1 falta agua en %2, unos %3 en total.</translation>
+    </message>
+    <message>
+        <source>In a middling year it is missing on %1.</source>
+        <translation type="unfinished">En un año intermedio falta en %1.</translation>
+    </message>
+    <message>
+        <source>What the tap or spring gives while it runs; time how long a vessel of known size takes to fill.</source>
+        <translation type="unfinished">Lo que da la llave o el manantial mientras corre; mida cuánto tarda en llenarse un recipiente de tamaño conocido.</translation>
+    </message>
+    <message>
+        <source>How long in a day the water runs into the tank; a spring led in day and night runs 24 hours.</source>
+        <translation type="unfinished">Cuánto tiempo al día corre el agua hacia el tanque; un manantial que entra día y noche corre 24 horas.</translation>
+    </message>
+    <message>
+        <source>Month in which this reading was taken.</source>
+        <translation type="unfinished">Mes en que se hizo esta medición.</translation>
+    </message>
+    <message>
+        <source>What the vessel holds up to the mark to which it was filled; take one that fills in 3 seconds or more.</source>
+        <translation type="unfinished">Lo que cabe en el recipiente hasta la marca donde se llenó; tome uno que tarde 3 segundos o más en llenarse.</translation>
+    </message>
+    <message>
+        <source>Time from putting the empty vessel under the flow until it is full, by watch.</source>
+        <translation type="unfinished">Tiempo desde que se pone el recipiente vacío bajo el chorro hasta que se llena, con reloj.</translation>
+    </message>
+    <message>
+        <source>Roof whose gutters lead to the tank, as seen from above: length times width of its level shadow.</source>
+        <translation type="unfinished">Techo cuyas canaletas llevan al tanque, visto desde arriba: largo por ancho de su sombra a nivel.</translation>
+    </message>
+    <message>
+        <source>Part of the rain on the roof that reaches the tank: 0.80 is 80 litres of 100.</source>
+        <translation type="unfinished">Parte de la lluvia sobre el techo que llega al tanque: 0.80 es 80 litros de 100.</translation>
+    </message>
+    <message>
+        <source>Rain at the start of a wet spell that is let run off to wash the roof; 0 when nothing is turned away.</source>
+        <translation type="unfinished">Lluvia al comienzo de una racha de días lluviosos que se deja correr para lavar el techo; 0 si no se desvía nada.</translation>
+    </message>
+    <message>
+        <source>Ground uphill whose runoff a ditch leads to the tank; pace its length and width along the level.</source>
+        <translation type="unfinished">Terreno ladera arriba cuya escorrentía lleva una zanja al tanque; mida a pasos su largo y su ancho, a nivel.</translation>
+    </message>
+    <message>
+        <source>Part of the rain on this ground that reaches the tank; bare and steep ground sheds more than grass.</source>
+        <translation type="unfinished">Parte de la lluvia sobre este terreno que llega al tanque; el suelo desnudo y empinado da más que el pasto.</translation>
+    </message>
+    <message>
+        <source>Rain at the start of a wet spell that only wets the ground or is let run past with its mud.</source>
+        <translation type="unfinished">Lluvia al comienzo de una racha de días lluviosos que solo moja el terreno o se deja pasar con su lodo.</translation>
+    </message>
+    <message>
+        <source>Evaporation of open water for each unit of reference evapotranspiration; 1.05 for shallow water.</source>
+        <translation type="unfinished">Evaporación del agua libre por cada unidad de evapotranspiración de referencia; 1.05 para agua poco honda.</translation>
+    </message>
+    <message>
+        <source>Share of the evaporation that a roof, a shade cloth or a floating cover keeps back; 0 for open water.</source>
+        <translation type="unfinished">Parte de la evaporación que detiene un techo, una malla sombra o una cubierta flotante; 0 para agua libre.</translation>
+    </message>
+    <message>
+        <source>Depth of water lost through the wetted plaster in a day; measure on a covered tank how far the level falls over several days without inflow or drawing.</source>
+        <translation type="unfinished">Profundidad de agua que se pierde en un día por el repello mojado; mida en un tanque tapado cuánto baja el nivel en varios días sin que entre ni se saque agua.</translation>
+    </message>
+    <message>
+        <source>Crop of this bed, from the table or one of your own.</source>
+        <translation type="unfinished">Cultivo de esta cama, de la tabla o uno propio.</translation>
+    </message>
+    <message>
+        <source>Planted area that is watered from the tank, paths left out.</source>
+        <translation type="unfinished">Área sembrada que se riega con el tanque, sin los caminos.</translation>
+    </message>
+    <message>
+        <source>Month in which the crop is sown or planted out each year.</source>
+        <translation type="unfinished">Mes en que se siembra o trasplanta el cultivo cada año.</translation>
+    </message>
+    <message>
+        <source>Day of that month; the first or the middle is near enough.</source>
+        <translation type="unfinished">Día de ese mes; basta con el primero o la mitad del mes.</translation>
+    </message>
+    <message>
+        <source>How the water is given to the bed.</source>
+        <translation type="unfinished">Cómo se da el agua a la cama.</translation>
+    </message>
+    <message>
+        <source>Share of the water drawn that stays where the roots can use it; leave empty to take it from the way of watering.</source>
+        <translation type="unfinished">Parte del agua sacada que queda donde las raíces la pueden usar; deje vacío para tomarla de la forma de riego.</translation>
+    </message>
+    <message>
+        <source>Animals that drink from the tank.</source>
+        <translation type="unfinished">Animales que beben del tanque.</translation>
+    </message>
+    <message>
+        <source>Number of these animals, on average.</source>
+        <translation type="unfinished">Número de estos animales, en promedio.</translation>
+    </message>
+    <message>
+        <source>Water one animal drinks in a day; count the buckets, or leave empty to take the usual for its kind.</source>
+        <translation type="unfinished">Agua que bebe un animal en un día; cuente los baldes, o deje vacío para tomar lo usual de su clase.</translation>
+    </message>
+    <message>
+        <source>People whose water for washing and the house comes from the tank.</source>
+        <translation type="unfinished">Personas que sacan del tanque el agua para lavar y para la casa.</translation>
+    </message>
+    <message>
+        <source>Water one person takes from the tank in a day; count the vessels carried home.</source>
+        <translation type="unfinished">Agua que toma del tanque una persona en un día; cuente los recipientes que se llevan a casa.</translation>
+    </message>
+    <message>
+        <source>Name by which the beds call this crop; each one only once.</source>
+        <translation type="unfinished">Nombre con que las camas llaman a este cultivo; cada uno una sola vez.</translation>
+    </message>
+    <message>
+        <source>Water use over reference evapotranspiration from planting until a tenth of the ground is covered.</source>
+        <translation type="unfinished">Uso de agua entre evapotranspiración de referencia, desde la siembra hasta que se cubre un décimo del suelo.</translation>
+    </message>
+    <message>
+        <source>Water use over reference evapotranspiration while the crop covers the ground fully.</source>
+        <translation type="unfinished">Uso de agua entre evapotranspiración de referencia mientras el cultivo cubre todo el suelo.</translation>
+    </message>
+    <message>
+        <source>Water use over reference evapotranspiration on the day of harvest or when the leaves die.</source>
+        <translation type="unfinished">Uso de agua entre evapotranspiración de referencia el día de la cosecha o cuando mueren las hojas.</translation>
+    </message>
+    <message>
+        <source>Height of the full-grown crop, or to the top of its stakes.</source>
+        <translation type="unfinished">Altura del cultivo ya crecido, o hasta la punta de sus tutores.</translation>
+    </message>
+    <message>
+        <source>Days from planting until a tenth of the ground is covered.</source>
+        <translation type="unfinished">Días desde la siembra hasta que se cubre un décimo del suelo.</translation>
+    </message>
+    <message>
+        <source>Days from then until the leaves cover the ground.</source>
+        <translation type="unfinished">Días desde entonces hasta que las hojas cubren el suelo.</translation>
+    </message>
+    <message>
+        <source>Days from full cover until the leaves begin to yellow or fruit ripens.</source>
+        <translation type="unfinished">Días desde que cubre todo hasta que las hojas empiezan a ponerse amarillas o el fruto madura.</translation>
+    </message>
+    <message>
+        <source>Days from then until harvest or until watering stops.</source>
+        <translation type="unfinished">Días desde entonces hasta la cosecha o hasta que se deja de regar.</translation>
+    </message>
+    <message>
+        <source>Depth from which most roots draw; dig beside a grown plant and look.</source>
+        <translation type="unfinished">Profundidad de donde toman agua casi todas las raíces; cave junto a una planta crecida y mire.</translation>
+    </message>
+    <message>
+        <source>Part of the water held by the soil that the crop may use up before it suffers: 0.40 is 40 litres of 100.</source>
+        <translation type="unfinished">Parte del agua que guarda el suelo que el cultivo puede gastar antes de sufrir: 0.40 es 40 litros de 100.</translation>
+    </message>
+    <message>
+        <source>Water the soil keeps for roots after it has drained, down to wilting: sand little, loam and clay much.</source>
+        <translation type="unfinished">Agua que el suelo guarda para las raíces desde que escurre hasta que la planta se marchita: poca la arena, mucha la tierra franca y la arcilla.</translation>
+    </message>
+    <message>
+        <source>Whether twelve monthly means or a table of single days from a weather station is at hand.</source>
+        <translation type="unfinished">Si se tienen doce promedios mensuales o una tabla día por día de una estación meteorológica.</translation>
+    </message>
+    <message>
+        <source>Rain of this month, mean of many years, from the nearest weather station.</source>
+        <translation type="unfinished">Lluvia de este mes, promedio de muchos años, de la estación meteorológica más cercana.</translation>
+    </message>
+    <message>
+        <source>Days of this month on which it rains 0.1 mm or more, mean of many years.</source>
+        <translation type="unfinished">Días de este mes en que llueve 0.1 mm o más, promedio de muchos años.</translation>
+    </message>
+    <message>
+        <source>Mean of the lowest temperatures of each day, in the shade.</source>
+        <translation type="unfinished">Promedio de las temperaturas mínimas de cada día, a la sombra.</translation>
+    </message>
+    <message>
+        <source>Mean of the highest temperatures of each day, in the shade.</source>
+        <translation type="unfinished">Promedio de las temperaturas máximas de cada día, a la sombra.</translation>
+    </message>
+    <message>
+        <source>Mean relative humidity of the air; leave empty when not known, then it is estimated from the temperature.</source>
+        <translation type="unfinished">Humedad relativa media del aire; deje vacío si no se sabe, y se estima por la temperatura.</translation>
+    </message>
+    <message>
+        <source>Mean wind 2 m above the ground; leave empty when not known, then a light wind is reckoned with.</source>
+        <translation type="unfinished">Viento medio a 2 m sobre el suelo; deje vacío si no se sabe, y se calcula con un viento suave.</translation>
+    </message>
+    <message>
+        <source>Mean hours of bright sunshine a day; leave empty when not known, then it is estimated from the temperatures.</source>
+        <translation type="unfinished">Promedio de horas de sol brillante al día; deje vacío si no se sabe, y se estima por las temperaturas.</translation>
+    </message>
+    <message>
+        <source>Standard deviation of the yearly rain over its mean, from the weather station. Leave empty if not known.</source>
+        <translation type="unfinished">Desviación estándar de la lluvia anual entre su promedio, de la estación meteorológica. Deje vacío si no se sabe.</translation>
+    </message>
+    <message>
+        <source>How many years of daily weather are made from the monthly means; more years show rare droughts better and take longer.</source>
+        <translation type="unfinished">Cuántos años de clima diario se generan de los promedios mensuales; más años muestran mejor las sequías raras y tardan más.</translation>
+    </message>
+    <message>
+        <source>The same number gives the same years; another one shows how much the answer depends on chance.</source>
+        <translation type="unfinished">El mismo número da los mismos años; otro muestra cuánto depende del azar la respuesta.</translation>
+    </message>
+    <message>
+        <source>Penman-Monteith is the standard and estimates what was not measured; Hargreaves uses temperatures alone.</source>
+        <translation type="unfinished">Penman-Monteith es la norma y estima lo que no se midió; Hargreaves usa solo temperaturas.</translation>
+    </message>
+    <message>
+        <source>Turns the day&apos;s range of temperature into sunshine where none was measured: 0.16 inland, 0.19 at a coast.</source>
+        <translation type="unfinished">Convierte la diferencia entre máxima y mínima del día en sol donde no se midió: 0.16 tierra adentro, 0.19 en la costa.</translation>
+    </message>
+    <message>
+        <source>What to do with years in which days or values of the record are missing.</source>
+        <translation type="unfinished">Qué hacer con los años en que faltan días o valores del registro.</translation>
+    </message>
+    <message>
+        <source>In how many of ten years there shall be water on every day; ask those who live from the beds.</source>
+        <translation type="unfinished">En cuántos de diez años debe haber agua todos los días; pregunte a quienes viven de lo que se siembra.</translation>
+    </message>
+    <message>
+        <source>Flow</source>
+        <translation type="unfinished">Caudal</translation>
+    </message>
+    <message>
+        <source>Runs each day</source>
+        <translation type="unfinished">Corre al día</translation>
+    </message>
+    <message>
+        <source>Month</source>
+        <translation type="unfinished">Mes</translation>
+    </message>
+    <message>
+        <source>Vessel holds</source>
+        <translation type="unfinished">Cabida del recipiente</translation>
+    </message>
+    <message>
+        <source>Time to fill</source>
+        <translation type="unfinished">Tiempo de llenado</translation>
+    </message>
+    <message>
+        <source>Roof area</source>
+        <translation type="unfinished">Área del techo</translation>
+    </message>
+    <message>
+        <source>Share of rain off the roof</source>
+        <translation type="unfinished">Parte de la lluvia que da el techo</translation>
+    </message>
+    <message>
+        <source>First flush off the roof</source>
+        <translation type="unfinished">Primeras aguas del techo</translation>
+    </message>
+    <message>
+        <source>Ground area</source>
+        <translation type="unfinished">Área del terreno</translation>
+    </message>
+    <message>
+        <source>Share of rain off the ground</source>
+        <translation type="unfinished">Parte de la lluvia que da el terreno</translation>
+    </message>
+    <message>
+        <source>First flush off the ground</source>
+        <translation type="unfinished">Primeras aguas del terreno</translation>
+    </message>
+    <message>
+        <source>Evaporation factor of open water</source>
+        <translation type="unfinished">Factor de evaporación de agua libre</translation>
+    </message>
+    <message>
+        <source>Evaporation stopped by a cover</source>
+        <translation type="unfinished">Evaporación que detiene la cubierta</translation>
+    </message>
+    <message>
+        <source>Seepage through the plaster</source>
+        <translation type="unfinished">Filtración por el repello</translation>
+    </message>
+    <message>
+        <source>Crop</source>
+        <translation type="unfinished">Cultivo</translation>
+    </message>
+    <message>
+        <source>Area</source>
+        <translation type="unfinished">Área</translation>
+    </message>
+    <message>
+        <source>Planted, month</source>
+        <translation type="unfinished">Siembra, mes</translation>
+    </message>
+    <message>
+        <source>Planted, day</source>
+        <translation type="unfinished">Siembra, día</translation>
+    </message>
+    <message>
+        <source>Watered by</source>
+        <translation type="unfinished">Forma de riego</translation>
+    </message>
+    <message>
+        <source>Reaches the roots</source>
+        <translation type="unfinished">Llega a las raíces</translation>
+    </message>
+    <message>
+        <source>Animal</source>
+        <translation type="unfinished">Animal</translation>
+    </message>
+    <message>
+        <source>How many</source>
+        <translation type="unfinished">Cuántos</translation>
+    </message>
+    <message>
+        <source>Each drinks</source>
+        <translation type="unfinished">Bebe cada uno</translation>
+    </message>
+    <message>
+        <source>People who use the water</source>
+        <translation type="unfinished">Personas que usan el agua</translation>
+    </message>
+    <message>
+        <source>Water for each person</source>
+        <translation type="unfinished">Agua por persona</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation type="unfinished">Nombre</translation>
+    </message>
+    <message>
+        <source>Kc, first stage</source>
+        <translation type="unfinished">Kc inicial</translation>
+    </message>
+    <message>
+        <source>Kc, mid season</source>
+        <translation type="unfinished">Kc medio</translation>
+    </message>
+    <message>
+        <source>Kc, last day</source>
+        <translation type="unfinished">Kc final</translation>
+    </message>
+    <message>
+        <source>Height</source>
+        <translation type="unfinished">Altura</translation>
+    </message>
+    <message>
+        <source>First stage</source>
+        <translation type="unfinished">Etapa inicial</translation>
+    </message>
+    <message>
+        <source>Growing stage</source>
+        <translation type="unfinished">Desarrollo</translation>
+    </message>
+    <message>
+        <source>Mid season</source>
+        <translation type="unfinished">Media temporada</translation>
+    </message>
+    <message>
+        <source>Late season</source>
+        <translation type="unfinished">Fin de temporada</translation>
+    </message>
+    <message>
+        <source>Root depth</source>
+        <translation type="unfinished">Profundidad de raíces</translation>
+    </message>
+    <message>
+        <source>Share used before stress</source>
+        <translation type="unfinished">Parte usable antes de sufrir</translation>
+    </message>
+    <message>
+        <source>Water the soil of the beds holds</source>
+        <translation type="unfinished">Agua que guarda el suelo de las camas</translation>
+    </message>
+    <message>
+        <source>Weather known as</source>
+        <translation type="unfinished">Clima conocido por</translation>
+    </message>
+    <message>
+        <source>Rain</source>
+        <translation type="unfinished">Lluvia</translation>
+    </message>
+    <message>
+        <source>Wet days</source>
+        <translation type="unfinished">Días con lluvia</translation>
+    </message>
+    <message>
+        <source>Humidity</source>
+        <translation type="unfinished">Humedad</translation>
+    </message>
+    <message>
+        <source>Wind</source>
+        <translation type="unfinished">Viento</translation>
+    </message>
+    <message>
+        <source>Sunshine</source>
+        <translation type="unfinished">Sol</translation>
+    </message>
+    <message>
+        <source>Spread of yearly rain</source>
+        <translation type="unfinished">Variación de la lluvia anual</translation>
+    </message>
+    <message>
+        <source>Weather years to make</source>
+        <translation type="unfinished">Años de clima por generar</translation>
+    </message>
+    <message>
+        <source>Number that starts the draw</source>
+        <translation type="unfinished">Número que inicia el sorteo</translation>
+    </message>
+    <message>
+        <source>Reference evapotranspiration by</source>
+        <translation type="unfinished">Evapotranspiración de referencia según</translation>
+    </message>
+    <message>
+        <source>Radiation factor kRs</source>
+        <translation type="unfinished">Factor de radiación kRs</translation>
+    </message>
+    <message>
+        <source>Gaps in the record</source>
+        <translation type="unfinished">Vacíos del registro</translation>
+    </message>
+    <message>
+        <source>Good years wanted in ten</source>
+        <translation type="unfinished">Años buenos deseados de cada diez</translation>
+    </message>
+    <message>
+        <source>Tomato</source>
+        <translation type="unfinished">Tomate</translation>
+    </message>
+    <message>
+        <source>Sweet pepper</source>
+        <translation type="unfinished">Pimiento</translation>
+    </message>
+    <message>
+        <source>Aubergine (eggplant)</source>
+        <translation type="unfinished">Berenjena</translation>
+    </message>
+    <message>
+        <source>Potato</source>
+        <translation type="unfinished">Papa</translation>
+    </message>
+    <message>
+        <source>Onion, for bulbs</source>
+        <translation type="unfinished">Cebolla de bulbo</translation>
+    </message>
+    <message>
+        <source>Onion, green</source>
+        <translation type="unfinished">Cebolla verde</translation>
+    </message>
+    <message>
+        <source>Garlic</source>
+        <translation type="unfinished">Ajo</translation>
+    </message>
+    <message>
+        <source>Cabbage</source>
+        <translation type="unfinished">Repollo</translation>
+    </message>
+    <message>
+        <source>Cauliflower</source>
+        <translation type="unfinished">Coliflor</translation>
+    </message>
+    <message>
+        <source>Broccoli</source>
+        <translation type="unfinished">Brócoli</translation>
+    </message>
+    <message>
+        <source>Carrot</source>
+        <translation type="unfinished">Zanahoria</translation>
+    </message>
+    <message>
+        <source>Lettuce</source>
+        <translation type="unfinished">Lechuga</translation>
+    </message>
+    <message>
+        <source>Spinach</source>
+        <translation type="unfinished">Espinaca</translation>
+    </message>
+    <message>
+        <source>Radish</source>
+        <translation type="unfinished">Rábano</translation>
+    </message>
+    <message>
+        <source>Cucumber</source>
+        <translation type="unfinished">Pepino</translation>
+    </message>
+    <message>
+        <source>Beans, green</source>
+        <translation type="unfinished">Vainita (frijol verde)</translation>
+    </message>
+    <message>
+        <source>Beans, dry</source>
+        <translation type="unfinished">Frijol seco</translation>
+    </message>
+    <message>
+        <source>Peas</source>
+        <translation type="unfinished">Arveja</translation>
+    </message>
+    <message>
+        <source>Lentils</source>
+        <translation type="unfinished">Lenteja</translation>
+    </message>
+    <message>
+        <source>Maize, for grain</source>
+        <translation type="unfinished">Maíz para grano</translation>
+    </message>
+    <message>
+        <source>Maize, sweet</source>
+        <translation type="unfinished">Maíz dulce</translation>
+    </message>
+    <message>
+        <source>Winter wheat</source>
+        <translation type="unfinished">Trigo de invierno</translation>
+    </message>
+    <message>
+        <source>Barley</source>
+        <translation type="unfinished">Cebada</translation>
+    </message>
+    <message>
+        <source>Millet</source>
+        <translation type="unfinished">Mijo</translation>
+    </message>
+    <message>
+        <source>Citrus trees</source>
+        <translation type="unfinished">Árboles cítricos</translation>
+    </message>
+    <message>
+        <source>Fruit trees that shed their leaves</source>
+        <translation type="unfinished">Frutales que botan la hoja</translation>
+    </message>
+    <message>
+        <source>metal sheet roof</source>
+        <translation type="unfinished">techo de lámina metálica</translation>
+    </message>
+    <message>
+        <source>tiled or slate roof</source>
+        <translation type="unfinished">techo de teja o pizarra</translation>
+    </message>
+    <message>
+        <source>thatched roof</source>
+        <translation type="unfinished">techo de paja</translation>
+    </message>
+    <message>
+        <source>bare ground</source>
+        <translation type="unfinished">suelo desnudo</translation>
+    </message>
+    <message>
+        <source>pasture</source>
+        <translation type="unfinished">pasto</translation>
+    </message>
+    <message>
+        <source>tilled ground</source>
+        <translation type="unfinished">terreno labrado</translation>
+    </message>
+    <message>
+        <source>first flush off a roof</source>
+        <translation type="unfinished">primeras aguas de un techo</translation>
+    </message>
+    <message>
+        <source>first flush off ground</source>
+        <translation type="unfinished">primeras aguas del terreno</translation>
+    </message>
+    <message>
+        <source>open water</source>
+        <translation type="unfinished">agua libre</translation>
+    </message>
+    <message>
+        <source>shade cloth, one layer</source>
+        <translation type="unfinished">malla sombra, simple</translation>
+    </message>
+    <message>
+        <source>shade cloth, two layers</source>
+        <translation type="unfinished">malla sombra, doble</translation>
+    </message>
+    <message>
+        <source>seepage through the plaster</source>
+        <translation type="unfinished">filtración por el repello</translation>
+    </message>
+    <message>
+        <source>one person</source>
+        <translation type="unfinished">una persona</translation>
+    </message>
+    <message>
+        <source>%1: median %2 of %3, from %4 to %5.</source>
+        <translation type="unfinished">%1: mediana %2 de %3, de %4 a %5.</translation>
+    </message>
+    <message>
+        <source>Apart from the others: row %1.</source>
+        <translation type="unfinished">Lejos de las demás: fila %1.</translation>
+    </message>
+    <message>
+        <source>%1 reading</source>
+        <translation type="unfinished">%1 medición</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 readings</source>
+        <translation type="unfinished">
+            <numerusform>%1 medición</numerusform>
+            <numerusform>%1 mediciones</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>A daily record is a table with the columns date (year-month-day), rain_mm, t_min_c, t_max_c and, where measured, wind_m_s, humidity_percent, sun_hours. Gaps are reported and never filled silently.</source>
+        <translation type="unfinished">Un registro diario es una tabla con las columnas date (año-mes-día), rain_mm, t_min_c, t_max_c y, donde se mide, wind_m_s, humidity_percent, sun_hours. Los vacíos se informan y nunca se completan sin avisar.</translation>
+    </message>
+    <message>
+        <source>The project holds a daily record from %1 to %2, %3.</source>
+        <translation type="unfinished">El proyecto tiene un registro diario del %1 al %2, %3.</translation>
+    </message>
+    <message>
+        <source>It is not used now: the weather comes from monthly means.</source>
+        <translation type="unfinished">No se usa ahora: el clima viene de promedios mensuales.</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <translation type="unfinished">%1 y %2</translation>
+    </message>
+    <message>
+        <source>Whether a fence on all four sides, a gate that shuts itself and a ladder or rope to climb out are part of the work.</source>
+        <translation type="unfinished">Si la obra incluye una cerca por los cuatro lados, una puerta que se cierra sola y una escalera o soga para salir.</translation>
+    </message>
+    <message>
+        <source>Whether runoff from roof or ground passes a silt trap before it enters the tank.</source>
+        <translation type="unfinished">Si la escorrentía del techo o del terreno pasa por un desarenador antes de entrar al tanque.</translation>
+    </message>
+    <message>
+        <source>Name of the licensed engineer who answers for building although a finding says stop. Counts only with licence, reason and date, and is printed on the sheets.</source>
+        <translation type="unfinished">Nombre del ingeniero autorizado que responde por construir aunque una observación diga alto. Vale solo con licencia, motivo y fecha, y se imprime en las hojas.</translation>
+    </message>
+    <message>
+        <source>Number or register of the engineer&apos;s licence.</source>
+        <translation type="unfinished">Número o registro de la licencia del ingeniero.</translation>
+    </message>
+    <message>
+        <source>What the engineer found and asks for, so that it may be built.</source>
+        <translation type="unfinished">Lo que el ingeniero encontró y lo que exige para que se pueda construir.</translation>
+    </message>
+    <message>
+        <source>Day on which the engineer decided.</source>
+        <translation type="unfinished">Día en que decidió el ingeniero.</translation>
+    </message>
+    <message>
+        <source>Fence, gate and ladder planned</source>
+        <translation type="unfinished">Cerca, puerta y escalera previstas</translation>
+    </message>
+    <message>
+        <source>Silt trap planned</source>
+        <translation type="unfinished">Desarenador previsto</translation>
+    </message>
+    <message>
+        <source>Override: engineer</source>
+        <translation type="unfinished">Excepción: ingeniero</translation>
+    </message>
+    <message>
+        <source>Override: licence</source>
+        <translation type="unfinished">Excepción: licencia</translation>
+    </message>
+    <message>
+        <source>Override: reason</source>
+        <translation type="unfinished">Excepción: motivo</translation>
+    </message>
+    <message>
+        <source>Override: date</source>
+        <translation type="unfinished">Excepción: fecha</translation>
+    </message>
+    <message>
+        <source>holds fewer different points than a surface needs</source>
+        <translation type="unfinished">tiene menos puntos distintos de los que necesita una superficie</translation>
+    </message>
+    <message>
+        <source>holds points that all lie on one line; survey some beside it</source>
+        <translation type="unfinished">tiene todos los puntos en una misma línea; mida algunos fuera de ella</translation>
+    </message>
+    <message>
+        <source>has another height at the same place as an earlier point</source>
+        <translation type="unfinished">tiene otra altura en el mismo lugar que un punto anterior</translation>
+    </message>
+    <message>
+        <source>repeats an earlier point and is left out</source>
+        <translation type="unfinished">repite un punto anterior y no se usa</translation>
+    </message>
+    <message>
+        <source>stands far above or below the points around it; check its height</source>
+        <translation type="unfinished">está muy por encima o por debajo de los puntos que lo rodean; revise su altura</translation>
+    </message>
+    <message>
+        <source>lies far from all other points; check its place</source>
+        <translation type="unfinished">está lejos de todos los demás puntos; revise su lugar</translation>
+    </message>
+    <message>
+        <source>The soil is loose fill. Fill settles unevenly and cracks the lining: no floor or wall may stand on it. Choose a place in natural ground, or let a licensed engineer decide.</source>
+        <translation type="unfinished">El suelo es relleno suelto. El relleno se asienta disparejo y raja el revestimiento: ningún piso ni pared debe apoyarse en él. Elija un lugar en terreno natural, o deje que decida un ingeniero autorizado.</translation>
+    </message>
+    <message>
+        <source>The soil is soft and wet. It does not carry the lining and its cut does not stand. Choose a drier place, or let a licensed engineer decide.</source>
+        <translation type="unfinished">El suelo es blando y mojado. No sostiene el revestimiento y su corte no se tiene en pie. Elija un lugar más seco, o deje que decida un ingeniero autorizado.</translation>
+    </message>
+    <message>
+        <source>Part of the floor is rock. The lining cracks where rock and earth meet: bed it evenly on stones all over, and break no rock without someone trained for it.</source>
+        <translation type="unfinished">Parte del fondo es roca. El revestimiento se raja donde se juntan roca y tierra: asiéntelo parejo sobre piedras en todo el fondo, y no rompa roca sin alguien capacitado para eso.</translation>
+    </message>
+    <message>
+        <source>The soil holds %1 clay. From about %2 on, clay may swell when wet and crack the lining. Test it: dry a clod and see how far it shrinks.</source>
+        <translation type="unfinished">El suelo tiene %1 de arcilla. Desde cerca de %2, la arcilla puede hincharse al mojarse y rajar el revestimiento. Pruébela: seque un terrón y vea cuánto se encoge.</translation>
+    </message>
+    <message>
+        <source>The pit is %1 deep and its walls lean back %2 for each unit of height; the published table asks for %3 in this soil. Slope the open cut back further, step it, or shore it. Local codes and licensed practice come first.</source>
+        <translation type="unfinished">La excavación tiene %1 de profundidad y sus paredes se inclinan hacia afuera %2 por cada unidad de altura; la tabla publicada pide %3 en este suelo. Incline más el corte abierto, hágalo en gradas o entíbelo. Las normas locales y el ejercicio profesional autorizado van primero.</translation>
+    </message>
+    <message>
+        <source>The pit is %1 deep. In the weakest soil of this kind a cut with this batter is reckoned to stand to %2 only, with a safety of %3. Dig less deep, lean the walls back, shore them, or let a licensed engineer test the soil.</source>
+        <translation type="unfinished">La excavación tiene %1 de profundidad. En el suelo más débil de esta clase, según el cálculo, un corte con este talud se tiene en pie solo hasta %2, con una seguridad de %3. Cave menos hondo, incline más las paredes hacia afuera, entíbelas, o deje que un ingeniero autorizado ensaye el suelo.</translation>
+    </message>
+    <message>
+        <source>The ground falls at %1. From %2 on look for cracks, springs, leaning trees and old slips before you choose the place.</source>
+        <translation type="unfinished">El terreno tiene una pendiente de %1. Desde %2, busque grietas, manantiales, árboles inclinados y deslizamientos viejos antes de elegir el lugar.</translation>
+    </message>
+    <message>
+        <source>The ground falls at %1. From %2 on no tank is built without a licensed engineer: a leak can bring the slope down.</source>
+        <translation type="unfinished">El terreno tiene una pendiente de %1. Desde %2 no se construye ningún tanque sin un ingeniero autorizado: una fuga puede hacer que se derrumbe la ladera.</translation>
+    </message>
+    <message>
+        <source>Distance and drop of the nearest edge downhill are not known, and not known is not safe. Measure both.</source>
+        <translation type="unfinished">No se conocen la distancia ni la altura del filo más cercano ladera abajo, y lo que no se sabe no es seguro. Mida las dos.</translation>
+    </message>
+    <message>
+        <source>The edge downhill is %1 away. One rule (drop plus pit depth) asks for %2, another (a third of the drop, as for footings) for %3; they disagree here. Move the tank back if you can.</source>
+        <translation type="unfinished">El filo ladera abajo está a %1. Una regla (altura del filo más profundidad de la excavación) pide %2; otra (un tercio de la altura, como para cimientos) pide %3; aquí no coinciden. Aleje el tanque del filo si puede.</translation>
+    </message>
+    <message>
+        <source>The edge downhill is %1 away, nearer than both rules allow: %2 (drop plus pit depth) and %3 (a third of the drop, as for footings). Move the tank back, or let a licensed engineer decide.</source>
+        <translation type="unfinished">El filo ladera abajo está a %1, más cerca de lo que permiten las dos reglas: %2 (altura del filo más profundidad de la excavación) y %3 (un tercio de la altura, como para cimientos). Aleje el tanque del filo, o deje que decida un ingeniero autorizado.</translation>
+    </message>
+    <message>
+        <source>The depth of ground water is not known, and not known is not safe: it can lift an empty tank. Ask how high wells and springs stand in the rains.</source>
+        <translation type="unfinished">No se conoce la profundidad del agua subterránea, y lo que no se sabe no es seguro: puede levantar un tanque vacío. Pregunte hasta dónde suben los pozos y los manantiales en época de lluvias.</translation>
+    </message>
+    <message>
+        <source>Never let the water sink below %1 above the floor then.</source>
+        <translation type="unfinished">Entonces nunca deje que el agua baje de %1 sobre el piso.</translation>
+    </message>
+    <message>
+        <source>Not even a full tank would hold it down.</source>
+        <translation type="unfinished">Ni siquiera el tanque lleno lo mantendría en su lugar.</translation>
+    </message>
+    <message>
+        <source>Ground water stands %1 over the underside of the floor and lifts the empty tank: its weight is %2 of the lift, %3 is wanted.</source>
+        <translation type="unfinished">El agua subterránea está %1 por encima de la cara inferior del piso y levanta el tanque vacío: el peso del tanque es %2 veces el empuje, y se piden %3.</translation>
+    </message>
+    <message>
+        <source>Whether a house lies downhill is not known, and not known is not safe. Walk the way that escaping water would take.</source>
+        <translation type="unfinished">No se sabe si hay una casa ladera abajo, y lo que no se sabe no es seguro. Recorra a pie el camino que tomaría el agua si se escapa.</translation>
+    </message>
+    <message>
+        <source>A house lies %1 downhill, within %2. Lead the overflow, and the way of the water if the tank breaks, past it, or choose another place.</source>
+        <translation type="unfinished">Hay una casa a %1 ladera abajo, a menos de %2. Haga que pasen lejos de ella el agua del rebosadero y la que saldría si se rompe el tanque, o elija otro lugar.</translation>
+    </message>
+    <message>
+        <source>Small children live near and no fence is planned. A child drowns in silence and cannot climb a smooth wall: plan a fence on all four sides with a gate that shuts itself, and a ladder or rope to climb out.</source>
+        <translation type="unfinished">En los alrededores viven niños pequeños y no hay cerca prevista. Un niño se ahoga en silencio y no puede trepar una pared lisa: prevea una cerca por los cuatro lados con una puerta que se cierre sola, y una escalera o soga para salir.</translation>
+    </message>
+    <message>
+        <source>Whether small children live within 20 m is not known, and not known is not safe. Plan the fence, or ask.</source>
+        <translation type="unfinished">No se sabe si viven niños pequeños a menos de 20 m, y lo que no se sabe no es seguro. Prevea la cerca, o pregunte.</translation>
+    </message>
+    <message>
+        <source>Runoff is led in and no silt trap is planned. Silt fills the tank and wears the lining: plan a trap and a way to let the first rain go.</source>
+        <translation type="unfinished">Entra escorrentía y no hay desarenador previsto. El lodo llena el tanque y desgasta el revestimiento: prevea un desarenador y una forma de botar las primeras aguas.</translation>
+    </message>
+    <message>
+        <source>In %1 the mean lowest temperature is %2. Do not plaster or cure in frost, and ask locally whether ice has broken linings.</source>
+        <translation type="unfinished">En %1 el promedio de las temperaturas mínimas es %2. No ponga repello ni haga el curado cuando hiela, y pregunte en la zona si el hielo ha roto revestimientos.</translation>
+    </message>
+    <message>
+        <source>Water is missing all year round; most often in %1.</source>
+        <translation type="unfinished">Falta agua todo el año; más a menudo en %1.</translation>
+    </message>
+    <message>
+        <source>Full at the start of %1, when it is used up fastest, and with nothing more flowing in, the tank lasts %2.</source>
+        <translation type="unfinished">Lleno a comienzos de %1, cuando más rápido se gasta, y sin que entre más agua, el tanque dura %2.</translation>
+    </message>
+    <message>
+        <source>No tank of this depth and batter, up to %1, gives as many good years as are wanted.</source>
+        <translation type="unfinished">Ningún tanque de esta profundidad y este talud, de hasta %1, da tantos años buenos como se desean.</translation>
+    </message>
+    <message>
+        <source>To give as many good years as are wanted, a tank of this depth has to hold about %1.</source>
+        <translation type="unfinished">Para dar tantos años buenos como se desean, un tanque de esta profundidad debe tener una cabida de unos %1.</translation>
+    </message>
+    <message>
+        <source>No tank of this depth and batter, up to %1, would reach it: lead in more water, or need less.</source>
+        <translation type="unfinished">Ningún tanque de esta profundidad y este talud, de hasta %1, lo lograría: haga entrar más agua, o necesite menos.</translation>
+    </message>
+    <message>
+        <source>The yearly rain of the weather years made differs by %1; a spread of %2 is entered. Check the spread and the wet days, or have more years made.</source>
+        <translation type="unfinished">La lluvia anual de los años de clima generados varía %1; está anotada una variación de %2. Revise la variación y los días con lluvia, o haga generar más años.</translation>
+    </message>
+    <message>
+        <source>Weather years made from the monthly means: %1. Have at least %2 made to see how often the water runs short.</source>
+        <translation type="unfinished">Años de clima generados de los promedios mensuales: %1. Haga generar al menos %2 para ver cada cuánto falta agua.</translation>
+    </message>
+    <message>
+        <source>Reference evapotranspiration of a mean year is %1 by Penman-Monteith and %2 by Hargreaves. Enter or check humidity, wind and sunshine, which only the first one uses.</source>
+        <translation type="unfinished">La evapotranspiración de referencia de un año promedio es %1 según Penman-Monteith y %2 según Hargreaves. Anote o revise la humedad, el viento y el sol, que solo usa la primera.</translation>
+    </message>
+    <message>
+        <source>Mean daily lowest</source>
+        <translation type="unfinished">Mínima diaria media</translation>
+    </message>
+    <message>
+        <source>Mean daily highest</source>
+        <translation type="unfinished">Máxima diaria media</translation>
+    </message>
+    <message>
+        <source>The record holds no whole year without gaps, counted from its wettest month. Add days, or have gaps filled in.</source>
+        <translation type="unfinished">El registro no tiene ningún año completo sin vacíos, contado desde su mes más lluvioso. Agregue días, o haga completar los vacíos.</translation>
+    </message>
+    <message>
+        <source>Reckoned with: %1.</source>
+        <translation type="unfinished">Se calcula con: %1.</translation>
     </message>
 </context>
 </TS>
