@@ -14,7 +14,6 @@ constexpr std::size_t kFineSteps = 32;    // within the step where the first loo
 constexpr double kLargestTank_m3 = 200;   // the job's largest small tank
 constexpr double kMostTimesTheBeds = 10;  // areas tried, times the present one
 constexpr double kYears = 10;
-constexpr double kLeastOverPoint = 1.1;  // smallest size over the one whose floor is a point
 
 using MakeLane = std::function<Lane(double)>;
 
@@ -90,7 +89,7 @@ void addSizes(WaterPlan& plan, double target_years_in_ten) {
   const DaySeries& series = *plan.series;
   const MapReach reach = mapReach(tank.full_m3, plan.bed_area_m2);
   const MakeLane sized = [&](double full_m3) { return Lane{scaled(tank, factorFor(tank, full_m3)), 1}; };
-  const double least = kLeastOverPoint * leastFull(tank);
+  const double least = leastSize(tank);
   const double near = std::max(least, reach.most_full_m3);
   const Tried storage = trySteps(least, near, kSteps, sized, series);
   for (std::size_t k = 0; k < storage.values.size(); ++k)

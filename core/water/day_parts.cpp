@@ -40,17 +40,6 @@ double sum(const std::vector<float>& column) {
   return total;
 }
 
-/// Largest value of each year, mean over the years.
-double meanPeak(const std::vector<float>& column, const std::vector<std::size_t>& year_start) {
-  double total = 0;
-  for (std::size_t y = 0; y + 1 < year_start.size(); ++y) {
-    const auto first = column.begin() + static_cast<std::ptrdiff_t>(year_start[y]);
-    const auto last = column.begin() + static_cast<std::ptrdiff_t>(year_start[y + 1]);
-    total += *std::max_element(first, last);
-  }
-  return total / static_cast<double>(year_start.size() - 1);
-}
-
 void setSeason(BedNeed& out, const Bed& bed, int season_days) {
   out.plant_month = bed.plant_month;
   out.plant_day = bed.plant_day;
@@ -86,6 +75,16 @@ BedNeed addBed(const Bed& bed, const Water& water, const Weather& weather, std::
 }
 
 }  // namespace
+
+double meanPeak(const std::vector<float>& column, const std::vector<std::size_t>& year_start) {
+  double total = 0;
+  for (std::size_t y = 0; y + 1 < year_start.size(); ++y) {
+    const auto first = column.begin() + static_cast<std::ptrdiff_t>(year_start[y]);
+    const auto last = column.begin() + static_cast<std::ptrdiff_t>(year_start[y + 1]);
+    total += *std::max_element(first, last);
+  }
+  return total / static_cast<double>(year_start.size() - 1);
+}
 
 DayParts dayParts(const Water& water, const Weather& weather, std::vector<BedNeed>& needs) {
   DayParts parts{.source = sourceDays(water.source, weather),

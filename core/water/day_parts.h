@@ -18,6 +18,9 @@ struct DayParts {
 /// @param needs filled with one entry a bed
 DayParts dayParts(const Water& water, const Weather& weather, std::vector<BedNeed>& needs);
 
+/// Largest value of each year, mean over the years.
+double meanPeak(const std::vector<float>& column, const std::vector<std::size_t>& year_start);
+
 /// The series for the balance.
 DaySeries daySeries(const Water& water, const Weather& weather, const DayParts& parts);
 

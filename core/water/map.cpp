@@ -26,7 +26,7 @@ double plainNumber(double value) {
 /// Sizes in even steps up to the most. With battered walls the first may be none: then from a little over
 /// the size at which the floor is a point.
 std::vector<double> sizes(const TankCurve& tank, double most_m3, std::size_t count) {
-  const double least = std::max(most_m3 / static_cast<double>(count), kLeastOverPoint * leastFull(tank));
+  const double least = std::max(most_m3 / static_cast<double>(count), leastSize(tank));
   std::vector<double> result(count, most_m3);
   for (std::size_t i = 0; i + 1 < count; ++i) {
     result[i] = least + (most_m3 - least) * static_cast<double>(i) / static_cast<double>(count - 1);
@@ -78,6 +78,10 @@ private:
 };
 
 }  // namespace
+
+double leastSize(const TankCurve& tank) {
+  return kLeastOverPoint * leastFull(tank);
+}
 
 MapReach mapReach(double full_m3, double bed_area_m2) {
   return {plainNumber(kReach * full_m3), plainNumber(kReach * bed_area_m2)};

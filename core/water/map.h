@@ -27,6 +27,9 @@ struct MapReach {
 };
 MapReach mapReach(double full_m3, double bed_area_m2);
 
+/// Smallest size worth trying, full [m3]: a little over the one whose floor is a point.
+double leastSize(const TankCurve& tank);
+
 /// The map with `cells` columns and rows, spread over at most `threads` threads.
 /// @param bed_area_m2 area that the series' need of the beds stands for; 0: no beds, one row
 /// @param cancel when it becomes true the map comes back empty

@@ -59,21 +59,16 @@ void addShares(WaterPlan& plan, const Run& run) {
   const DaySeries& series = *plan.series;
   double needing = 0;
   double dry = 0;
-  double peaks = 0;
-  eachDay(series.year_start, [&, peak = 0.0](std::size_t d, std::size_t) mutable {
-    const double need = series.beds_m3[d] + series.household_m3[d];
-    needing += need > 0 ? 1 : 0;
+  std::vector<float> need(series.days());
+  for (std::size_t d = 0; d < need.size(); ++d) {
+    need[d] = series.beds_m3[d] + series.household_m3[d];
+    needing += need[d] > 0 ? 1 : 0;
     dry += run.dry[d];
-    peak = std::max(peak, need);
-    if (std::binary_search(series.year_start.begin(), series.year_start.end(), d + 1)) {
-      peaks += peak;
-      peak = 0;
-    }
-  });
+  }
   const double needed = run.totals.drawn + run.totals.unmet;
   plan.days_met_percent = needing > 0 ? kPercent * (1 - dry / needing) : kPercent;
   plan.volume_met_percent = needed > 0 ? kPercent * run.totals.drawn / needed : kPercent;
-  plan.peak_need_l_day = kLitresPerM3 * peaks / static_cast<double>(series.years());
+  plan.peak_need_l_day = kLitresPerM3 * meanPeak(need, series.year_start);
 }
 
 MonthFlows dayFlows(const Run& run, const DayParts& parts, std::size_t d) {
