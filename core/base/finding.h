@@ -2,10 +2,13 @@
 
 #include "core/base/unit.h"
 
+#include <optional>
 #include <span>
 #include <string>
 #include <string_view>
 #include <vector>
+
+#include <Eigen/Core>
 
 namespace core {
 
@@ -22,7 +25,7 @@ struct FindingValue {
 /// Something a practitioner should know. No text: ui makes the sentence from code and values.
 ///
 /// Codes (stable, never reused) and the values each carries:
-///   part_absent{part}  part_not_computed{part}  ground_not_computed{}  unknown_key{path}
+///   part_absent{part}  part_not_computed{part}  unknown_key{path}
 ///   soil_unknown{}  clay_unknown{}
 ///   smaller_than_recommended{length_m,width_m,depth_m,volume_m3}
 ///   clay_share_low, clay_share_high{coat,clay_percent,least,most,sand_per_soil}
@@ -38,6 +41,12 @@ struct FindingValue {
 ///   site_edge_unknown{}  site_edge_near, site_edge_too_near{distance_m,own_m,code_m}
 ///   site_water_table_unknown{}  site_uplift, site_uplift_near{factor,wanted,head_m[,keep_water_m]}
 ///   site_house_unknown{}  site_house_in_flow_path{house_m,within_m}
+///   site_survey_unusable{fault}: too_few, collinear, failed  site_survey_doubtful{count,first_row}: rows
+///   from 1 site_platform_impossible{fault}: outside_survey, leaves_survey, never_daylights, cannot_balance
+///   site_tank_on_fill{cover_m,over_middle_m,most_over_middle_m}: cover of natural ground, where it is least
+///   site_cut_face_too_steep, site_fill_face_too_steep{batter,wanted,height_m}
+///   site_slip_near, site_slip_likely{factor,wanted,state}: state empty, full_leaking
+///   site_spoil_downhill, site_spoil_uphill{azimuth_deg,proposed_deg}
 ///   site_toddlers_no_fence{}  site_toddlers_unknown{}  site_runoff_straight_in{}  site_frost{month,t_min_c}
 ///   water_latitude_unknown{}  water_climate_unknown{}: no answer without them
 ///   water_elevation_unknown{}: sea level is reckoned with
@@ -52,12 +61,33 @@ struct FindingValue {
 ///   water_reading_too_quick{row,seconds}
 ///   water_flow_differs_from_readings{month,flow_l_per_min,median_l_per_min}
 ///   water_et0_methods_differ{penman_monteith_mm,hargreaves_mm}
+///   delivery_line_no_flow{line,fault}: line is source or field, fault a code of hydraulics::Result
+///   delivery_static_over_class{line,static_bar,class_bar}
+///   delivery_vapour{line,station_m,pressure_m,lowest_m}: the column of water parts there
+///   delivery_above_head_line{line,from_m,to_m,pressure_m}: the pipe sucks between
+///   delivery_air_lock{line,station_m,air_m,head_m}: air behind the high points can hold all the head back
+///   delivery_flow_small{line,flow_l_per_min,wanted_l_per_min[,outside_mm][,class_bar]}
+///   delivery_through_lining{}
+///   delivery_siphon_too_high{lift_m,most_lift_m}  delivery_siphon_throttle{throttled_l_per_min,lift_m}
+///   delivery_siphon_air{velocity_m_s,clearing_m_s}
+///   delivery_outlet_head{outlet,verdict,head_full_m,head_low_m,wanted_m}
+///   delivery_storm_unknown{storm_mm_h}
+///   delivery_overflow_small,
+///   delivery_rim_overtopped{freeboard_m,wanted_m,flow_l_per_min[,width_m][,pipe_m][,needed_freeboard_m]}
+///   delivery_blocked_anywhere{deepest_m[,lip_length_m]}: it runs over all of the rim
+///   delivery_spill_shallow{depth_m,channel_m}  delivery_spill_scours{velocity_m_s,limit_m_s,cover}
+///   delivery_trap_small{kept_mm,grain_mm[,length_m,width_m,depth_m]}
+///   delivery_not_reckoned{part,fault}: part overflow, blocked, silt_trap, leak_test
+///   delivery_leak_watch, delivery_leak_repair{mm_per_day,l_per_day,band}: band watch, repair, empty_and_mend
+///   delivery_leak_unsure{mm_per_day,error_mm_per_day,verdict}: verdict unsure, gains
 struct Finding {
   std::string code;
   Severity severity = Severity::note;
   std::vector<FindingValue> values;
   std::string source;  ///< key
   std::string field;   ///< path of the field to look at, may be empty
+  /// Place on or about the tank that it is about: x, y in the tank's frame, z above the finished floor.
+  std::optional<Eigen::Vector3d> at_m = {};
 };
 
 /// All codes a finding can have.

@@ -5,7 +5,7 @@
 namespace core {
 namespace {
 
-constexpr std::array<std::string_view, 53> kCodes{
+constexpr std::array<std::string_view, 56> kCodes{
     "cannot_read",
     "cannot_write",
     "too_large",
@@ -45,12 +45,15 @@ constexpr std::array<std::string_view, 53> kCodes{
     "less_rain_than_wet_days",
     "max_below_min",
     "date_not_later",
+    "route_not_onward",
+    "unknown_pipe",
     "csv_no_header",
     "csv_column_missing",
     "csv_row_cells",
     "survey_too_few",
     "survey_collinear",
     "survey_conflict",
+    "given_up",
     "csv_date_repeated",
     "csv_date_backwards",
     "csv_max_below_min",

@@ -22,9 +22,11 @@ namespace core {
 ///   mix_without_filler, pit_floor_vanishes
 /// - water: unknown_crop, bad_day_of_month, name_repeated, season_too_long, rain_without_wet_days,
 ///   more_wet_days_than_days, less_rain_than_wet_days, max_below_min, date_not_later
+/// - delivery: route_not_onward, unknown_pipe
 /// - weather table (path "row:17:rain_mm", the header being row 1): csv_no_header, csv_column_missing,
 ///   csv_row_cells, csv_date_repeated, csv_date_backwards, csv_max_below_min
-/// - survey: survey_too_few, survey_collinear, survey_conflict
+/// - survey: survey_too_few, survey_collinear, survey_conflict, given_up (someone did not wait for the
+///   triangles)
 /// - notes (do not stop anything): unknown_key, csv_days_missing (value: first and last day),
 /// survey_duplicate,
 ///   survey_spike, survey_far

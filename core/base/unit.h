@@ -34,6 +34,10 @@ enum class Unit {
   celsius,
   metre_per_second,
   year,
+  bar,          ///< of pressure in a pipe
+  mm_per_hour,  ///< rain of a storm
+  kilopascal,
+  kn_per_m3,  ///< weight of ground
 };
 
 }  // namespace core

@@ -9,7 +9,7 @@ namespace {
 
 using std::string_view;
 
-constexpr std::array<string_view, 3> kLaterParts{"delivery", "prices", "options"};
+constexpr std::array<string_view, 2> kLaterParts{"prices", "options"};
 
 bool isLaterPart(string_view id) {
   for (const string_view part : kLaterParts) {

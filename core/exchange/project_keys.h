@@ -20,7 +20,7 @@ enum class Role {
   value,       ///< a field, a list of points, format or version
   section,     ///< an object that holds fields
   rows,        ///< a list of objects that hold fields
-  later_part,  ///< a part of the job that this version does not plan: delivery, prices, options
+  later_part,  ///< a part of the job that this version does not plan: prices, options
   unknown,
 };
 

@@ -127,6 +127,8 @@ private:
     if (!works || !works->is_object()) project_.works.reset();
     const Json* water = found("water");
     if (water && water->is_object()) project_.water.emplace();
+    const Json* delivery = found("delivery");
+    if (delivery && delivery->is_object()) project_.delivery.emplace();
   }
 
   /// Elements of a list that has neither too few nor too many of them.
@@ -226,17 +228,18 @@ private:
 
   void readSpotHeights() {
     const bool is_used = project_.site.ground.kind == GroundKind::spot_heights;
-    const Json* list = readList(kSpotHeights, kLeastSpotHeights, kMostSpotHeights,
+    const Json* list = readList(kSpotHeights, is_used ? kLeastSpotHeights : 0, kMostSpotHeights,
                                 is_used ? Need::required : Need::optional);
     if (!list) return;
     const Field& height = field("site.elevation_m");
     const auto coordinates =
         readPoints(kSpotHeights, *list, std::array{kPlanAxis, kPlanAxis, Axis{height.least, height.most}});
     if (!coordinates) return addAll(coordinates.error());
-    for (std::size_t k = 0; k < coordinates->size(); k += 3) {
-      project_.site.ground.points_m.emplace_back((*coordinates)[k], (*coordinates)[k + 1],
-                                                 (*coordinates)[k + 2]);
-    }
+    SpotHeights::List points;
+    points.reserve(coordinates->size() / 3);
+    for (std::size_t k = 0; k < coordinates->size(); k += 3)
+      points.emplace_back((*coordinates)[k], (*coordinates)[k + 1], (*coordinates)[k + 2]);
+    if (!points.empty()) project_.site.ground.points_m = std::move(points);
   }
 
   /// Keeps every key that no field and no list of this version reads.

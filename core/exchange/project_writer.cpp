@@ -57,7 +57,7 @@ void putListBefore(Json& root, const Field& field, const Project& project) {
     root["tank"]["outline_m"] = jsonFrom(tank.outline_m);
   }
   if (field.id == "site.soil" && (ground.kind == GroundKind::spot_heights || !ground.points_m.empty())) {
-    root["site"]["ground"]["points_m"] = jsonFrom(ground.points_m);
+    root["site"]["ground"]["points_m"] = jsonFrom(ground.points_m.list());
   }
   if (field.id == "water.climate.rain_cv_percent" && project.water && !project.water->climate.daily.empty()) {
     root["water"]["climate"]["daily"] = jsonFromDays(project.water->climate.daily.days());

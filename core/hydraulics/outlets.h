@@ -2,14 +2,14 @@
 
 #include "core/base/figure.h"
 #include "core/hydraulics/result.h"
+#include "core/project/delivery.h"
 
 #include <span>
 #include <string_view>
 
 namespace core::hydraulics {
 
-/// What water is let out through.
-enum class OutletKind { open_pipe, tap, hose, drip_low_cost, drip_standard, micro_sprinkler, sprinkler };
+using core::OutletKind;
 
 /// All kinds, in the order of the table.
 std::span<const OutletKind> outletKinds();

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/hydraulics/result.h"
+#include "core/project/delivery.h"
 
 #include <span>
 #include <string_view>
@@ -8,8 +9,7 @@
 
 namespace core::hydraulics {
 
-/// Polyethylene by its long-term strength: PE 80 8 MPa, PE 100 10 MPa.
-enum class PipeGrade { pe80, pe100 };
+using core::PipeGrade;
 
 /// One size of plastic pressure pipe.
 struct PipeSize {

@@ -15,7 +15,7 @@
 #include <utility>
 
 /// How one member of a Project is read and set as a FieldValue: by its type (Kind) and by its place (At,
-/// InWorks, InWater, InRow).
+/// InWorks, InWater, InDelivery, InRow).
 namespace core::access {
 
 using std::string_view;
@@ -40,11 +40,32 @@ struct Tokens<GroundKind> {
   static constexpr std::array<string_view, 3> all{"level", "slope", "spot_heights"};
 };
 template <>
+struct Tokens<PlatformLevel> {
+  static constexpr std::array<string_view, 3> all{"natural_ground", "balanced", "given"};
+};
+template <>
 struct Tokens<RestDay> {
   static constexpr std::array<string_view, 8> all{"none",     "monday", "tuesday",  "wednesday",
                                                   "thursday", "friday", "saturday", "sunday"};
 };
 
+template <>
+struct Tokens<PipeGrade> {
+  static constexpr std::array<string_view, 2> all{"pe80", "pe100"};
+};
+template <>
+struct Tokens<OutletKind> {
+  static constexpr std::array<string_view, 7> all{
+      "open_pipe", "tap", "hose", "drip_low_cost", "drip_standard", "micro_sprinkler", "sprinkler"};
+};
+template <>
+struct Tokens<OverflowKind> {
+  static constexpr std::array<string_view, 2> all{"notch", "pipe"};
+};
+template <>
+struct Tokens<SpillCover> {
+  static constexpr std::array<string_view, 4> all{"soil", "grass", "stone_pitching", "plaster"};
+};
 template <>
 struct Tokens<ClimateKind> {
   static constexpr std::array<string_view, 2> all{"monthly", "daily"};
@@ -174,6 +195,18 @@ struct InWater {
   static auto& make(Project& project, std::size_t) {
     if (!project.water) project.water.emplace();
     return ((*project.water).*....*Members);
+  }
+};
+
+/// A member of the delivery, reached through others; setting it makes the delivery.
+template <auto... Members>
+struct InDelivery {
+  static auto* find(auto& project, std::size_t) {
+    return project.delivery ? &((*project.delivery).*....*Members) : nullptr;
+  }
+  static auto& make(Project& project, std::size_t) {
+    if (!project.delivery) project.delivery.emplace();
+    return ((*project.delivery).*....*Members);
   }
 };
 

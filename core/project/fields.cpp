@@ -30,12 +30,31 @@ bool hasCorners(const Project& p) {
 bool isSlope(const Project& p) {
   return p.site.ground.kind == GroundKind::slope;
 }
+bool hasRelief(const Project& p) {
+  return p.site.ground.kind != GroundKind::level;
+}
+bool hasSurvey(const Project& p) {
+  return p.site.ground.kind == GroundKind::spot_heights;
+}
+bool hasGivenPlatform(const Project& p) {
+  return hasRelief(p) && p.site.platform.level_by == PlatformLevel::given;
+}
 bool hasWorks(const Project& p) {
   return p.works.has_value();
 }
 
 bool hasWater(const Project& p) {
   return p.water.has_value();
+}
+
+bool hasDelivery(const Project& p) {
+  return p.delivery.has_value();
+}
+bool hasNotch(const Project& p) {
+  return p.delivery && p.delivery->overflow.kind == OverflowKind::notch;
+}
+bool hasOverflowPipe(const Project& p) {
+  return p.delivery && p.delivery->overflow.kind == OverflowKind::pipe;
 }
 
 struct Range {
@@ -73,6 +92,17 @@ using P = Project;
 using S = Site;
 using V = StopOverride;
 using G = Ground;
+using Ps = Position;
+using Pf = Platform;
+using D = Delivery;
+using Sl = SourceLine;
+using Fl = FieldLine;
+using Pp = Pipe;
+using Ov = OverflowWay;
+using Sp = SpillPath;
+using St = SiltTrapWish;
+using Lt = LeakReadings;
+using Rp = RoutePoint;
 using T = Tank;
 using L = Lining;
 using C = Coat;
@@ -94,6 +124,16 @@ using Beds = InWater<&Wt::beds>;
 using Herds = InWater<&Wt::animals>;
 using OwnCrops = InWater<&Wt::crops>;
 using ClimateMonths = InWater<&Wt::climate, &Cl::months>;
+using SourceRoute = InDelivery<&D::source, &Sl::route>;
+using FieldRoute = InDelivery<&D::field, &Fl::route>;
+constexpr auto kSource = &D::source;
+constexpr auto kField = &D::field;
+constexpr auto kOverflow = &D::overflow;
+constexpr auto kSpill = &D::spill;
+constexpr auto kTrap = &D::silt_trap;
+constexpr auto kLeak = &D::leak_test;
+constexpr auto kSourcePipe = &Sl::pipe;
+constexpr auto kFieldPipe = &Fl::pipe;
 constexpr auto kClimate = &Wt::climate;
 
 // clang-format off
@@ -108,6 +148,17 @@ constexpr std::array kFields{
   row<At<kSite, &S::ground, &G::kind>>("site.ground.kind", U::none, kNoRange, "user", kMust),
   row<At<kSite, &S::ground, &G::fall_percent>>("site.ground.fall_percent", U::percent, {0, 100, 1, 1}, "user", kMust, isSlope),
   row<At<kSite, &S::ground, &G::downhill_azimuth_deg>>("site.ground.downhill_azimuth_deg", U::degree, {0, 360, 5, 0}, "user", kMust, isSlope),
+  row<At<kSite, &S::position, &Ps::east_m>>("site.position.east_m", U::metre, {-1000, 1000, 0.5, 2}, "user", kMay, hasSurvey),
+  row<At<kSite, &S::position, &Ps::north_m>>("site.position.north_m", U::metre, {-1000, 1000, 0.5, 2}, "user", kMay, hasSurvey),
+  row<At<kSite, &S::position, &Ps::turn_deg>>("site.position.turn_deg", U::degree, {-180, 180, 5, 0}, "user", kMay, hasRelief),
+  row<At<kSite, &S::platform, &Pf::level_by>>("site.platform.level_by", U::none, kNoRange, "own", kMay, hasRelief),
+  row<At<kSite, &S::platform, &Pf::level_m>>("site.platform.level_m", U::metre, {-5, 5, 0.05, 2}, "user", kMay, hasGivenPlatform),
+  row<At<kSite, &S::platform, &Pf::walkway_m>>("site.platform.walkway_m", U::metre, {0, 5, 0.1, 2}, "own", kMay),
+  row<At<kSite, &S::platform, &Pf::cut_batter>>("site.platform.cut_batter", U::batter, {0.05, 5, 0.05, 2}, "own", kMay, hasRelief),
+  row<At<kSite, &S::platform, &Pf::fill_batter>>("site.platform.fill_batter", U::batter, {0.5, 5, 0.05, 2}, "common_practice", kMay, hasRelief),
+  row<At<kSite, &S::platform, &Pf::topsoil_m>>("site.platform.topsoil_m", U::metre, {0, 0.6, 0.05, 2}, "common_practice", kMay),
+  row<At<kSite, &S::platform, &Pf::compacted_per_bank>>("site.platform.compacted_per_bank", U::factor, {0.6, 1.2, 0.05, 2}, "own", kMay, hasRelief),
+  row<At<kSite, &S::spoil_azimuth_deg>>("site.spoil_azimuth_deg", U::degree, {0, 360, 5, 0}, "own", kMay),
   row<At<kSite, &S::soil>>("site.soil", U::none, kNoRange, "user", kMay),
   row<At<kSite, &S::clay_percent>>("site.clay_percent", U::percent, {0, 100, 1, 0}, "user", kMay),
   row<At<kSite, &S::water_table_depth_m>>("site.water_table_depth_m", U::metre, {0, 200, 0.1, 1}, "user", kMay),
@@ -229,6 +280,55 @@ constexpr std::array kFields{
   row<InWater<kClimate, &Cl::radiation_factor>>("water.climate.radiation_factor", U::factor, {0.1, 0.25, 0.01, 2}, "fao56", kMay, hasWater),
   row<InWater<kClimate, &Cl::gaps>>("water.climate.gaps", U::none, kNoRange, "own", kMay, hasWater),
   row<InWater<&Wt::target_years_in_ten>>("water.target_years_in_ten", U::year, {1, 10, 0.5, 1}, "own", kMay, hasWater),
+
+  row<InDelivery<&D::water_temperature_c>>("delivery.water_temperature_c", U::celsius, {1, 40, 1, 1}, "own", kMay, hasDelivery),
+  row<InRow<SourceRoute, &Rp::distance_m>>("delivery.source.route[].distance_m", U::metre, {0, 5000, 1, 1}, "user", kMust, hasDelivery),
+  row<InRow<SourceRoute, &Rp::over_rim_m>>("delivery.source.route[].over_rim_m", U::metre, {-300, 300, 0.5, 2}, "user", kMust, hasDelivery),
+  row<InDelivery<kSource, &Sl::water_over_inlet_m>>("delivery.source.water_over_inlet_m", U::metre, {0, 10, 0.05, 2}, "user", kMay, hasDelivery),
+  row<InDelivery<kSource, &Sl::wanted_l_per_min>>("delivery.source.wanted_l_per_min", U::litre_per_minute, {0.1, 6000, 1, 1}, "user", kMay, hasDelivery),
+  row<InDelivery<kSource, kSourcePipe, &Pp::grade>>("delivery.source.pipe.grade", U::none, kNoRange, "iso_4427", kMay, hasDelivery),
+  row<InDelivery<kSource, kSourcePipe, &Pp::outside_mm>>("delivery.source.pipe.outside_mm", U::millimetre, {20, 110, 1, 0}, "iso_4427", kMay, hasDelivery),
+  row<InDelivery<kSource, kSourcePipe, &Pp::class_bar>>("delivery.source.pipe.class_bar", U::bar, {5, 25, 0.5, 1}, "iso_4427", kMay, hasDelivery),
+  row<InDelivery<kSource, kSourcePipe, &Pp::bore_mm>>("delivery.source.pipe.bore_mm", U::millimetre, {8, 300, 1, 1}, "user", kMay, hasDelivery),
+  row<InDelivery<kSource, kSourcePipe, &Pp::elbows>>("delivery.source.pipe.elbows", U::piece, {0, 200, 1, 0}, "user", kMay, hasDelivery),
+  row<InDelivery<kSource, kSourcePipe, &Pp::valves>>("delivery.source.pipe.valves", U::piece, {0, 50, 1, 0}, "user", kMay, hasDelivery),
+  row<InRow<FieldRoute, &Rp::distance_m>>("delivery.field.route[].distance_m", U::metre, {0, 5000, 1, 1}, "user", kMust, hasDelivery),
+  row<InRow<FieldRoute, &Rp::over_rim_m>>("delivery.field.route[].over_rim_m", U::metre, {-300, 300, 0.5, 2}, "user", kMust, hasDelivery),
+  row<InDelivery<kField, &Fl::over_rim>>("delivery.field.over_rim", U::none, kNoRange, "own", kMay, hasDelivery),
+  row<InDelivery<kField, &Fl::crest_over_rim_m>>("delivery.field.crest_over_rim_m", U::metre, {0, 3, 0.05, 2}, "user", kMay, hasDelivery),
+  row<InDelivery<kField, &Fl::outlet>>("delivery.field.outlet", U::none, kNoRange, "user", kMay, hasDelivery),
+  row<InDelivery<kField, &Fl::outlets>>("delivery.field.outlets", U::piece, {1, 500, 1, 0}, "user", kMay, hasDelivery),
+  row<InDelivery<kField, kFieldPipe, &Pp::grade>>("delivery.field.pipe.grade", U::none, kNoRange, "iso_4427", kMay, hasDelivery),
+  row<InDelivery<kField, kFieldPipe, &Pp::outside_mm>>("delivery.field.pipe.outside_mm", U::millimetre, {20, 110, 1, 0}, "iso_4427", kMay, hasDelivery),
+  row<InDelivery<kField, kFieldPipe, &Pp::class_bar>>("delivery.field.pipe.class_bar", U::bar, {5, 25, 0.5, 1}, "iso_4427", kMay, hasDelivery),
+  row<InDelivery<kField, kFieldPipe, &Pp::bore_mm>>("delivery.field.pipe.bore_mm", U::millimetre, {8, 300, 1, 1}, "user", kMay, hasDelivery),
+  row<InDelivery<kField, kFieldPipe, &Pp::elbows>>("delivery.field.pipe.elbows", U::piece, {0, 200, 1, 0}, "user", kMay, hasDelivery),
+  row<InDelivery<kField, kFieldPipe, &Pp::valves>>("delivery.field.pipe.valves", U::piece, {0, 50, 1, 0}, "user", kMay, hasDelivery),
+  row<InDelivery<kOverflow, &Ov::kind>>("delivery.overflow.kind", U::none, kNoRange, "user", kMay, hasDelivery),
+  row<InDelivery<kOverflow, &Ov::width_m>>("delivery.overflow.width_m", U::metre, {0.05, 5, 0.05, 2}, "user", kMay, hasNotch),
+  row<InDelivery<kOverflow, &Ov::pipe_mm>>("delivery.overflow.pipe_mm", U::millimetre, {20, 500, 5, 0}, "user", kMay, hasOverflowPipe),
+  row<InDelivery<kOverflow, &Ov::pipe_length_m>>("delivery.overflow.pipe_length_m", U::metre, {0.2, 50, 0.5, 1}, "user", kMay, hasOverflowPipe),
+  row<InDelivery<kOverflow, &Ov::pipe_fall_m>>("delivery.overflow.pipe_fall_m", U::metre, {0.005, 20, 0.05, 2}, "user", kMay, hasOverflowPipe),
+  row<InDelivery<kOverflow, &Ov::storm_mm_h>>("delivery.overflow.storm_mm_h", U::mm_per_hour, {1, 500, 5, 0}, "user", kMay, hasDelivery),
+  row<InDelivery<kOverflow, &Ov::lip_length_m>>("delivery.overflow.lip_length_m", U::metre, {0, 20, 0.1, 2}, "own", kMay, hasDelivery),
+  row<InDelivery<kOverflow, &Ov::lip_drop_m>>("delivery.overflow.lip_drop_m", U::metre, {0, 0.3, 0.01, 2}, "own", kMay, hasDelivery),
+  row<InDelivery<kSpill, &Sp::bottom_width_m>>("delivery.spill.bottom_width_m", U::metre, {0.05, 5, 0.05, 2}, "user", kMay, hasDelivery),
+  row<InDelivery<kSpill, &Sp::depth_m>>("delivery.spill.depth_m", U::metre, {0.02, 2, 0.05, 2}, "user", kMay, hasDelivery),
+  row<InDelivery<kSpill, &Sp::side_slope>>("delivery.spill.side_slope", U::batter, {0, 5, 0.1, 2}, "user", kMay, hasDelivery),
+  row<InDelivery<kSpill, &Sp::fall_percent>>("delivery.spill.fall_percent", U::percent, {0.1, 100, 0.5, 1}, "user", kMay, hasDelivery),
+  row<InDelivery<kSpill, &Sp::cover>>("delivery.spill.cover", U::none, kNoRange, "user", kMay, hasDelivery),
+  row<InDelivery<kTrap, &St::grain_mm>>("delivery.silt_trap.grain_mm", U::millimetre, {0.02, 2, 0.02, 2}, "user", kMay, hasDelivery),
+  row<InDelivery<kTrap, &St::flow_l_per_min>>("delivery.silt_trap.flow_l_per_min", U::litre_per_minute, {0.1, 6000, 1, 1}, "user", kMay, hasDelivery),
+  row<InDelivery<kTrap, &St::silt_kg_m3>>("delivery.silt_trap.silt_kg_m3", U::kg_per_m3, {0, 20, 0.1, 2}, "user", kMay, hasDelivery),
+  row<InDelivery<kTrap, &St::cleaning_days>>("delivery.silt_trap.cleaning_days", U::day, {0.1, 365, 1, 0}, "user", kMay, hasDelivery),
+  row<InDelivery<kTrap, &St::length_m>>("delivery.silt_trap.length_m", U::metre, {0.1, 20, 0.1, 2}, "user", kMay, hasDelivery),
+  row<InDelivery<kTrap, &St::width_m>>("delivery.silt_trap.width_m", U::metre, {0.1, 10, 0.1, 2}, "user", kMay, hasDelivery),
+  row<InDelivery<kTrap, &St::depth_m>>("delivery.silt_trap.depth_m", U::metre, {0.05, 3, 0.05, 2}, "user", kMay, hasDelivery),
+  row<InDelivery<kLeak, &Lt::level_m>>("delivery.leak_test.level_m", U::metre, {0.05, 4, 0.05, 2}, "user", kMay, hasDelivery),
+  row<InDelivery<kLeak, &Lt::tank_drop_mm>>("delivery.leak_test.tank_drop_mm", U::millimetre, {-200, 2000, 1, 1}, "user", kMay, hasDelivery),
+  row<InDelivery<kLeak, &Lt::bucket_drop_mm>>("delivery.leak_test.bucket_drop_mm", U::millimetre, {-200, 500, 1, 1}, "user", kMay, hasDelivery),
+  row<InDelivery<kLeak, &Lt::hours>>("delivery.leak_test.hours", U::hour, {1, 720, 1, 0}, "user", kMay, hasDelivery),
+  row<InDelivery<kLeak, &Lt::reading_error_mm>>("delivery.leak_test.reading_error_mm", U::millimetre, {0, 20, 0.5, 1}, "own", kMay, hasDelivery),
 };
 // clang-format on
 
@@ -266,6 +366,10 @@ constexpr std::array kLists{
     waterList<Herds>("water.animals", 0, kMostHerds),
     waterList<OwnCrops>("water.crops", 0, kMostOwnCrops),
     waterList<ClimateMonths>("water.climate.months", kMonths, kMonths),
+    List{"delivery.source.route", 0, kMostRoutePoints, false, sizeOf<SourceRoute>, resizeTo<SourceRoute>,
+         hasDelivery},
+    List{"delivery.field.route", 0, kMostRoutePoints, false, sizeOf<FieldRoute>, resizeTo<FieldRoute>,
+         hasDelivery},
 };
 
 }  // namespace

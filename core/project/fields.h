@@ -90,6 +90,7 @@ Problems checkValue(const Field& field, std::size_t row, const FieldValue& value
 inline constexpr std::size_t kLeastCorners = 3;
 inline constexpr std::size_t kMostCorners = 32;
 inline constexpr std::size_t kMostCoats = 6;
+inline constexpr std::size_t kMostRoutePoints = 60;
 inline constexpr std::size_t kMostReadings = 60;
 inline constexpr std::size_t kMostBeds = 24;
 inline constexpr std::size_t kMostHerds = 16;

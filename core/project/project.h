@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/project/delivery.h"
+#include "core/project/spot_heights.h"
 #include "core/project/water.h"
 
 #include <chrono>
@@ -15,14 +17,36 @@ enum class Shape { rectangle, round, polygon };
 enum class MeasuredAt { floor, rim };
 enum class Soil { stiff_clay, firm_loam, sandy, loose_fill, soft_wet, rock };
 enum class GroundKind { level, slope, spot_heights };
+/// How the level of the platform is found.
+enum class PlatformLevel { natural_ground, balanced, given };
 enum class RestDay { none, monday, tuesday, wednesday, thursday, friday, saturday, sunday };
 
 struct Ground {
   GroundKind kind = GroundKind::level;
-  double fall_percent = 0;                ///< used by slope
-  double downhill_azimuth_deg = 0;        ///< used by slope; clockwise from north
-  std::vector<Eigen::Vector3d> points_m;  ///< used by spot heights
+  double fall_percent = 0;          ///< used by slope
+  double downhill_azimuth_deg = 0;  ///< used by slope; clockwise from north
+  SpotHeights points_m;             ///< used by spot heights
   bool operator==(const Ground&) const = default;
+};
+
+/// Where the tank stands in the survey: its own frame turned, then moved.
+struct Position {
+  double east_m = 0;
+  double north_m = 0;
+  double turn_deg = 0;  ///< anticlockwise seen from above; 0: the length runs east
+  bool operator==(const Position&) const = default;
+};
+
+/// The level place that is made for tank and walkway on ground that is not level.
+struct Platform {
+  PlatformLevel level_by = PlatformLevel::natural_ground;
+  double level_m = 0;      ///< used when given: over the natural ground at the middle of the tank
+  double walkway_m = 0.6;  ///< all round, outside the rim collar
+  double cut_batter = 1;   ///< horizontal run per unit height of the cut face
+  double fill_batter = 1.5;
+  double topsoil_m = 0.15;          ///< stripped over all disturbed ground
+  double compacted_per_bank = 0.9;  ///< volume in the finished fill of one cubic metre dug
+  bool operator==(const Platform&) const = default;
 };
 
 /// A licensed engineer's word that a tank may be built although a finding says stop. Counts when all four
@@ -41,6 +65,10 @@ struct Site {
   std::optional<double> latitude_deg;
   std::optional<double> elevation_m;
   Ground ground;
+  Position position;
+  Platform platform;
+  std::optional<double>
+      spoil_azimuth_deg;  ///< of the heap from the tank, clockwise from north; absent: proposed
   std::optional<Soil> soil;
   std::optional<double> clay_percent;
   std::optional<double> water_table_depth_m;
@@ -156,8 +184,9 @@ struct Project {
   Lining lining;
   Practice practice;
   std::optional<Works> works = Works{};
-  std::optional<Water> water;  ///< absent: whether the water lasts is not asked
-  std::vector<KeptKey> kept;   ///< in the order of the pointers
+  std::optional<Water> water;        ///< absent: whether the water lasts is not asked
+  std::optional<Delivery> delivery;  ///< absent: pipes, overflow and traps are not asked
+  std::vector<KeptKey> kept;         ///< in the order of the pointers
   bool operator==(const Project&) const = default;
 };
 
