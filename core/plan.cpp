@@ -2,6 +2,7 @@
 
 #include "core/findings.h"
 #include "core/project/fields.h"
+#include "core/site/survey.h"
 #include "core/water/check.h"
 
 #include <algorithm>
@@ -78,7 +79,18 @@ void checkReach(const std::string& path, const std::vector<Point>& points, Probl
 void checkGround(const Ground& ground, Problems& problems) {
   if (ground.kind != GroundKind::spot_heights) return;
   checkCount("site.ground.points_m", ground.points_m.size(), kLeastSpotHeights, kMostSpotHeights, problems);
-  checkReach("site.ground.points_m", ground.points_m, problems);
+  checkReach("site.ground.points_m", ground.points_m.list(), problems);
+}
+
+/// What the platform moves; nothing where none can be made.
+std::optional<works::Platform> moved(const site::SitePlan& site) {
+  if (site.has_relief && !site.bench) return std::nullopt;
+  works::Platform platform{0, 0, site.topsoil_m3, site.spoil_bank_m3};
+  if (site.bench) {
+    platform.cut_m3 = site.bench->cut_m3;
+    platform.fill_m3 = site.bench->fill_m3;
+  }
+  return platform;
 }
 
 Problems checkFields(const Project& project) {
@@ -104,27 +116,52 @@ Problems checkFields(const Project& project) {
 
 }  // namespace
 
-Problems check(const Project& project) {
+namespace {
+
+enum class Survey { to_check, known };
+
+Problems checkAll(const Project& project, Survey survey) {
   Problems problems = checkFields(project);
   if (problems.empty()) problems = geometry::check(project.tank, project.lining);
   if (problems.empty() && project.water) problems = water::check(*project.water);
+  if (problems.empty() && project.delivery) problems = hydraulics::check(*project.delivery);
+  const bool has_survey = project.site.ground.kind == GroundKind::spot_heights;
+  if (problems.empty() && has_survey && survey == Survey::to_check)
+    problems = site::surveyFaults(project.site.ground.points_m);
   return problems;
 }
 
-tl::expected<Plan, Problems> plan(const Project& project, const Plan* before) {
-  Problems problems = check(project);
+}  // namespace
+
+Problems check(const Project& project) {
+  return checkAll(project, Survey::to_check);
+}
+
+tl::expected<Plan, Problems> plan(const Project& project, const Plan* before,
+                                  std::shared_ptr<const site::SurveyedGround> ground) {
+  const auto is_of_project = [&](const site::SurveyedGround& g) {
+    return g.from == project.site.ground && g.faults.empty() &&
+           (g.surface || g.surface.error() != site::TinFault::cancelled);
+  };
+  if (ground && !is_of_project(*ground)) ground = nullptr;
+  if (!ground && before && is_of_project(*before->site.ground)) ground = before->site.ground;
+  Problems problems = checkAll(project, ground ? Survey::known : Survey::to_check);
   if (!problems.empty()) return tl::make_unexpected(std::move(problems));
   geometry::TankGeometry g(project.tank, project.lining);
   lining::Quantities quantities = lining::quantities(g, project);
+  site::SitePlan site = site::sitePlan(g, project.site, project.lining, std::move(ground));
+  const works::Earthwork earthwork = works::earthwork(g, project.site.soil, moved(site));
   Plan plan{.geometry = g,
             .tank = figures(g),
-            .earthwork = works::earthwork(g, project.site),
+            .earthwork = earthwork,
             .layers = g.layers(),
             .quantities = std::move(quantities),
             .dip_stick = dipStick(g),
             .setting_out = geometry::settingOut(g),
+            .site = std::move(site),
             .works = {},
             .water = {},
+            .delivery = {},
             .findings = {}};
   if (project.works)
     plan.works = works::schedule(g, project.site, plan.quantities, project.lining, *project.works);
@@ -132,8 +169,16 @@ tl::expected<Plan, Problems> plan(const Project& project, const Plan* before) {
     const water::WaterPlan* old = before && before->water ? &*before->water : nullptr;
     plan.water = water::waterPlan(g, project.site, *project.water, old);
   }
+  if (project.delivery)
+    plan.delivery = hydraulics::deliveryPlan(g, project.site, project.water, *project.delivery);
   plan.findings = findings(project, plan);
   return plan;
+}
+
+void searchSlips(const Project& project, Plan& plan, const std::atomic<bool>* cancel) {
+  if (plan.site.stability.is_searched) return;
+  site::searchSlips(plan.site.stability, cancel);
+  plan.findings = findings(project, plan);
 }
 
 }  // namespace core

@@ -4,12 +4,16 @@
 #include "core/base/problem.h"
 #include "core/geometry/setting_out.h"
 #include "core/geometry/tank_geometry.h"
+#include "core/hydraulics/delivery_plan.h"
 #include "core/lining/quantities.h"
 #include "core/project/project.h"
+#include "core/site/site_plan.h"
 #include "core/water/water_plan.h"
 #include "core/works/earthwork.h"
 #include "core/works/schedule.h"
 
+#include <atomic>
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
@@ -42,8 +46,10 @@ struct Plan {
   lining::Quantities quantities;
   std::vector<DipMark> dip_stick;  ///< every 5 cm from the finished floor, and the overflow level and the rim
   geometry::SettingOut setting_out;
+  site::SitePlan site;
   std::optional<works::Works> works;
   std::optional<water::WaterPlan> water;  ///< absent: not asked, or the climate or latitude is not known
+  std::optional<hydraulics::DeliveryPlan> delivery;
   std::vector<Finding> findings;
 };
 
@@ -51,8 +57,13 @@ struct Plan {
 /// when it can be planned.
 Problems check(const Project& project);
 
-/// The plan, or the problems that stand in its way. @param before an earlier plan whose weather years are
-/// used again where climate and place are the same; the outcome does not depend on it
-tl::expected<Plan, Problems> plan(const Project& project, const Plan* before = nullptr);
+/// The plan, or the problems that stand in its way. The outcome does not depend on what is used again.
+/// @param before an earlier plan whose weather years, and ground, are used again where they are the same
+/// @param ground of a survey made ready beforehand; used when it is of the project's spot heights
+tl::expected<Plan, Problems> plan(const Project& project, const Plan* before = nullptr,
+                                  std::shared_ptr<const site::SurveyedGround> ground = nullptr);
+
+/// Adds what takes longer than a drag allows: the search for slips on the downhill side, and its findings.
+void searchSlips(const Project& project, Plan& plan, const std::atomic<bool>* cancel = nullptr);
 
 }  // namespace core

@@ -72,7 +72,8 @@ std::vector<BenchPeg> benchPegs(const GroundSurface& ground, const BenchShape& s
                     {out->x(), out->y(), *there},
                     *there,
                     0,
-                    (*out - corner).norm()});
+                    (*out - corner).norm(),
+                    *there - bench.level_m});
   }
   return pegs;
 }

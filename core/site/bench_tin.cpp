@@ -3,14 +3,12 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
-#include <map>
 #include <utility>
 
 namespace core::site {
 namespace {
 
 using Eigen::Vector3d;
-using Index = std::uint32_t;
 
 /// Outer edge of a piece of ground that was kept where it stands out of a face: the side on which both meet.
 template <typename Lines>
@@ -130,19 +128,6 @@ double highest(const Vector3d& from, const Vector3d& to, Function f) {
   return at((low + high) / 2);
 }
 
-std::vector<std::array<Index, 2>> rimOf(const Tin& tin) {
-  std::map<std::array<Index, 2>, int> sides;
-  for (const Tin::Triangle& t : tin.triangles) {
-    for (std::size_t k = 0; k < 3; ++k)
-      ++sides[{std::min(t[k], t[(k + 1) % 3]), std::max(t[k], t[(k + 1) % 3])}];
-  }
-  std::vector<std::array<Index, 2>> rim;
-  for (const auto& [side, count] : sides) {
-    if (count == 1) rim.push_back(side);
-  }
-  return rim;
-}
-
 }  // namespace
 
 std::vector<Tin::Triangle> trianglesNear(const Tin& tin, const BenchShape& shape, const BenchEdges& edges,
@@ -172,7 +157,7 @@ BenchParts tinBench(const Tin& tin, const std::vector<Tin::Triangle>& triangles,
 
 bool leavesSurvey(const Tin& tin, const BenchShape& shape, const BenchEdges& edges, double level_m) {
   constexpr double kTouches_m = 1e-9;
-  for (const auto& [a, b] : rimOf(tin)) {
+  for (const auto& [a, b] : tin.rim) {
     const Vector3d& from = tin.points_m[a];
     const Vector3d& to = tin.points_m[b];
     const auto cut = [&](const Vector3d& p) {

@@ -94,9 +94,15 @@ std::vector<Patch> GroundSurface::over(const std::vector<Vector2d>& convex) cons
   std::vector<Linear> edges;
   for (std::size_t k = 0; k < convex.size(); ++k)
     edges.push_back(inside(convex[k], convex[(k + 1) % convex.size()]));
+  Vector2d least = convex.front();
+  Vector2d most = least;
+  for (const Vector2d& p : convex) {
+    least = least.cwiseMin(p);
+    most = most.cwiseMax(p);
+  }
   std::vector<Patch> patches;
-  for (const Tin::Triangle& t : tin_->tin.triangles) {
-    const std::array<Vector3d, 3> c = tin_->tin.corners(t);
+  for (const std::uint32_t t : tin_->lookup.near(least, most)) {
+    const std::array<Vector3d, 3> c = tin_->tin.corners(tin_->tin.triangles[t]);
     Patch patch = clipped({c.begin(), c.end()}, edges);
     if (!patch.empty()) patches.push_back(std::move(patch));
   }

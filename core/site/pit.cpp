@@ -13,13 +13,6 @@ namespace {
 using Eigen::Vector2d;
 using Eigen::Vector3d;
 
-Vector2d placed(const Vector2d& p, const Placement& placement) {
-  const double turn = placement.turn_deg * std::numbers::pi / 180;
-  const double c = std::cos(turn);
-  const double s = std::sin(turn);
-  return placement.at_m + Vector2d(c * p.x() - s * p.y(), s * p.x() + c * p.y());
-}
-
 double outside(const std::vector<Vector2d>& convex, const Vector2d& p) {
   double most = -std::numeric_limits<double>::infinity();
   for (std::size_t k = 0; k < convex.size(); ++k) {
@@ -40,6 +33,17 @@ double heightOfPit(const PitShape& pit, const std::vector<Vector2d>& floor, cons
 
 }  // namespace
 
+Vector2d Placement::turned(const Vector2d& direction) const {
+  const double turn = turn_deg * std::numbers::pi / 180;
+  const double c = std::cos(turn);
+  const double s = std::sin(turn);
+  return {c * direction.x() - s * direction.y(), s * direction.x() + c * direction.y()};
+}
+
+Vector2d Placement::turnedBack(const Vector2d& direction) const {
+  return Placement{Vector2d::Zero(), -turn_deg}.turned(direction);
+}
+
 PitShape pitShape(const geometry::TankGeometry& tank, const Lining& lining) {
   const double floor_level = tank.depth() - tank.pitDepth();
   return {tank.outline(), tank.pitOffset(tank.depth()), tank.pitOffset(floor_level), tank.pitDepth(),
@@ -51,7 +55,7 @@ SiteOutline siteOutline(const geometry::Outline& outline, double offset_m, const
   const geometry::Ring ring = outline.ring(facets_per_circle);
   SiteOutline result;
   for (Eigen::Index k = 0; k < ring.size(); ++k)
-    result.points_m.push_back(placed(ring.at(k, offset_m), placement));
+    result.points_m.push_back(placement.toSite(ring.at(k, offset_m)));
   result.area_error = 1 - geometry::signedArea(result.points_m) / outline.area(offset_m);
   if (result.area_error < 1e-12) result.area_error = 0;
   return result;

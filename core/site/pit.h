@@ -14,6 +14,13 @@ namespace core::site {
 struct Placement {
   Eigen::Vector2d at_m = Eigen::Vector2d::Zero();  ///< of the tank's origin
   double turn_deg = 0;                             ///< anticlockwise seen from above
+
+  /// A direction of the tank's frame in the site's.
+  Eigen::Vector2d turned(const Eigen::Vector2d& direction) const;
+  /// A direction of the site's frame in the tank's.
+  Eigen::Vector2d turnedBack(const Eigen::Vector2d& direction) const;
+  Eigen::Vector2d toSite(const Eigen::Vector2d& in_tank_m) const { return at_m + turned(in_tank_m); }
+  Eigen::Vector2d toTank(const Eigen::Vector2d& in_site_m) const { return turnedBack(in_site_m - at_m); }
 };
 
 /// The pit as dug: its wall runs straight from the floor to the rim, which lies level with the platform.

@@ -15,6 +15,7 @@ namespace {
 
 using Eigen::Vector2d;
 
+constexpr int kMostRounds = 40;  // while searching; circles that need more are passed over
 constexpr double kInfinity = std::numeric_limits<double>::infinity();
 constexpr double kSteepest = 0.999 * std::numbers::pi / 2;  // of the slip at its upper end
 
@@ -38,6 +39,7 @@ public:
   Searcher(const SlopeSection& section, const SlipSearch& search, const std::atomic<bool>* cancel)
       : section_(section), search_(search), cancel_(cancel) {
     options_.slices = search.slices;
+    options_.most_rounds = kMostRounds;
     span_ = section.mostX() - section.leastX();
   }
 
@@ -75,6 +77,7 @@ private:
     std::vector<double> x;
     for (int k = 0; k <= search_.stations; ++k) x.push_back(section_.leastX() + span_ * k / search_.stations);
     for (const Vector2d& p : section_.ground_m) x.push_back(p.x());
+    x.push_back(held(mostUpper()));
     std::sort(x.begin(), x.end());
     x.erase(std::unique(x.begin(), x.end()), x.end());
     return x;
@@ -118,10 +121,10 @@ private:
     if (!circle) return kInfinity;
     ++tried_;
     const auto slip = bishop(section_, *circle, options_);
-    const bool is_deep =
-        slip && std::any_of(slip->slices.begin(), slip->slices.end(), [&](const SlipSlice& s) {
-          return s.ground_m - s.base_m >= search_.least_depth_m;
-        });
+    const bool is_deep = slip && slip->from_x_m <= mostUpper() && isLowEnough(trial.lower_x) &&
+                         std::any_of(slip->slices.begin(), slip->slices.end(), [&](const SlipSlice& s) {
+                           return s.ground_m - s.base_m >= search_.least_depth_m;
+                         });
     if (is_deep) return slip->factor;
     ++refused_;
     return kInfinity;
@@ -133,8 +136,10 @@ private:
     const std::vector<double> x = stations();
     for (const double upper : x) {
       if (isCancelled(cancel_)) return {};
+      if (upper > mostUpper()) continue;
       for (const double lower : x) {
         if (heightAt(section_.ground_m, upper) <= heightAt(section_.ground_m, lower)) continue;
+        if (!isLowEnough(lower)) continue;
         for (int k = 1; k <= search_.depths; ++k) {
           const Trial trial{upper, lower, static_cast<double>(k) / search_.depths};
           const double factor = rate(trial);
@@ -168,7 +173,7 @@ private:
       const Rated from = rated;
       for (int k = 0; k < 27; ++k) {
         const std::array<int, 3> way{k % 3 - 1, k / 3 % 3 - 1, k / 9 - 1};
-        const Trial trial{held(from.trial.upper_x + way[0] * x_step),
+        const Trial trial{std::min(held(from.trial.upper_x + way[0] * x_step), mostUpper()),
                           held(from.trial.lower_x + way[1] * x_step),
                           std::clamp(from.trial.bulge + way[2] * bulge_step, 1e-3, 1.0)};
         const double factor = k == 13 ? kInfinity : rate(trial);
@@ -181,6 +186,11 @@ private:
     }
   }
 
+  double mostUpper() const { return search_.upper_end_most_x_m.value_or(section_.mostX()); }
+  bool isLowEnough(double lower_x) const {
+    return !search_.lower_end_most_z_m ||
+           heightAt(section_.ground_m, lower_x) <= *search_.lower_end_most_z_m + 1e-9;
+  }
   double held(double x) const { return std::clamp(x, section_.leastX(), section_.mostX()); }
 };
 

@@ -4,6 +4,7 @@
 
 #include <atomic>
 #include <cstddef>
+#include <optional>
 
 namespace core::site {
 
@@ -15,7 +16,10 @@ struct SlipSearch {
   int depths = 10;    ///< bulges tried for each pair of ends
   int starts = 12;    ///< best circles from which the search goes on in ever smaller steps
   int slices = 40;    ///< while searching; the answer is computed with BishopOptions
-  double least_depth_m = 0;  ///< slips nowhere deeper than this are left out
+  double least_depth_m = 0;                  ///< slips nowhere deeper than this are left out
+  std::optional<double> upper_end_most_x_m;  ///< slips that begin beyond it, to the right, are left out;
+                                             ///< a slip with a crack begins at the crack
+  std::optional<double> lower_end_most_z_m;  ///< slips that come out higher are left out
   BishopOptions answer;
 };
 

@@ -41,7 +41,9 @@ public:
   Checker(std::span<const Vector3d> points, const SurveyLimits& limits, const std::atomic<bool>* cancel)
       : points_(points), limits_(limits), cancel_(cancel) {}
 
-  Problems run() {
+  enum class Scope { faults, all };
+
+  Problems run(Scope scope) {
     if (points_.size() > kMostSpotHeights) {
       Problem many = problemOf("too_many", "site.ground.points_m", std::to_string(points_.size()));
       many.most = static_cast<double>(kMostSpotHeights);
@@ -55,7 +57,7 @@ public:
       add(std::move(few));
     } else if (isCollinear()) {
       add(problemOf("survey_collinear", "site.ground.points_m", ""));
-    } else {
+    } else if (scope == Scope::all) {
       findFar();
       findSpikes();
     }
@@ -167,7 +169,25 @@ private:
 
 Problems checkSurvey(std::span<const Vector3d> points_m, const SurveyLimits& limits,
                      const std::atomic<bool>* cancel) {
-  return Checker(points_m, limits, cancel).run();
+  return Checker(points_m, limits, cancel).run(Checker::Scope::all);
+}
+
+Problems surveyFaults(std::span<const Vector3d> points_m) {
+  Problems found = Checker(points_m, SurveyLimits{}, nullptr).run(Checker::Scope::faults);
+  std::erase_if(found, [](const Problem& problem) { return isSurveyNote(problem.code); });
+  return found;
+}
+
+std::optional<Vector2d> placeInSurvey(std::span<const Vector3d> points_m, const Vector2d& at_m) {
+  if (points_m.empty()) return std::nullopt;
+  Vector2d least = points_m.front().head<2>();
+  Vector2d most = least;
+  for (const Vector3d& p : points_m) {
+    least = least.cwiseMin(p.head<2>());
+    most = most.cwiseMax(p.head<2>());
+  }
+  const bool is_inside = (at_m.array() >= least.array()).all() && (at_m.array() <= most.array()).all();
+  return is_inside ? std::nullopt : std::optional<Vector2d>((least + most) / 2);
 }
 
 bool isSurveyNote(std::string_view code) {

@@ -3,6 +3,7 @@
 #include "core/base/problem.h"
 
 #include <atomic>
+#include <optional>
 #include <span>
 #include <string_view>
 
@@ -31,6 +32,15 @@ struct SurveyLimits {
 /// neighbours are not blamed. @source iglewicz_hoaglin
 Problems checkSurvey(std::span<const Eigen::Vector3d> points_m, const SurveyLimits& limits = {},
                      const std::atomic<bool>* cancel = nullptr);
+
+/// Of the above only what keeps a survey from being used; quick. Codes: survey_too_few, too_many, not_finite,
+/// survey_collinear, survey_conflict.
+Problems surveyFaults(std::span<const Eigen::Vector3d> points_m);
+
+/// Middle of the box around a survey, when a place lies outside that box; nothing when it lies inside, or
+/// there are no points.
+std::optional<Eigen::Vector2d> placeInSurvey(std::span<const Eigen::Vector3d> points_m,
+                                             const Eigen::Vector2d& at_m);
 
 /// True for the codes that only note something: the survey can be used.
 bool isSurveyNote(std::string_view code);

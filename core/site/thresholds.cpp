@@ -18,6 +18,7 @@ constexpr std::array kThresholds{
     Threshold{"pit.ladder_travel", 7.6, Unit::metre, "osha_1926p", Tag::pub},
     Threshold{"spoil.setback", 0.6, Unit::metre, "osha_1926p", Tag::pub},
     Threshold{"spoil.most_height", 1.5, Unit::metre, "own", Tag::own},
+    Threshold{"spoil.off_fall", 45, Unit::degree, "own", Tag::own},
     Threshold{"spoil.repose", 35, Unit::degree, "own", Tag::own},
     Threshold{"slope.caution", 15, Unit::degree, "own", Tag::own},
     Threshold{"slope.stop", 25, Unit::degree, "own", Tag::own},

@@ -152,6 +152,24 @@ std::vector<Vector3d> snapped(std::span<const Vector3d> points) {
   return moved;
 }
 
+/// Sides of one triangle only, in order of their corners.
+std::vector<std::array<std::uint32_t, 2>> rimOf(const std::vector<Tin::Triangle>& triangles) {
+  std::vector<std::array<std::uint32_t, 2>> sides;
+  sides.reserve(3 * triangles.size());
+  for (const Tin::Triangle& t : triangles) {
+    for (std::size_t k = 0; k < 3; ++k)
+      sides.push_back({std::min(t[k], t[(k + 1) % 3]), std::max(t[k], t[(k + 1) % 3])});
+  }
+  std::sort(sides.begin(), sides.end());
+  std::vector<std::array<std::uint32_t, 2>> rim;
+  for (std::size_t k = 0; k < sides.size(); ++k) {
+    const bool is_shared =
+        (k > 0 && sides[k] == sides[k - 1]) || (k + 1 < sides.size() && sides[k] == sides[k + 1]);
+    if (!is_shared) rim.push_back(sides[k]);
+  }
+  return rim;
+}
+
 tl::expected<Tin, TinFault> tryOnce(std::span<const Vector3d> points_m, const std::atomic<bool>* cancel) {
   Tin tin;
   const Plan plan = planOf(points_m, tin.unused);
@@ -167,6 +185,7 @@ tl::expected<Tin, TinFault> tryOnce(std::span<const Vector3d> points_m, const st
   if (result == DelaunayResult::failed || !isSound(plan, tin.triangles))
     return tl::unexpected(TinFault::failed);
   for (Tin::Triangle& t : tin.triangles) t = {plan.number[t[0]], plan.number[t[1]], plan.number[t[2]]};
+  tin.rim = rimOf(tin.triangles);
   tin.points_m.assign(points_m.begin(), points_m.end());
   std::sort(tin.unused.begin(), tin.unused.end());
   return tin;

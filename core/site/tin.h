@@ -29,7 +29,8 @@ struct Tin {
   /// a millionth of the survey's extent.
   std::vector<Eigen::Vector3d> points_m;
   std::vector<Triangle> triangles;
-  std::vector<std::uint32_t> unused;  ///< points that are no corner: repeated ones, rising
+  std::vector<std::array<std::uint32_t, 2>> rim;  ///< sides that belong to one triangle only
+  std::vector<std::uint32_t> unused;              ///< points that are no corner: repeated ones, rising
 
   std::array<Eigen::Vector3d, 3> corners(const Triangle& t) const {
     return {points_m[t[0]], points_m[t[1]], points_m[t[2]]};
@@ -46,6 +47,8 @@ class TinLookup {
 public:
   explicit TinLookup(const Tin& tin);
 
+  /// Triangles whose boxes may touch a box, rising.
+  std::vector<std::uint32_t> near(const Eigen::Vector2d& least, const Eigen::Vector2d& most) const;
   /// Height of the surface at (x, y) [m]; nothing outside the triangles.
   std::optional<double> heightAt(const Tin& tin, const Eigen::Vector2d& at) const;
 

@@ -71,6 +71,19 @@ void TinLookup::eachBucket(const Tin& tin, std::size_t triangle, Visit visit) co
   }
 }
 
+std::vector<std::uint32_t> TinLookup::near(const Vector2d& least, const Vector2d& most) const {
+  std::vector<std::uint32_t> found;
+  for (std::size_t r = row(least.y()); r <= row(most.y()); ++r) {
+    for (std::size_t k = column(least.x()); k <= column(most.x()); ++k) {
+      const std::size_t bucket = r * columns_ + k;
+      found.insert(found.end(), content_.begin() + start_[bucket], content_.begin() + start_[bucket + 1]);
+    }
+  }
+  std::sort(found.begin(), found.end());
+  found.erase(std::unique(found.begin(), found.end()), found.end());
+  return found;
+}
+
 std::optional<double> TinLookup::heightAt(const Tin& tin, const Vector2d& at) const {
   if (!at.allFinite()) return std::nullopt;
   const std::size_t bucket = row(at.y()) * columns_ + column(at.x());

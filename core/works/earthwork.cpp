@@ -10,17 +10,30 @@ double swellPercent(Soil soil) {
   return percent[static_cast<std::size_t>(soil)];
 }
 
-Earthwork earthwork(const geometry::TankGeometry& geometry, const Site& site) {
+Earthwork earthwork(const geometry::TankGeometry& geometry, std::optional<Soil> soil,
+                    const std::optional<Platform>& platform) {
   const Eigen::Vector2d top = geometry.outline().size(geometry.pitOffset(geometry.depth()));
   const double floor_level = geometry.depth() - geometry.pitDepth();
   const Eigen::Vector2d floor = geometry.outline().size(geometry.pitOffset(floor_level));
-  Earthwork e{geometry.pitVolume(), top.x(), top.y(), floor.x(), floor.y(),
-              geometry.pitDepth(),  {},      {},      {},        {}};
-  if (site.ground.kind == GroundKind::level) e.bench_cut_m3 = e.bench_fill_m3 = 0;
-  if (site.soil) {
-    e.swell_percent = swellPercent(*site.soil);
-    e.spoil_loose_m3 = e.pit_volume_m3 * (1 + *e.swell_percent / 100);
-  }
+  Earthwork e{geometry.pitVolume(),
+              top.x(),
+              top.y(),
+              floor.x(),
+              floor.y(),
+              geometry.pitDepth(),
+              {},
+              {},
+              {},
+              {},
+              {},
+              {}};
+  if (soil) e.swell_percent = swellPercent(*soil);
+  if (!platform) return e;
+  e.bench_cut_m3 = platform->cut_m3;
+  e.bench_fill_m3 = platform->fill_m3;
+  e.topsoil_m3 = platform->topsoil_m3;
+  e.spoil_bank_m3 = platform->spoil_bank_m3;
+  if (soil) e.spoil_loose_m3 = platform->spoil_bank_m3 * (1 + *e.swell_percent / 100);
   return e;
 }
 
