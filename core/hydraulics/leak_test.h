@@ -8,7 +8,7 @@
 
 namespace core::hydraulics {
 
-/// Two readings of the tank and of a bucket that floats in it, filled to the same height as the water outside
+/// Two readings of the tank and of a light bucket that floats deep in it
 /// and shaded like it: what the bucket loses is evaporation.
 struct LeakReading {
   double tank_drop_mm = 0;

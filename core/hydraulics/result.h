@@ -18,7 +18,7 @@ namespace core::hydraulics {
 /// - gravity line: profile_too_short, profile_not_onward, fitting_off_the_line, inlet_dry, no_head
 /// - choice of pipe: no_pipe_strong_enough, no_pipe_large_enough
 /// - siphon: crest_below_outlet
-/// - emptying: outflow_stops, does_not_empty
+/// - emptying: outflow_stops, does_not_empty, siphon_does_not_run
 /// - overflow: pipe_without_fall, no_rim
 /// - silt trap: grain_beyond_drag_curve
 /// - leak test: bucket_gained_water
