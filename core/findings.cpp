@@ -13,10 +13,9 @@
 namespace core {
 namespace {
 
-constexpr std::array<std::string_view, 59> kCodes{
+constexpr std::array<std::string_view, 90> kCodes{
     "part_absent",
     "part_not_computed",
-    "ground_not_computed",
     "unknown_key",
     "soil_unknown",
     "clay_unknown",
@@ -49,6 +48,16 @@ constexpr std::array<std::string_view, 59> kCodes{
     "site_uplift_near",
     "site_house_unknown",
     "site_house_in_flow_path",
+    "site_survey_unusable",
+    "site_survey_doubtful",
+    "site_platform_impossible",
+    "site_tank_on_fill",
+    "site_cut_face_too_steep",
+    "site_fill_face_too_steep",
+    "site_slip_near",
+    "site_slip_likely",
+    "site_spoil_downhill",
+    "site_spoil_uphill",
     "site_toddlers_no_fence",
     "site_toddlers_unknown",
     "site_runoff_straight_in",
@@ -73,6 +82,28 @@ constexpr std::array<std::string_view, 59> kCodes{
     "water_reading_too_quick",
     "water_flow_differs_from_readings",
     "water_et0_methods_differ",
+    "delivery_line_no_flow",
+    "delivery_static_over_class",
+    "delivery_vapour",
+    "delivery_above_head_line",
+    "delivery_air_lock",
+    "delivery_flow_small",
+    "delivery_through_lining",
+    "delivery_siphon_too_high",
+    "delivery_siphon_throttle",
+    "delivery_siphon_air",
+    "delivery_outlet_head",
+    "delivery_storm_unknown",
+    "delivery_overflow_small",
+    "delivery_rim_overtopped",
+    "delivery_blocked_anywhere",
+    "delivery_spill_shallow",
+    "delivery_spill_scours",
+    "delivery_trap_small",
+    "delivery_not_reckoned",
+    "delivery_leak_watch",
+    "delivery_leak_repair",
+    "delivery_leak_unsure",
 };
 
 // Thresholds; sources stand beside the findings they raise.
@@ -197,13 +228,14 @@ void customaryBill(const Plan& plan, FindingList& out) {
 
 /// Parts of the file that are not there, or that this version carries without computing them.
 void parts(const Project& project, FindingList& out) {
-  constexpr std::array later{"delivery", "prices", "options"};
+  constexpr std::array later{"prices", "options"};
   const auto holds = [&](const std::string& pointer) {
     return std::any_of(project.kept.begin(), project.kept.end(),
                        [&](const KeptKey& k) { return k.pointer == pointer; });
   };
   if (!project.works) out.note("part_absent", {token("part", "works")}, "user");
   if (!project.water) out.note("part_absent", {token("part", "water")}, "user");
+  if (!project.delivery) out.note("part_absent", {token("part", "delivery")}, "user");
   for (const std::string part : later) {
     out.note(holds("/" + part) ? "part_not_computed" : "part_absent", {token("part", part)}, "user");
   }
@@ -212,8 +244,6 @@ void parts(const Project& project, FindingList& out) {
                                    [&](const char* part) { return k.pointer == std::string("/") + part; });
     if (!known) out.note("unknown_key", {token("path", k.pointer)}, "user");
   }
-  if (project.site.ground.kind != GroundKind::level)
-    out.note("ground_not_computed", {}, "user", "site.ground.kind");
 }
 
 }  // namespace
@@ -233,8 +263,11 @@ std::vector<Finding> findings(const Project& project, const Plan& plan) {
   size(project, plan, out);
   digging(project, plan, out);
   waterFindings(project, plan, out);
+  deliveryFindings(project, plan, out);
   parts(project, out);
-  return out.sorted();
+  std::vector<Finding> all = out.sorted();
+  for (Finding& finding : all) finding.at_m = placeOf(finding, plan);
+  return all;
 }
 
 }  // namespace core

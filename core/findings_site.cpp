@@ -1,12 +1,15 @@
 #include "core/finding_list.h"
+#include "core/site/spoil.h"
 #include "core/site/stability.h"
 #include "core/site/thresholds.h"
 #include "core/site/uplift.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <numbers>
 #include <string>
+#include <string_view>
 
 namespace core {
 namespace {
@@ -61,17 +64,135 @@ void cutHeight(const Project& project, const Plan& plan, FindingList& out) {
               "soil_strength", "tank.depth_m");
 }
 
-void slope(const Site& site, FindingList& out) {
-  if (site.ground.kind != GroundKind::slope) return;
-  const double angle = degrees(std::atan(site.ground.fall_percent / 100));
+void slope(const Project& project, const Plan& plan, FindingList& out) {
+  if (!plan.site.has_relief) return;
+  const double angle = plan.site.fall.degree;
   const auto values = [&](double from) {
     return std::vector{value("slope_deg", angle, Unit::degree), value("from_deg", from, Unit::degree)};
   };
-  const std::string field = "site.ground.fall_percent";
+  const std::string field =
+      project.site.ground.kind == GroundKind::slope ? "site.ground.fall_percent" : "site.position.east_m";
   if (angle >= limit("slope.stop")) {
     out.stop("site_slope_too_steep", values(limit("slope.stop")), sourceOf("slope.stop"), field);
   } else if (angle >= limit("slope.caution")) {
     out.caution("site_slope_steep", values(limit("slope.caution")), sourceOf("slope.caution"), field);
+  }
+}
+
+std::string_view faultToken(site::TinFault fault) {
+  constexpr std::array<std::string_view, 4> tokens{"too_few", "collinear", "failed", "failed"};
+  return tokens.at(static_cast<std::size_t>(fault));
+}
+
+std::string_view faultToken(site::BenchFault fault) {
+  constexpr std::array<std::string_view, 5> tokens{"outside_survey", "leaves_survey", "never_daylights",
+                                                   "cannot_balance", "cannot_balance"};
+  return tokens.at(static_cast<std::size_t>(fault));
+}
+
+/// Field that mends what stands in the way of a platform.
+std::string fieldOf(site::BenchFault fault) {
+  switch (fault) {
+    case site::BenchFault::outside_survey:
+    case site::BenchFault::leaves_survey:
+      return "site.position.east_m";
+    case site::BenchFault::never_daylights:
+      return "site.platform.fill_batter";
+    default:
+      return "site.platform.level_by";
+  }
+}
+
+void survey(const site::SurveyedGround& ground, FindingList& out) {
+  const std::string field = "site.ground.points_m";
+  if (!ground.surface)
+    out.stop("site_survey_unusable", {token("fault", std::string(faultToken(ground.surface.error())))},
+             "user", field);
+  if (ground.notes.empty()) return;
+  const std::string& path = ground.notes.front().path;
+  const std::size_t mark = path.find('[');
+  const double row = mark == std::string::npos ? 0 : std::stod(path.substr(mark + 1)) + 1;
+  out.caution("site_survey_doubtful",
+              {value("count", static_cast<double>(ground.notes.size())), value("first_row", row)},
+              "iglewicz_hoaglin", field);
+}
+
+/// No floor and no wall of the tank may stand on fill.
+void platform(const Plan& plan, PlatformLevel by, FindingList& out) {
+  const site::SitePlan& site = plan.site;
+  if (site.fault)
+    out.stop("site_platform_impossible", {token("fault", std::string(faultToken(*site.fault)))}, "exact",
+             fieldOf(*site.fault));
+  if (!site.cover || site.cover->isInNaturalGround()) return;
+  const bool is_given = by == PlatformLevel::given;
+  out.stop("site_tank_on_fill",
+           {value("cover_m", site.cover->least_m, Unit::metre),
+            value("over_middle_m", site.bench->level_m - site.middle_level_m, Unit::metre),
+            value("most_over_middle_m", site.cover->natural_level_m - site.middle_level_m, Unit::metre)},
+           sourceOf("cover.least"), is_given ? "site.platform.level_m" : "site.platform.level_by");
+}
+
+/// Height of a face of the bench where it is highest.
+double heightOf(const geometry::Mesh& face, double level_m) {
+  double most = 0;
+  for (const Eigen::Vector3d& p : face.points) most = std::max(most, std::abs(p.z() - level_m));
+  return most;
+}
+
+/// The faces of cut and fill: the cut against the table for its soil from the height on that asks for it, the
+/// fill against the slope at which loose ground comes to rest.
+void faces(const Site& site, const Plan& plan, FindingList& out) {
+  if (!plan.site.bench) return;
+  const site::Bench& bench = *plan.site.bench;
+  const double cut_m = heightOf(bench.cut_face, bench.level_m);
+  const double wanted = site::steepestBatter(site::excavationSoil(site.soil));
+  const bool is_high = cut_m >= limit("pit.cave_in_from");
+  // a face that stands close over the pit adds to its height
+  const bool adds_up =
+      site.platform.walkway_m < cut_m && cut_m + plan.earthwork.pit_depth_m >= limit("pit.cave_in_from");
+  if ((is_high || adds_up) && site.platform.cut_batter < wanted)
+    out.caution("site_cut_face_too_steep",
+                {value("batter", site.platform.cut_batter, Unit::batter),
+                 value("wanted", wanted, Unit::batter), value("height_m", cut_m, Unit::metre)},
+                "osha_1926p", "site.platform.cut_batter");
+  const double rests = 1 / std::tan(limit("spoil.repose") * std::numbers::pi / 180);
+  if (bench.fill_m3 > 0 && site.platform.fill_batter < rests)
+    out.caution(
+        "site_fill_face_too_steep",
+        {value("batter", site.platform.fill_batter, Unit::batter), value("wanted", rests, Unit::batter),
+         value("height_m", heightOf(bench.fill_face, bench.level_m), Unit::metre)},
+        sourceOf("spoil.repose"), "site.platform.fill_batter");
+}
+
+/// A heap uphill washes into the tank, one downhill loads the ground that carries it.
+void spoil(const Site& site, const Plan& plan, FindingList& out) {
+  if (!site.spoil_azimuth_deg || !plan.site.fall.azimuth_deg) return;
+  const double off = std::abs(std::remainder(*site.spoil_azimuth_deg - *plan.site.fall.azimuth_deg, 360));
+  const double across = std::min(off, 180 - off);  // from straight up or down the fall
+  if (across >= limit("spoil.off_fall")) return;
+  out.caution(off < 90 ? "site_spoil_downhill" : "site_spoil_uphill",
+              {value("azimuth_deg", *site.spoil_azimuth_deg, Unit::degree),
+               value("proposed_deg", site::heapAzimuth(plan.site.fall.azimuth_deg), Unit::degree)},
+              sourceOf("spoil.off_fall"), "site.spoil_azimuth_deg");
+}
+
+/// The lowest factor of the slips that were searched, against what is wanted of a slope.
+void slips(const site::Stability& stability, GroundKind ground, FindingList& out) {
+  const std::optional<double> factor = stability.leastFactor();
+  if (!factor || *factor >= stability.wanted_slope) return;
+  const auto worst = std::find_if(stability.slips.begin(), stability.slips.end(), [&](const auto& slip) {
+    return slip.critical && slip.critical->slip.factor == *factor;
+  });
+  const std::vector values{value("factor", *factor, Unit::factor),
+                           value("wanted", stability.wanted_slope, Unit::factor),
+                           token("state", std::string(worst->state))};
+  const std::string field = stability.edge == site::EdgeGround::with_edge ? "site.edge.distance_m"
+                            : ground == GroundKind::slope                 ? "site.ground.fall_percent"
+                                                                          : "site.position.east_m";
+  if (*factor < 1) {
+    out.stop("site_slip_likely", values, "bishop_1955", field);
+  } else {
+    out.caution("site_slip_near", values, "bishop_1955", field);
   }
 }
 
@@ -94,6 +215,12 @@ void edge(const Site& site, const Plan& plan, FindingList& out) {
   }
 }
 
+/// Ground water below the rim: its depth was entered from the natural ground, which the rim lies under or
+/// over on a platform.
+double waterBelowRim(const Site& site, const Plan& plan) {
+  return *site.water_table_depth_m + plan.site.rimLevel() - plan.site.middle_level_m;
+}
+
 void groundWater(const Site& site, const Plan& plan, FindingList& out) {
   if (!site.water_table_depth_m) {
     out.caution("site_water_table_unknown", {}, "own", "site.water_table_depth_m");
@@ -101,7 +228,7 @@ void groundWater(const Site& site, const Plan& plan, FindingList& out) {
   }
   const double wanted = limit("uplift.least_factor");
   const site::Uplift up =
-      site::uplift(plan.geometry, {.water_table_m = *site.water_table_depth_m, .factor = wanted});
+      site::uplift(plan.geometry, {.water_table_m = waterBelowRim(site, plan), .factor = wanted});
   if (!up.factor) return;
   const double least = std::min(*up.factor, up.floor_factor.value_or(*up.factor));
   if (least >= wanted) return;
@@ -154,7 +281,12 @@ void siteFindings(const Project& project, const Plan& plan, FindingList& out) {
   soil(project.site, out);
   cutBatter(project, plan, out);
   cutHeight(project, plan, out);
-  slope(project.site, out);
+  survey(*plan.site.ground, out);
+  platform(plan, project.site.platform.level_by, out);
+  faces(project.site, plan, out);
+  slope(project, plan, out);
+  slips(plan.site.stability, project.site.ground.kind, out);
+  spoil(project.site, plan, out);
   edge(project.site, plan, out);
   groundWater(project.site, plan, out);
   people(project.site, out);

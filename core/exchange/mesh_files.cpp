@@ -62,11 +62,25 @@ void appendStlFacet(std::string& bytes, const Mesh& mesh, const Triangle& triang
   append(bytes, 0, 2);
 }
 
-std::array<double, 4> baseColour(const Part& part) {
+// linear red, green, blue and alpha
+using Colour = std::array<double, 4>;
+
+Colour baseColour(const Part& part) {
+  const bool pattern = part.id.ends_with("_pattern");
   const double coat_shade = std::pow(0.85, std::max(part.coat - 1, 0));
   switch (part.role) {
     case Role::ground:
       return {0.28, 0.19, 0.10, 1};
+    case Role::cut:
+      return pattern ? Colour{0.20, 0.07, 0.04, 1} : Colour{0.44, 0.18, 0.11, 1};
+    case Role::fill:
+      return pattern ? Colour{0.13, 0.17, 0.07, 1} : Colour{0.38, 0.42, 0.23, 1};
+    case Role::heap:
+      return {0.26, 0.16, 0.08, 1};
+    case Role::arrow:
+      return {0.04, 0.06, 0.09, 1};
+    case Role::marker:
+      return {0.60, 0.01, 0.13, 1};
     case Role::excavation:
       return {0.40, 0.28, 0.16, 1};
     case Role::stone_bed:

@@ -12,17 +12,12 @@ namespace {
 using std::string_view;
 
 /// Ending of a key and the unit it stands for; longer endings first.
-constexpr std::array<std::pair<string_view, string_view>, 10> kEndings{{
-    {"_l_day", "L/day"},
-    {"_l_per_min", "L/min"},
-    {"years_in_ten", "year"},
-    {"_percent", "%"},
-    {"_days", "day"},
-    {"_mm", "mm"},
-    {"_m3", "m3"},
-    {"_m2", "m2"},
-    {"_kg", "kg"},
-    {"_m", "m"},
+constexpr std::array<std::pair<string_view, string_view>, 19> kEndings{{
+    {"_l_day", "L/day"}, {"_l_per_min", "L/min"}, {"_l_per_s", "L/s"}, {"_kn_m3", "kN/m3"},
+    {"_m_s", "m/s"},     {"_mm_h", "mm/h"},       {"_m_day", "m/day"}, {"_kpa", "kPa"},
+    {"_bar", "bar"},     {"_deg", "degree"},      {"_hours", "h"},     {"years_in_ten", "year"},
+    {"_percent", "%"},   {"_days", "day"},        {"_mm", "mm"},       {"_m3", "m3"},
+    {"_m2", "m2"},       {"_kg", "kg"},           {"_m", "m"},
 }};
 
 constexpr std::array<string_view, 4> kNames{"id", "task", "coat", "month"};

@@ -1,6 +1,8 @@
 #include "core/exchange/plan_json.h"
 
+#include "core/exchange/delivery_json.h"
 #include "core/exchange/json_values.h"
+#include "core/exchange/site_json.h"
 #include "core/exchange/water_json.h"
 
 #include <optional>
@@ -48,6 +50,8 @@ Json earthwork(const works::Earthwork& e) {
           {"pit_depth_m", number(e.pit_depth_m)},
           {"bench_cut_m3", number(e.bench_cut_m3)},
           {"bench_fill_m3", number(e.bench_fill_m3)},
+          {"topsoil_m3", number(e.topsoil_m3)},
+          {"spoil_bank_m3", number(e.spoil_bank_m3)},
           {"swell_percent", number(e.swell_percent)},
           {"spoil_loose_m3", number(e.spoil_loose_m3)}};
 }
@@ -222,11 +226,11 @@ Json finding(const Finding& f) {
   for (const FindingValue& value : f.values) {
     values[value.name] = value.token.empty() ? number(value.number) : Json(value.token);
   }
-  return {{"code", f.code},
-          {"severity", severity(f.severity)},
-          {"values", values},
-          {"source", f.source},
-          {"field", f.field}};
+  Json at = nullptr;
+  if (f.at_m) at = numbers({f.at_m->x(), f.at_m->y(), f.at_m->z()});
+  return {{"code", f.code},   {"severity", severity(f.severity)},
+          {"values", values}, {"source", f.source},
+          {"field", f.field}, {"at_m", at}};
 }
 
 }  // namespace
@@ -240,6 +244,8 @@ std::string planText(const Plan& plan) {
   root["materials"] = listOf(quantities.materials, material);
   root["batches"] = batches(quantities.batches, Batches::whole_bag);
   if (plan.works) addWorks(root, *plan.works);
+  root["site"] = siteJson(plan.site);
+  if (plan.delivery) root["delivery"] = deliveryJson(*plan.delivery);
   if (plan.water) root["water"] = waterJson(*plan.water);
   root["part_bag_batches"] = batches(quantities.batches, Batches::part_bag);
   root["coats"] = listOf(quantities.coats, coat);

@@ -1,6 +1,9 @@
 #include "core/geometry/scene.h"
 
+#include "core/geometry/relief.h"
+
 #include <algorithm>
+#include <array>
 #include <limits>
 #include <utility>
 
@@ -26,39 +29,34 @@ Part part(std::string id, Role role, Mesh mesh, const SceneOptions& options, int
   return p;
 }
 
-/// Splits the faces of the pit off the block of ground, so that they can be shown by themselves.
-std::pair<Part, Part> groundAndExcavation(const TankGeometry& tank, const Ring& ring,
-                                          const SceneOptions& options) {
+/// Level ground, with the faces of the pit told apart.
+ZonedBlock levelBlock(const TankGeometry& tank, const Ring& ring, const SceneOptions& options) {
   const Profile profile = tank.groundProfile(options.ground_margin_m, kGroundBelow_m);
-  Mesh block = solid(ring, profile);
+  ZonedBlock block{solid(ring, profile), {}};
   const std::size_t n = static_cast<std::size_t>(ring.size());
   // in solid(): strips row by row (outer side, top, pit), then the caps (underside, pit floor)
   const std::size_t pit_walls = 2 * 2 * n;
   const std::size_t underside = 2 * n * (profile.points.size() - 1);
   const std::size_t pit_floor = underside + n - 2;
-  const auto in_pit = [&](std::size_t t) { return (t >= pit_walls && t < underside) || t >= pit_floor; };
+  for (std::size_t t = 0; t < block.mesh.triangles.size(); ++t) {
+    const bool in_pit = (t >= pit_walls && t < underside) || t >= pit_floor;
+    block.zone.push_back(in_pit ? Zone::pit : Zone::ground);
+  }
+  return block;
+}
 
-  CutMesh c;
-  if (options.cut) {
-    c = cut(block, *options.cut);
-  } else {
-    c.first_section_triangle = block.triangles.size();
-    c.origin.resize(block.triangles.size());
-    for (std::uint32_t k = 0; k < c.origin.size(); ++k) c.origin[k] = k;
-    c.mesh = std::move(block);
+void addGround(Scene& s, const TankGeometry& tank, const Ring& ring, const SceneOptions& options,
+               const std::optional<FinishedGround>& relief) {
+  s.parts = zoneParts(relief ? reliefBlock(tank, *relief) : levelBlock(tank, ring, options), options.cut);
+  if (!relief) return;
+  std::vector<Part> patterns;
+  for (const Part& zone : s.parts) {
+    if (zone.role == Role::cut || zone.role == Role::fill)
+      patterns.push_back(pattern(zone, relief->relief().downhill));
   }
-  Part ground{"ground", Role::ground, 0, {c.mesh.points, {}}, 0};
-  Part pit{"excavation", Role::excavation, 0, {c.mesh.points, {}}, 0};
-  for (std::size_t k = 0; k < c.mesh.triangles.size(); ++k) {
-    if (k == c.first_section_triangle) ground.first_section_triangle = ground.mesh.triangles.size();
-    const bool face_of_pit = k < c.first_section_triangle && in_pit(c.origin[k]);
-    (face_of_pit ? pit : ground).mesh.triangles.push_back(c.mesh.triangles[k]);
+  for (Part& p : patterns) {
+    if (!p.mesh.empty()) s.parts.push_back(std::move(p));
   }
-  if (c.first_section_triangle == c.mesh.triangles.size()) {
-    ground.first_section_triangle = ground.mesh.triangles.size();
-  }
-  pit.first_section_triangle = pit.mesh.triangles.size();
-  return {std::move(ground), std::move(pit)};
 }
 
 /// Level frame of the picture: where the section runs, or through the middle when nothing is cut.
@@ -146,6 +144,23 @@ Vector3d footOfPerson(const TankGeometry& tank, const Ring& ring, const SceneOpt
   return at(frame.away * (reach + kBehindEdge_m) + frame.right * (0.75 * left + 0.25 * right), tank.depth());
 }
 
+/// What stands on the ground. The person, the arrow and the marker are never cut open.
+void addThings(Scene& s, const TankGeometry& tank, const Ring& ring, const SceneOptions& options,
+               const std::optional<FinishedGround>& relief) {
+  SceneOptions uncut = options;
+  uncut.cut.reset();
+  Vector3d foot = footOfPerson(tank, ring, options);
+  if (relief) {
+    foot.z() = relief->finished(foot.head<2>());
+    if (const auto& spoil = relief->relief().heap)
+      s.parts.push_back(part("heap", Role::heap, heap(*relief, *spoil), options));
+    if (auto arrow = fallArrow(*relief, options.cut, foot.head<2>()))
+      s.parts.push_back(part("fall_arrow", Role::arrow, std::move(*arrow), uncut));
+  }
+  if (options.marker) s.parts.push_back(part("marker", Role::marker, marker(*options.marker), uncut));
+  s.parts.push_back(part("person", Role::person, person(foot), uncut));
+}
+
 /// A line that runs out into what was cut away measures nothing that can be seen.
 bool runsThrough(const CutPlane& plane, const Dimension& d) {
   const auto side = [&](const Vector3d& p) {
@@ -159,9 +174,9 @@ bool runsThrough(const CutPlane& plane, const Dimension& d) {
 Scene scene(const TankGeometry& tank, const SceneOptions& options) {
   Scene s;
   const Ring ring = tank.outline().ring(options.facets_per_circle);
-  auto [ground, pit] = groundAndExcavation(tank, ring, options);
-  s.parts.push_back(std::move(ground));
-  s.parts.push_back(std::move(pit));
+  std::optional<FinishedGround> relief;
+  if (options.relief) relief.emplace(tank, *options.relief, options.facets_per_circle);
+  addGround(s, tank, ring, options, relief);
   int coat = 0;
   for (const Layer& layer : tank.layers()) {
     const Role role = layer.id == "stone_bed" ? Role::stone_bed
@@ -175,9 +190,7 @@ Scene scene(const TankGeometry& tank, const SceneOptions& options) {
     s.parts.push_back(part("water", Role::water,
                            solid(ring, tank.waterProfile(options.water_level_m, kArcSteps)), options));
   }
-  SceneOptions uncut = options;
-  uncut.cut.reset();
-  s.parts.push_back(part("person", Role::person, person(footOfPerson(tank, ring, options)), uncut));
+  addThings(s, tank, ring, options, relief);
   s.dimensions = dimensions(tank, options);
   if (options.cut)
     std::erase_if(s.dimensions, [&](const Dimension& d) { return runsThrough(*options.cut, d); });
@@ -194,10 +207,26 @@ Scene scene(const TankGeometry& tank, const SceneOptions& options) {
 }
 
 std::vector<Vector3d> framePoints(const Scene& scene) {
+  constexpr double kAround_m = 1.5;
+  Vector3d least = Vector3d::Constant(std::numeric_limits<double>::infinity());
+  Vector3d most = -least;
   std::vector<Vector3d> points;
   for (const Part& p : scene.parts) {
-    if (p.role != Role::ground && p.role != Role::person) continue;
-    points.insert(points.end(), p.mesh.points.begin(), p.mesh.points.end());
+    const bool is_worked = p.role == Role::cut || p.role == Role::fill || p.role == Role::excavation;
+    if (p.role == Role::person) points.insert(points.end(), p.mesh.points.begin(), p.mesh.points.end());
+    if (!is_worked) continue;
+    for (const std::array<std::uint32_t, 3>& t : p.mesh.triangles) {  // parts share points with the ground
+      for (const std::uint32_t k : t) {
+        least = least.cwiseMin(p.mesh.points[k]);
+        most = most.cwiseMax(p.mesh.points[k]);
+      }
+    }
+  }
+  if (least.x() > most.x()) return points;
+  const Vector3d around(kAround_m, kAround_m, 0);
+  for (int k = 0; k < 8; ++k) {
+    const Vector3d side((k & 1) != 0 ? 1 : 0, (k & 2) != 0 ? 1 : 0, (k & 4) != 0 ? 1 : 0);
+    points.emplace_back((least - around) + side.cwiseProduct(most - least + 2 * around));
   }
   return points;
 }

@@ -2,6 +2,7 @@
 
 #include "core/geometry/tank_geometry.h"
 
+#include <functional>
 #include <optional>
 #include <string>
 #include <vector>
@@ -9,11 +10,42 @@
 namespace core::geometry {
 
 /// What a part of the picture is; the viewer gives it its colour.
-enum class Role { ground, excavation, stone_bed, coat, cove, rim, water, person };
+enum class Role {
+  ground,
+  cut,   ///< ground that was cut down
+  fill,  ///< ground that was filled up
+  heap,  ///< spoil
+  arrow,
+  marker,
+  excavation,
+  stone_bed,
+  coat,
+  cove,
+  rim,
+  water,
+  person
+};
+
+/// Ground about a tank that is not level, all in the tank's frame: x, y of the tank, z above its finished
+/// floor.
+struct Relief {
+  std::function<double(const Eigen::Vector2d&)> natural_m;  ///< height of the natural ground, anywhere
+  double platform_offset_m = 0;              ///< edge of the level platform, from the clear floor outline
+  double cut_batter = 1, fill_batter = 1.5;  ///< horizontal run per unit height of the faces outside it
+  double topsoil_m = 0;                      ///< stripped first
+  double reach_m = 3;                        ///< how far beyond the platform's edge ground is drawn
+  std::optional<Eigen::Vector2d> downhill;   ///< unit; absent on level ground
+  struct Heap {
+    Eigen::Vector2d centre = Eigen::Vector2d::Zero();
+    double base_radius_m = 0, top_radius_m = 0, height_m = 0;
+  };
+  std::optional<Heap> heap;
+};
 
 /// One part of the picture: a mesh that can be shown or hidden by its id.
 struct Part {
-  std::string id;  ///< ground, excavation, stone_bed, coat_1, ..., cove, rim, water, person
+  std::string id;  ///< ground, cut, fill, heap, fall_arrow, marker, excavation, stone_bed, coat_1, ..., cove,
+                   ///< rim, water, person; with relief also cut_pattern and fill_pattern
   Role role;
   int coat = 0;  ///< coat number from 1 when the role is coat
   Mesh mesh;
@@ -37,6 +69,8 @@ struct SceneOptions {
   double water_level_m = 0;  ///< above the finished floor; 0: no water
   int facets_per_circle = 96;
   double ground_margin_m = 1.5;
+  std::optional<Relief> relief = {};           ///< absent: level ground
+  std::optional<Eigen::Vector3d> marker = {};  ///< a place to point at
 };
 
 /// The picture of a tank as plain meshes, origin under the middle of the floor, z up [m]. Dimensions that
@@ -49,7 +83,8 @@ struct Scene {
 
 Scene scene(const TankGeometry& tank, const SceneOptions& options);
 
-/// Points that a view of the whole scene must show: those of the ground and the person.
+/// Points that a view of the tank must show: a box around pit, cut and fill with 1.5 m of ground about them,
+/// and the person. Ground and heap may reach beyond.
 std::vector<Eigen::Vector3d> framePoints(const Scene& scene);
 
 /// A standing person 1.65 m tall with feet at `foot`, for scale.
