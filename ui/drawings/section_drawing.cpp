@@ -4,6 +4,7 @@
 #include "ui/drawings/hatch.h"
 #include "ui/drawings/paper.h"
 #include "ui/drawings/scale.h"
+#include "ui/drawings/section_ground.h"
 #include "ui/drawings/section_shape.h"
 #include "ui/text/words.h"
 
@@ -27,20 +28,22 @@ constexpr double kLeastHatched_mm = 1;   // thinner layers take no hatch
 constexpr double kLeastLining_mm = 1.4;  // a thinner lining is drawn solid
 
 /// Ground that is hatched: a band outside the pit and under the ground line.
-QPainterPath earthBand(const SectionShape& shape, double from_x, double to_x) {
+QPainterPath earthBand(const SectionShape& shape, const SectionGround& ground) {
   const QPainterPath edge = shape.pitEdge();
   QPainterPath open = edge;
   open.closeSubpath();
-  QPainterPath whole(QPointF(from_x, 0));
-  whole.lineTo(edge.elementAt(0));
-  whole.connectPath(edge);
-  whole.lineTo(to_x, 0);
+  QPolygonF line = ground.line(edge);
+  QPainterPath whole;
+  whole.addPolygon(line);
   QPainterPathStroker stroker;
   stroker.setWidth(2 * kEarth_mm);
   stroker.setCapStyle(Qt::FlatCap);
   stroker.setJoinStyle(Qt::MiterJoin);
+  const double bottom = line.boundingRect().bottom() + kEarth_mm;
+  line << QPointF(ground.toX(), bottom) << QPointF(ground.fromX(), bottom);
   QPainterPath below;
-  below.addRect(QRectF(QPointF(from_x, 0), QPointF(to_x, edge.boundingRect().bottom() + kEarth_mm)));
+  below.addPolygon(line);
+  below.closeSubpath();
   return stroker.createStroke(whole).simplified().intersected(below).subtracted(open);
 }
 
@@ -100,12 +103,17 @@ void addWater(Figure& figure, const SectionShape& shape) {
   }
 }
 
-void addGround(Figure& figure, const SectionShape& shape, double from_x, double to_x) {
+void addGround(Figure& figure, const SectionShape& shape, const SectionGround& ground) {
   const QPainterPath edge = shape.pitEdge();
-  figure.add(earthHatch(earthBand(shape, from_x, to_x)), Line::hatch);
-  figure.add({from_x, 0}, edge.elementAt(0), Line::outline);
-  figure.add(edge.currentPosition(), {to_x, 0}, Line::outline);
+  QPainterPath left, right, natural;
+  left.addPolygon(ground.left + QPolygonF{edge.elementAt(0)});
+  right.addPolygon(QPolygonF{edge.currentPosition()} + ground.right);
+  natural.addPolygon(ground.natural);
+  figure.add(earthHatch(earthBand(shape, ground)), Line::hatch);
+  figure.add(left, Line::outline);
+  figure.add(right, Line::outline);
   figure.add(edge, Line::outline);
+  figure.add(natural, Line::hidden);
 }
 
 /// The clear inside with the rim seen beyond.
@@ -126,6 +134,8 @@ QString levelText(const std::string& id, const core::Plan& plan, const Formatter
   const auto& levels = plan.setting_out.levels;
   const auto found = std::ranges::find(levels, id, &core::geometry::LevelMark::id);
   const QString depth = format.quantity(found->below_ground_m, core::Unit::metre, 2);
+  if (id == "rim" && plan.site.bench) return Text::tr("rim and platform: 0");
+  if (id == "rim" && plan.site.has_relief) return Text::tr("rim: 0");
   if (id == "rim") return Text::tr("rim and ground: 0");
   if (id == "overflow") return Text::tr("overflow: %1 down").arg(depth);
   if (id == "pit_floor") return Text::tr("pit floor: %1 down").arg(depth);
@@ -136,16 +146,19 @@ std::string floorId(const core::Plan& plan) {
   return "coat_" + std::to_string(plan.quantities.coats.size()) + "_top";
 }
 
-std::vector<LevelLabel> levelLabels(const SectionShape& shape, const core::Plan& plan,
-                                    const Formatter& format) {
+std::vector<LevelLabel> levelLabels(const SectionShape& shape, const SectionGround& ground,
+                                    const core::Plan& plan, const Formatter& format) {
   const auto& g = shape.tank();
   const double bottom = g.depth() - g.pitDepth();
-  const double ground = shape.right(collarReach(g).value_or(g.pitOffset(g.depth()))) + kGround_mm;
-  return {{shape.level(g.depth()), ground, levelText("rim", plan, format)},
-          {shape.level(g.fullLevel()), shape.right(g.clearOffset(g.fullLevel())),
-           levelText("overflow", plan, format)},
-          {shape.level(0), shape.right(0), levelText(floorId(plan), plan, format)},
-          {shape.level(bottom), shape.right(g.pitOffset(bottom)), levelText("pit_floor", plan, format)}};
+  std::vector<LevelLabel> labels{
+      {shape.level(g.depth()), ground.rim_x, levelText("rim", plan, format)},
+      {shape.level(g.fullLevel()), shape.right(g.clearOffset(g.fullLevel())),
+       levelText("overflow", plan, format)},
+      {shape.level(0), shape.right(0), levelText(floorId(plan), plan, format)},
+      {shape.level(bottom), shape.right(g.pitOffset(bottom)), levelText("pit_floor", plan, format)}};
+  if (ground.hasRelief()) labels.push_back({ground.named.y(), ground.named.x(), Text::tr("natural ground")});
+  std::ranges::stable_sort(labels, {}, &LevelLabel::y);
+  return labels;
 }
 
 /// Puts the texts one below the other, as near to their levels as their height allows.
@@ -207,38 +220,41 @@ void addWidths(Figure& figure, const SectionShape& shape, const Formatter& forma
   addRows(figure, Side::below, below_y, below, lettering);
 }
 
-void addDepths(Figure& figure, const SectionShape& shape, const Formatter& format, double from_x,
-               const Lettering& lettering) {
+void addDepths(Figure& figure, const SectionShape& shape, const SectionGround& ground,
+               const Formatter& format, const Lettering& lettering) {
   const auto& g = shape.tank();
   const auto text = [&](const QString& sentence, double depth) {
     return sentence.arg(format.quantity(depth, core::Unit::metre, 2));
   };
-  const double bottom = g.depth() - g.pitDepth(), ground = from_x + 1;
-  addRows(figure, Side::left, from_x,
-          {{0, shape.level(0), ground, shape.left(0), text(Text::tr("clear depth %1"), g.depth())},
-           {0, shape.level(bottom), ground, shape.left(g.pitOffset(bottom)),
+  const double bottom = g.depth() - g.pitDepth();
+  const double rim = ground.hasRelief() ? shape.left(g.pitOffset(g.depth())) : ground.fromX() + 1;
+  addRows(figure, Side::left, ground.fromX(),
+          {{0, shape.level(0), rim, shape.left(0), text(Text::tr("clear depth %1"), g.depth())},
+           {0, shape.level(bottom), rim, shape.left(g.pitOffset(bottom)),
             text(Text::tr("pit depth %1"), g.pitDepth())}},
           lettering);
 }
 
 /// Room for the cut tank with its ground and water level sign.
-QRectF objectRoom(const SectionShape& shape, double from_x, double to_x) {
+QRectF objectRoom(const SectionShape& shape, const SectionGround& ground) {
   const auto& g = shape.tank();
-  const double top = std::min(-width_mm(Line::outline) / 2, shape.level(g.fullLevel()) - kWaterSign_mm - 0.5);
-  const double bottom =
-      std::max(shape.level(g.depth() - g.pitDepth()) + kEarth_mm, shape.level(g.fullLevel()) + kWaterSign_mm);
-  return {QPointF(from_x, top), QPointF(to_x, bottom)};
+  const QRectF natural = ground.natural.boundingRect();
+  const QRectF finished = ground.line(shape.pitEdge()).boundingRect();
+  const double line = width_mm(Line::outline) / 2;
+  const double top = std::min({finished.top() - line, shape.level(g.fullLevel()) - kWaterSign_mm - 0.5,
+                               ground.hasRelief() ? natural.top() - line : 0.});
+  const double bottom = std::max(
+      {finished.bottom() + kEarth_mm, natural.bottom() + line, shape.level(g.fullLevel()) + kWaterSign_mm});
+  return {QPointF(ground.fromX(), top), QPointF(ground.toX(), bottom)};
 }
 
 /// The cut tank without dimensions.
 Figure pictureFigure(const core::Plan& plan, double n) {
-  const auto& g = plan.geometry;
-  const SectionShape shape(g, n);
-  const double edge = collarReach(g).value_or(g.pitOffset(g.depth()));
-  const double from_x = shape.left(edge) - kGround_mm, to_x = shape.right(edge) + kGround_mm;
+  const SectionShape shape(plan.geometry, n);
+  const SectionGround ground = sectionGround(plan.site, shape, kGround_mm);
   Figure figure;
-  figure.addLater(objectRoom(shape, from_x, to_x), [=](Figure& object) {
-    addGround(object, shape, from_x, to_x);
+  figure.addLater(objectRoom(shape, ground), [=](Figure& object) {
+    addGround(object, shape, ground);
     addLayers(object, shape);
     addClearFace(object, shape);
     addWater(object, shape);
@@ -247,17 +263,15 @@ Figure pictureFigure(const core::Plan& plan, double n) {
 }
 
 Figure sectionFigure(const core::Plan& plan, const Formatter& format, const Style& style, double n) {
-  const auto& g = plan.geometry;
-  const SectionShape shape(g, n);
+  const SectionShape shape(plan.geometry, n);
   const Lettering lettering{style.text_mm};
-  const double edge = collarReach(g).value_or(g.pitOffset(g.depth()));
-  const double from_x = shape.left(edge) - kGround_mm, to_x = shape.right(edge) + kGround_mm;
+  const SectionGround ground = sectionGround(plan.site, shape, kGround_mm);
   Figure figure = pictureFigure(plan, n);
   const QRectF object = figure.bounds();
-  addLevels(figure, levelLabels(shape, plan, format), to_x, lettering);
+  addLevels(figure, levelLabels(shape, ground, plan, format), ground.toX(), lettering);
   addWidths(figure, shape, format, object.top() - 1, std::max(object.bottom(), figure.bounds().bottom()),
             lettering);
-  addDepths(figure, shape, format, from_x, lettering);
+  addDepths(figure, shape, ground, format, lettering);
   addScaleBar(figure, {figure.bounds().left(), figure.bounds().bottom() + 4}, n, format, style);
   return figure;
 }

@@ -1,0 +1,82 @@
+#include "ui/drawings/section_ground.h"
+
+#include "ui/drawings/paper.h"
+
+#include <algorithm>
+#include <cmath>
+#include <vector>
+
+namespace ui::drawings {
+namespace {
+
+using core::site::GroundSample;
+
+constexpr double kBeyond_m = 1.5;    // natural ground shown outside the works
+constexpr double kWorked_m = 0.005;  // ground that differs less was not worked
+
+bool isLevelWithRim(const GroundSample& sample, double rim_m) {
+  return std::abs(sample.finished_m - rim_m) < kWorked_m;
+}
+
+/// Samples from a little outside the works on the left to the same on the right.
+std::vector<GroundSample> shownSamples(const std::vector<GroundSample>& across, double rim_m) {
+  double from = 0, to = 0;
+  for (const GroundSample& sample : across) {
+    const bool worked = std::abs(sample.finished_m - sample.natural_m) > kWorked_m;
+    if (!worked && !isLevelWithRim(sample, rim_m)) continue;
+    from = std::min(from, sample.along_m);
+    to = std::max(to, sample.along_m);
+  }
+  std::vector<GroundSample> shown;
+  std::ranges::copy_if(across, std::back_inserter(shown), [&](const GroundSample& sample) {
+    return from - kBeyond_m <= sample.along_m && sample.along_m <= to + kBeyond_m;
+  });
+  return shown;
+}
+
+double edgeOffset(const core::geometry::TankGeometry& tank) {
+  return collarReach(tank).value_or(tank.pitOffset(tank.depth()));
+}
+
+SectionGround levelGround(const SectionShape& shape, double beyond_mm) {
+  const double from = shape.left(edgeOffset(shape.tank())) - beyond_mm;
+  const double to = shape.right(edgeOffset(shape.tank())) + beyond_mm;
+  return {{{from, 0}}, {{to, 0}}, {}, {}, to};
+}
+
+}  // namespace
+
+QPolygonF SectionGround::line(const QPainterPath& pit_edge) const {
+  QPolygonF all = left;
+  for (int k = 0; k < pit_edge.elementCount(); ++k) all << pit_edge.elementAt(k);
+  return all + right;
+}
+
+SectionGround sectionGround(const core::site::SitePlan& site, const SectionShape& shape, double beyond_mm) {
+  SectionGround ground = levelGround(shape, beyond_mm);
+  if (!site.has_relief) return ground;
+  const double rim_m = shape.tank().depth();
+  const double left = shape.left(edgeOffset(shape.tank())), right = shape.right(edgeOffset(shape.tank()));
+  QPolygonF before, after, natural;
+  double farthest = 0;
+  for (const GroundSample& sample : shownSamples(site.across, rim_m)) {
+    const double x = shape.mm(sample.along_m);
+    const QPointF finished(x, shape.level(sample.finished_m));
+    natural << QPointF(x, shape.level(sample.natural_m));
+    if (x < left) before << finished;
+    if (x <= right) continue;
+    after << finished;
+    if (isLevelWithRim(sample, rim_m)) ground.rim_x = x;
+    const double apart = std::abs(finished.y() - natural.back().y());
+    if (apart >= farthest) ground.named = natural.back();
+    farthest = std::max(farthest, apart);
+  }
+  if (before.isEmpty() || after.isEmpty()) return ground;
+  ground.left = before;
+  ground.right = after;
+  ground.natural = natural;
+  ground.rim_x = std::min(ground.rim_x, ground.toX());
+  return ground;
+}
+
+}  // namespace ui::drawings

@@ -1,0 +1,30 @@
+#pragma once
+
+#include "core/site/site_plan.h"
+#include "ui/drawings/section_shape.h"
+
+#include <QPointF>
+#include <QPolygonF>
+#include <optional>
+
+namespace ui::drawings {
+
+/// Ground beside the tank in its section, on paper as SectionShape draws it.
+struct SectionGround {
+  QPolygonF left, right;  ///< finished ground, from left to right, the pit edge left out
+  QPolygonF natural;      ///< natural ground along all of it; empty on level ground
+  QPointF named;          ///< on the natural ground where it lies farthest from the finished one
+  double rim_x;           ///< ground level with the rim on the right
+
+  double fromX() const { return left.front().x(); }
+  double toX() const { return right.back().x(); }
+  bool hasRelief() const { return !natural.isEmpty(); }
+  /// The finished ground with the pit edge between.
+  QPolygonF line(const QPainterPath& pit_edge) const;
+};
+
+/// Level ground as far as `beyond_mm` beyond rim collar and pit, or the real ground line a little beyond the
+/// works.
+SectionGround sectionGround(const core::site::SitePlan& site, const SectionShape& shape, double beyond_mm);
+
+}  // namespace ui::drawings
