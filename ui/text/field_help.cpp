@@ -1,3 +1,5 @@
+#include "ui/text/delivery_fields.h"
+#include "ui/text/ground_words.h"
 #include "ui/text/water_fields.h"
 #include "ui/text/words.h"
 #include "ui/text/words_table.h"
@@ -240,6 +242,8 @@ QString fieldHelp(std::string_view field_id) {
   if (field_id.starts_with("works.")) return lookUp(kWorksHelp, field_id, "help of field");
   if (field_id.starts_with("practice.")) return lookUp(kPracticeHelp, field_id, "help of field");
   if (field_id.starts_with("water.")) return lookUp(waterHelp(), field_id, "help of field");
+  if (field_id.starts_with("delivery.")) return lookUp(deliveryHelp(), field_id, "help of field");
+  if (has(groundHelp(), field_id)) return lookUp(groundHelp(), field_id, "help of field");
   return lookUp(kGeneralHelp, field_id, "help of field");
 }
 

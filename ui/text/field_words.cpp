@@ -1,3 +1,5 @@
+#include "ui/text/delivery_fields.h"
+#include "ui/text/ground_words.h"
 #include "ui/text/water_fields.h"
 #include "ui/text/words.h"
 #include "ui/text/words_table.h"
@@ -89,6 +91,8 @@ constexpr std::array kLabels{
 
 QString fieldLabel(std::string_view field_id) {
   if (field_id.starts_with("water.")) return lookUp(waterLabels(), field_id, "label of field");
+  if (field_id.starts_with("delivery.")) return lookUp(deliveryLabels(), field_id, "label of field");
+  if (has(groundLabels(), field_id)) return lookUp(groundLabels(), field_id, "label of field");
   return lookUp(kLabels, field_id, "label of field");
 }
 

@@ -82,8 +82,11 @@ struct SentenceOf {
 /// That a daily record holds no whole year, and what helps.
 QString noWholeYearText();
 
-/// Sentences of the codes that start with "water_" and with "site_".
+/// Sentences of the codes that start with "water_", "delivery_" and "site_"; those about survey, platform
+/// and slips stand by themselves.
 std::span<const SentenceOf> waterSentences();
+std::span<const SentenceOf> deliverySentences();
+std::span<const SentenceOf> groundSentences();
 std::span<const SentenceOf> siteSentences();
 
 }  // namespace ui::words

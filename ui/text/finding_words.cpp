@@ -19,13 +19,6 @@ QString partNotComputed(const Values& v) {
       .arg(partName(v.token("part")));
 }
 
-QString groundNotComputed(const Values&) {
-  return QCoreApplication::translate(
-      "ui::words",
-      "The ground is not level. Cut and fill for the bench are not computed by this version; "
-      "all figures are for level ground beside the tank.");
-}
-
 QString smallerThanRecommended(const Values& v) {
   return QCoreApplication::translate("ui::words",
                                      "The tank is smaller than the smallest one that builders recommend: %1 "
@@ -160,7 +153,6 @@ QString unknownKey(const Values& v) {
 constexpr std::array kSentences{
     SentenceOf{"part_absent", partAbsent},
     SentenceOf{"part_not_computed", partNotComputed},
-    SentenceOf{"ground_not_computed", groundNotComputed},
     SentenceOf{"smaller_than_recommended", smallerThanRecommended},
     SentenceOf{"clay_share_low", clayShareLow},
     SentenceOf{"clay_share_high", clayShareHigh},
@@ -179,12 +171,22 @@ constexpr std::array kSentences{
     SentenceOf{"unknown_key", unknownKey},
 };
 
+bool isOfGround(std::string_view code) {
+  return std::ranges::find(groundSentences(), code, &SentenceOf::code) != groundSentences().end();
+}
+
+std::span<const SentenceOf> sentencesOf(std::string_view code) {
+  if (code.starts_with("water_")) return waterSentences();
+  if (code.starts_with("delivery_")) return deliverySentences();
+  if (isOfGround(code)) return groundSentences();
+  if (code.starts_with("site_")) return siteSentences();
+  return kSentences;
+}
+
 }  // namespace
 
 QString findingText(const core::Finding& finding, const Formatter& format) {
-  const auto all = finding.code.starts_with("water_")  ? waterSentences()
-                   : finding.code.starts_with("site_") ? siteSentences()
-                                                       : std::span<const SentenceOf>(kSentences);
+  const auto all = sentencesOf(finding.code);
   const auto found = std::ranges::find(all, finding.code, &SentenceOf::code);
   if (found == all.end()) throw std::logic_error("no words for finding " + finding.code);
   return found->sentence(Values(finding, format));

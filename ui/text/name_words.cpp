@@ -14,6 +14,13 @@ constexpr std::array kLayers{
     Entry{"cove", QT_TRANSLATE_NOOP("ui::words", "Cove")},
     Entry{"rim", QT_TRANSLATE_NOOP("ui::words", "Rim collar")},
     Entry{"ground", QT_TRANSLATE_NOOP("ui::words", "Ground")},
+    Entry{"cut", QT_TRANSLATE_NOOP("ui::words", "Ground cut down")},
+    Entry{"fill", QT_TRANSLATE_NOOP("ui::words", "Ground filled up")},
+    Entry{"heap", QT_TRANSLATE_NOOP("ui::words", "Spoil heap")},
+    Entry{"fall_arrow", QT_TRANSLATE_NOOP("ui::words", "Arrow down the fall")},
+    Entry{"marker", QT_TRANSLATE_NOOP("ui::words", "Marked place")},
+    Entry{"cut_pattern", QT_TRANSLATE_NOOP("ui::words", "Pattern of the cut")},
+    Entry{"fill_pattern", QT_TRANSLATE_NOOP("ui::words", "Pattern of the fill")},
     Entry{"excavation", QT_TRANSLATE_NOOP("ui::words", "Dug pit")},
     Entry{"water", QT_TRANSLATE_NOOP("ui::words", "Water")},
     Entry{"person", QT_TRANSLATE_NOOP("ui::words", "Person for scale")},
@@ -70,6 +77,9 @@ constexpr std::array kPegKinds{
     Entry{"arc_centre", QT_TRANSLATE_NOOP("ui::words", "centre of the rounded corner")},
     Entry{"arc_end", QT_TRANSLATE_NOOP("ui::words", "end of the rounded corner's arc")},
     Entry{"square_mark", QT_TRANSLATE_NOOP("ui::words", "mark for the right angle")},
+    Entry{"platform_corner", QT_TRANSLATE_NOOP("ui::words", "platform corner")},
+    Entry{"daylight_cut", QT_TRANSLATE_NOOP("ui::words", "top of the cut, where it meets the ground")},
+    Entry{"daylight_fill", QT_TRANSLATE_NOOP("ui::words", "toe of the fill, where it meets the ground")},
 };
 
 constexpr std::array kTieKinds{
@@ -84,7 +94,7 @@ constexpr std::array kParts{
     Entry{"tank", QT_TRANSLATE_NOOP("ui::words", "tank")},
     Entry{"lining", QT_TRANSLATE_NOOP("ui::words", "lining")},
     Entry{"water", QT_TRANSLATE_NOOP("ui::words", "water balance")},
-    Entry{"delivery", QT_TRANSLATE_NOOP("ui::words", "delivery of water to the field")},
+    Entry{"delivery", QT_TRANSLATE_NOOP("ui::words", "pipes, overflow and silt trap")},
     Entry{"works", QT_TRANSLATE_NOOP("ui::words", "labour and dates")},
     Entry{"prices", QT_TRANSLATE_NOOP("ui::words", "prices and cost")},
     Entry{"options", QT_TRANSLATE_NOOP("ui::words", "options side by side")},

@@ -20,6 +20,8 @@ constexpr std::array kPlaces{
     Entry{"site", QT_TRANSLATE_NOOP("ui::words", "Site")},
     Entry{"site.ground", QT_TRANSLATE_NOOP("ui::words", "Ground")},
     Entry{"site.ground.points_m", QT_TRANSLATE_NOOP("ui::words", "Spot heights")},
+    Entry{"site.position", QT_TRANSLATE_NOOP("ui::words", "Place of the tank")},
+    Entry{"site.platform", QT_TRANSLATE_NOOP("ui::words", "Platform")},
     Entry{"site.edge", QT_TRANSLATE_NOOP("ui::words", "Terrace edge")},
     Entry{"tank", QT_TRANSLATE_NOOP("ui::words", "Tank")},
     Entry{"tank.outline_m", QT_TRANSLATE_NOOP("ui::words", "Clear outline")},
@@ -40,16 +42,30 @@ constexpr std::array kPlaces{
     Entry{"water.climate", QT_TRANSLATE_NOOP("ui::words", "Climate")},
     Entry{"water.climate.months", QT_TRANSLATE_NOOP("ui::words", "Months of the climate")},
     Entry{"water.climate.daily", QT_TRANSLATE_NOOP("ui::words", "Daily record")},
+    Entry{"delivery", QT_TRANSLATE_NOOP("ui::words", "Delivery")},
+    Entry{"delivery.source", QT_TRANSLATE_NOOP("ui::words", "Line from the source")},
+    Entry{"delivery.source.route", QT_TRANSLATE_NOOP("ui::words", "Points of the source line")},
+    Entry{"delivery.source.pipe", QT_TRANSLATE_NOOP("ui::words", "Pipe from the source")},
+    Entry{"delivery.field", QT_TRANSLATE_NOOP("ui::words", "Line to the field")},
+    Entry{"delivery.field.route", QT_TRANSLATE_NOOP("ui::words", "Points of the field line")},
+    Entry{"delivery.field.pipe", QT_TRANSLATE_NOOP("ui::words", "Pipe to the field")},
+    Entry{"delivery.overflow", QT_TRANSLATE_NOOP("ui::words", "Overflow")},
+    Entry{"delivery.spill", QT_TRANSLATE_NOOP("ui::words", "Spill path")},
+    Entry{"delivery.silt_trap", QT_TRANSLATE_NOOP("ui::words", "Silt trap")},
+    Entry{"delivery.leak_test", QT_TRANSLATE_NOOP("ui::words", "Leak test")},
     Entry{"works", QT_TRANSLATE_NOOP("ui::words", "Labour and dates")},
 };
 
 /// Rows that have a name of their own; the others are entries of their list.
 constexpr std::array kRows{
+    Entry{"site.ground.points_m", QT_TRANSLATE_NOOP("ui::words", "Spot height, row %1")},
     Entry{"lining.coats", QT_TRANSLATE_NOOP("ui::words", "Coat %1")},
     Entry{"water.source.readings", QT_TRANSLATE_NOOP("ui::words", "Reading %1")},
     Entry{"water.beds", QT_TRANSLATE_NOOP("ui::words", "Bed %1")},
     Entry{"water.animals", QT_TRANSLATE_NOOP("ui::words", "Animals %1")},
     Entry{"water.crops", QT_TRANSLATE_NOOP("ui::words", "Own crop %1")},
+    Entry{"delivery.source.route", QT_TRANSLATE_NOOP("ui::words", "Source line, point %1")},
+    Entry{"delivery.field.route", QT_TRANSLATE_NOOP("ui::words", "Field line, point %1")},
 };
 
 /// Rows that are the months of a year, January first.

@@ -84,12 +84,24 @@ constexpr std::array kWrong{
           QT_TRANSLATE_NOOP("ui::words", "is below the lowest temperature of the same month; check both")},
     Entry{"date_not_later",
           QT_TRANSLATE_NOOP("ui::words", "is not later than the day before it; put the days in order")},
+    Entry{"route_not_onward",
+          QT_TRANSLATE_NOOP("ui::words",
+                            "is not further along the line than the point before it; list the points in the "
+                            "order in which the water meets them")},
+    Entry{"unknown_pipe",
+          QT_TRANSLATE_NOOP("ui::words",
+                            "is not in the table of pipes of this grade; choose one that is, or enter the "
+                            "bore as measured")},
     Entry{"survey_too_few",
           QT_TRANSLATE_NOOP("ui::words", "holds fewer different points than a surface needs")},
     Entry{"survey_collinear",
           QT_TRANSLATE_NOOP("ui::words", "holds points that all lie on one line; survey some beside it")},
     Entry{"survey_conflict",
-          QT_TRANSLATE_NOOP("ui::words", "has another height at the same place as an earlier point")},
+          QT_TRANSLATE_NOOP("ui::words", "has another height than an earlier point at the same place")},
+    Entry{"given_up",
+          QT_TRANSLATE_NOOP("ui::words",
+                            "could not be joined to a surface, for the work was broken off; try again and "
+                            "let it finish")},
     Entry{"survey_duplicate", QT_TRANSLATE_NOOP("ui::words", "repeats an earlier point and is left out")},
     Entry{"survey_spike",
           QT_TRANSLATE_NOOP("ui::words", "stands far above or below the points around it; check its height")},
@@ -187,11 +199,16 @@ bool isOfFile(const core::Problem& problem) {
   return !problem.path.empty() && (problem.code == "cannot_read" || problem.code == "cannot_write");
 }
 
+constexpr std::string_view kSpotHeight = "site.ground.points_m[";
+
 QString textAt(const QString& place, const core::Problem& problem, const Formatter& format) {
   const QString wrong = lookUp(kWrong, wordsFor(problem), "problem");
   if (problem.code == "csv_days_missing")
     return QCoreApplication::translate("ui::words", "%1 %2: %3.").arg(place, wrong, daysText(problem.value));
   const QString found = foundText(problem, format);
+  if (problem.allowed.starts_with(kSpotHeight))  // an earlier point at the same place
+    return QCoreApplication::translate("ui::words", "%1 %2, %4: found %3.")
+        .arg(place, wrong, found, placeText(problem.allowed, format));
   const QString allowed = allowedText(problem, format);
   if (found.isEmpty() && allowed.isEmpty())
     return QCoreApplication::translate("ui::words", "%1 %2.").arg(place, wrong);
@@ -211,6 +228,11 @@ QString problemText(const core::Problem& problem, const Formatter& format) {
         .arg(fromCore(problem.path), lookUp(kWrong, problem.code, "problem"), fromCore(problem.value));
   }
   return textAt(placeText(problem.path, format), problem, format);
+}
+
+QString surveyProblemText(const core::Problem& problem, const Formatter& format) {
+  if (!problem.path.empty()) return problemText(problem, format);
+  return textAt(QCoreApplication::translate("ui::words", "The table of spot heights"), problem, format);
 }
 
 QString tableProblemText(const core::Problem& problem, const Formatter& format) {

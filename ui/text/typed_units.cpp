@@ -11,6 +11,12 @@ using core::Unit;
 constexpr double kSquareFoot = kMetresPerFoot * kMetresPerFoot;
 constexpr double kCubicFoot = kSquareFoot * kMetresPerFoot;
 constexpr double kMillimetresPerInch = 1000 * kMetresPerInch;
+constexpr double kGravity_m_s2 = 9.80665;          // standard gravity, CGPM 1901
+constexpr double kKilogramsPerPound = 0.45359237;  // international yard and pound agreement, 1959
+constexpr double kPascalPerBar = 1e5;
+constexpr double kBarPerPsi =
+    kKilogramsPerPound * kGravity_m_s2 / (kMetresPerInch * kMetresPerInch) / kPascalPerBar;
+constexpr double kBarPerKgfPerCm2 = kGravity_m_s2 * 1e4 / kPascalPerBar;
 
 struct Typed {
   Unit unit;
@@ -103,6 +109,23 @@ constexpr std::array kTyped{
     Typed{Unit::metre_per_second, "kmh", 1 / 3.6},
     Typed{Unit::year, "year", 1},
     Typed{Unit::year, "years", 1},
+    Typed{Unit::bar, "bar", 1},
+    Typed{Unit::bar, "kpa", 0.01},
+    Typed{Unit::bar, "mpa", 10},
+    Typed{Unit::bar, "psi", kBarPerPsi},
+    Typed{Unit::bar, "kg/cm2", kBarPerKgfPerCm2},
+    Typed{Unit::bar, "kgf/cm2", kBarPerKgfPerCm2},
+    Typed{Unit::mm_per_hour, "mm/h", 1},
+    Typed{Unit::mm_per_hour, "mm/hr", 1},
+    Typed{Unit::mm_per_hour, "mm/hour", 1},
+    Typed{Unit::mm_per_hour, "in/h", kMillimetresPerInch},
+    Typed{Unit::mm_per_hour, "in/hr", kMillimetresPerInch},
+    Typed{Unit::mm_per_hour, "in/hour", kMillimetresPerInch},
+    Typed{Unit::mm_per_hour, "inch/hour", kMillimetresPerInch},
+    Typed{Unit::mm_per_hour, "inches/hour", kMillimetresPerInch},
+    Typed{Unit::kilopascal, "kpa", 1},
+    Typed{Unit::kilopascal, "kn/m2", 1},
+    Typed{Unit::kn_per_m3, "kn/m3", 1},
 };
 
 /// Lower case without spaces, full stops; superscripts as digits.

@@ -110,6 +110,14 @@ const char* metricName(Unit unit) {
       return QT_TRANSLATE_NOOP("ui::words", "m/s");
     case Unit::year:
       return QT_TRANSLATE_NOOP("ui::words", "years");
+    case Unit::bar:
+      return QT_TRANSLATE_NOOP("ui::words", "bar");
+    case Unit::mm_per_hour:
+      return QT_TRANSLATE_NOOP("ui::words", "mm per hour");
+    case Unit::kilopascal:
+      return QT_TRANSLATE_NOOP("ui::words", "kPa");
+    case Unit::kn_per_m3:
+      return QT_TRANSLATE_NOOP("ui::words", "kN/m³");
     case Unit::none:
     case Unit::batter:
     case Unit::factor:

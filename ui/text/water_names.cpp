@@ -1,3 +1,4 @@
+#include "ui/text/hydraulics_words.h"
 #include "ui/text/words.h"
 #include "ui/text/words_table.h"
 
@@ -73,7 +74,7 @@ QString figureName(std::string_view key) {
   for (const ByChoice& by : kByChoice) {
     if (key.starts_with(by.prefix)) return choiceLabel(by.field, key.substr(by.prefix.size()));
   }
-  return lookUp(kFigures, key, "figure");
+  return has(kFigures, key) ? lookUp(kFigures, key, "figure") : hydraulicsFigureName(key);
 }
 
 }  // namespace ui::words

@@ -40,14 +40,20 @@ QString sourceText(std::string_view source_key);       ///< citation with tag
 
 /// Name of a crop of the table; a name that is not in it is the user's own and comes back as it stands.
 QString cropName(std::string_view id);
-/// What a figure of core::water::figures() is for: "sheet metal roof".
+/// What a figure of core::water::figures() or core::hydraulics::figures() is for: "sheet metal roof".
 QString figureName(std::string_view key);
+/// What a threshold of core::site::thresholds() is for: "slope from which the ground is looked at closely".
+QString thresholdName(std::string_view key);
+/// Which set of a soil's strengths: "low", "typical", "high".
+QString strengthName(std::string_view strength);
 
 QString problemText(const core::Problem& problem,
                     const Formatter& format);  ///< place, value and allowed range
 /// The same for a table of daily weather: a fault without a place is one of the table, not of the project
 /// file.
 QString tableProblemText(const core::Problem& problem, const Formatter& format);
+/// The same for a table of spot heights.
+QString surveyProblemText(const core::Problem& problem, const Formatter& format);
 /// Name of a place in the project file, with its path: "Depth, floor to rim (tank.depth_m)"; of a
 /// line of a weather table: "Line 17 of the table, rain".
 QString placeText(std::string_view path, const Formatter& format);
@@ -67,5 +73,19 @@ QString readingsSummary(const core::Project& project, const Formatter& format);
 QString noWholeYear(const core::Project& project, const core::Plan& plan);
 /// What daily record the project holds and how it is used, or what one looks like.
 QString recordSummary(const core::Project& project, const core::Plan& plan, const Formatter& format);
+
+/// What stands in the way of a number of core::hydraulics: "there is no fall from inlet to outlet".
+QString hydraulicsFault(std::string_view code);
+QString outletName(core::OutletKind kind);  ///< "hose"
+/// How the ground lies and what the platform takes, one sentence each: fall, level of the platform, cut and
+/// fill, whether the tank stands in natural ground and at which level it would, spoil and what to do with it.
+QStringList groundAnswers(const core::Project& project, const core::Plan& plan, const Formatter& format);
+/// Sentences about each part of the delivery, the one that matters most first; what is missing when there is
+/// no answer.
+QStringList sourceLineAnswers(const core::hydraulics::DeliveryPlan& plan, const Formatter& format);
+QStringList fieldLineAnswers(const core::hydraulics::DeliveryPlan& plan, const Formatter& format);
+QStringList overflowAnswers(const core::hydraulics::DeliveryPlan& plan, const Formatter& format);
+QStringList siltTrapAnswers(const core::hydraulics::DeliveryPlan& plan, const Formatter& format);
+QStringList leakAnswers(const core::hydraulics::DeliveryPlan& plan, const Formatter& format);
 
 }  // namespace ui::words

@@ -12,15 +12,17 @@ constexpr double kTenths = 10;
 constexpr double kBinary = 1e-9;  // what binary fractions leave
 constexpr double kSingle = 1e-4;  // the same in single precision, as maps hold years in ten
 
+double wholeSteps(double steps, Rounding rounding) {
+  return rounding == Rounding::up     ? std::ceil(steps - kBinary)
+         : rounding == Rounding::down ? std::floor(steps + kBinary)
+                                      : std::round(steps);
+}
+
 /// `value` to two digits, and to whole numbers below ten; more than nothing stays at least one.
 double twoDigits(double value, Rounding rounding) {
   if (value <= 0) return 0;
   const double step = std::pow(10.0, std::max(0.0, std::floor(std::log10(value)) - 1));
-  const double steps = value / step;
-  const double whole = rounding == Rounding::up     ? std::ceil(steps - kBinary)
-                       : rounding == Rounding::down ? std::floor(steps + kBinary)
-                                                    : std::round(steps);
-  return std::max(1.0, whole * step);
+  return std::max(1.0, wholeSteps(value / step, rounding) * step);
 }
 
 }  // namespace
@@ -30,6 +32,11 @@ QString yearsInTenText(double years_in_ten, const Formatter& format) {
   if (years_in_ten > 0) tenths = std::max(1.0, tenths);
   const bool is_whole = std::fmod(tenths, kTenths) == 0;
   return format.number(tenths / kTenths, core::Unit::none, is_whole ? 0 : 1);
+}
+
+double toShownStep(double value, core::Unit unit, int decimals, const Formatter& format, Rounding rounding) {
+  const double step = format.shownStep(value, unit, decimals);
+  return wholeSteps(value / step, rounding) * step;
 }
 
 QString litresWorth(double volume_m3, const Formatter& format, Rounding rounding) {

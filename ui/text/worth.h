@@ -12,6 +12,9 @@ enum class Rounding { nearest, up, down };
 /// and more than none never "0".
 QString yearsInTenText(double years_in_ten, const Formatter& format);
 
+/// `value` at the nearest number of the reader's unit that can be shown and typed, on one side of it [SI].
+double toShownStep(double value, core::Unit unit, int decimals, const Formatter& format, Rounding rounding);
+
 /// A volume or an area in two digits of the reader's unit; litres for a volume: "about" stands around it.
 QString litresWorth(double volume_m3, const Formatter& format, Rounding rounding = Rounding::nearest);
 QString areaWorth(double area_m2, const Formatter& format, Rounding rounding = Rounding::nearest);
