@@ -23,6 +23,10 @@ bool hasWater(const Content& content) {
   return content.plan.water.has_value();
 }
 
+bool hasDelivery(const Content& content) {
+  return content.plan.delivery.has_value();
+}
+
 bool hasFindings(const Content& content) {
   return !content.plan.findings.empty();
 }
@@ -38,16 +42,25 @@ constexpr std::array kPages{
     PageKind{"M4", QT_TRANSLATE_NOOP("Handouts", "Foot of the wall and depth rod"), true, always,
              buildWallFoot},
     PageKind{"M5", QT_TRANSLATE_NOOP("Handouts", "Setting out"), true, always, buildSettingOut},
+    PageKind{"M8", QT_TRANSLATE_NOOP("Handouts", "Ground and platform"), true, always, buildGround},
     PageKind{"M6", QT_TRANSLATE_NOOP("Handouts", "Work calendar"), true, hasWorks, buildWorkCalendar},
     PageKind{"M7", QT_TRANSLATE_NOOP("Handouts", "Wetting calendar"), true, hasWorks, buildWettingCalendar},
     PageKind{"F2", QT_TRANSLATE_NOOP("Handouts", "Dip-stick"), false, always, buildDipStick},
     PageKind{"F4", QT_TRANSLATE_NOOP("Handouts", "Water through the year"), false, hasWater, buildWaterYear},
     PageKind{"F5", QT_TRANSLATE_NOOP("Handouts", "Flow log"), false, always, buildFlowLog},
+    PageKind{"F6", QT_TRANSLATE_NOOP("Handouts", "Leak test"), false, always, buildLeakForm},
     PageKind{"F3", QT_TRANSLATE_NOOP("Handouts", "Working and living safely"), false, always, buildSafety},
     PageKind{"P4", QT_TRANSLATE_NOOP("Handouts", "Supply and need"), false, hasWater, buildWaterBalance},
     PageKind{"P5", QT_TRANSLATE_NOOP("Handouts", "Tank size and beds"), false, hasWater, buildWaterSizes},
     PageKind{"P6", QT_TRANSLATE_NOOP("Handouts", "Figures of the water balance"), false, hasWater,
              buildWaterFigures},
+    PageKind{"P7", QT_TRANSLATE_NOOP("Handouts", "Pipes and siphon"), false, hasDelivery, buildPipes},
+    PageKind{"P8", QT_TRANSLATE_NOOP("Handouts", "Overflow, silt trap and leak test"), false, hasDelivery,
+             buildOverflow},
+    PageKind{"E1", QT_TRANSLATE_NOOP("Handouts", "Engineer's calculation: cut and downhill side"), false,
+             always, buildStability},
+    PageKind{"E2", QT_TRANSLATE_NOOP("Handouts", "Thresholds of site and safety"), false, always,
+             buildThresholds},
     PageKind{"P3", QT_TRANSLATE_NOOP("Handouts", "Findings and their sources"), false, hasFindings,
              buildFindings},
 };

@@ -10,7 +10,7 @@ namespace ui::handouts {
 
 /// One kind of sheet. To add a sheet, write its build function and add a row to the table.
 struct PageKind {
-  const char* code;   ///< letter of the reader (F farmer, M mason, P planner) and a number
+  const char* code;   ///< letter of the reader (F farmer, M mason, P planner, E engineer) and a number
   const char* title;  ///< to be translated in the context "Handouts"
   bool construction;  ///< carries the cautions, and the stop notice when a finding says so
   bool (*applies)(const Content&);
@@ -32,15 +32,21 @@ void buildPlanDrawing(Sheet& sheet, const Content& content);
 void buildSection(Sheet& sheet, const Content& content);
 void buildWallFoot(Sheet& sheet, const Content& content);
 void buildSettingOut(Sheet& sheet, const Content& content);
+void buildGround(Sheet& sheet, const Content& content);
 void buildWorkCalendar(Sheet& sheet, const Content& content);
 void buildWettingCalendar(Sheet& sheet, const Content& content);
 void buildDipStick(Sheet& sheet, const Content& content);
 void buildWaterYear(Sheet& sheet, const Content& content);
 void buildFlowLog(Sheet& sheet, const Content& content);
+void buildLeakForm(Sheet& sheet, const Content& content);
 void buildSafety(Sheet& sheet, const Content& content);
 void buildWaterBalance(Sheet& sheet, const Content& content);
 void buildWaterSizes(Sheet& sheet, const Content& content);
 void buildWaterFigures(Sheet& sheet, const Content& content);
+void buildPipes(Sheet& sheet, const Content& content);
+void buildOverflow(Sheet& sheet, const Content& content);
+void buildStability(Sheet& sheet, const Content& content);
+void buildThresholds(Sheet& sheet, const Content& content);
 void buildFindings(Sheet& sheet, const Content& content);
 
 }  // namespace ui::handouts
