@@ -86,7 +86,10 @@ ui::Formatter makeFormatter(const Request& request) {
 /// Plan of a project that was read; a project that cannot be planned has been told.
 std::optional<core::Plan> planOf(const core::Project& project, const ui::Formatter& format) {
   auto plan = core::plan(project);
-  if (plan) return std::move(*plan);
+  if (plan) {
+    core::searchSlips(project, *plan);
+    return std::move(*plan);
+  }
   printProblems(plan.error(), format);
   return std::nullopt;
 }

@@ -1,6 +1,7 @@
 #include "ui/document/document.h"
 
 #include "core/exchange/project_file.h"
+#include "core/findings.h"
 #include "ui/text/words.h"
 
 #include <QUndoCommand>
@@ -10,12 +11,17 @@ namespace ui {
 
 namespace {
 
-constexpr int kMostUndoSteps = 300;
+constexpr int kMostUndoSteps = 600;
 
-/// What would keep the project's own file from being read again.
-core::Problems problemsOfFile(const core::Project& project) {
-  const auto read = core::exchange::parseProject(core::exchange::projectText(project));
-  return read ? core::Problems{} : read.error();
+constexpr std::size_t kManyPoints = 3000;  // from here on a survey is made ready beside the window
+constexpr std::size_t kGroundsKept = 4;
+constexpr int kSettle_ms = 150;
+
+core::Problem givenUp() {
+  core::Problem problem;
+  problem.code = "given_up";
+  problem.path = "site.ground.points_m";
+  return problem;
 }
 
 }  // namespace
@@ -48,6 +54,49 @@ private:
 Document::Document(QObject* parent)
     : QObject(parent), project_(std::make_shared<core::Project>()), plan_(core::plan(*project_).value()) {
   undo_.setUndoLimit(kMostUndoSteps);
+  searches_.setMaxThreadCount(1);
+  settle_.setSingleShot(true);
+  settle_.setInterval(kSettle_ms);
+  connect(&settle_, &QTimer::timeout, this, &Document::startSearch);
+}
+
+Document::~Document() {
+  if (cancel_search_) *cancel_search_ = true;
+  searches_.waitForDone();
+}
+
+/// What would keep the project's own file from being read again. A survey of the open project has been read
+/// before and is left out.
+core::Problems Document::problemsOfFile(const core::Project& project) const {
+  core::Project light = project;
+  if (project.site.ground.points_m.isSharedWith(project_->site.ground.points_m) &&
+      project.site.ground.points_m.size() > kManyPoints)
+    light.site.ground.points_m = {{0, 0, 0}, {1, 0, 0}, {0, 1, 0}};
+  const auto read = core::exchange::parseProject(core::exchange::projectText(light));
+  return read ? core::Problems{} : read.error();
+}
+
+/// The ground of a project from those at hand, or made ready when the project can be planned.
+tl::expected<Document::Ground, core::Problems> Document::groundFor(const core::Project& project,
+                                                                   bool may_give_up) {
+  const core::Ground& wanted = project.site.ground;
+  if (plan_.site.ground->from == wanted) return plan_.site.ground;
+  for (const Ground& ground : grounds_) {
+    if (ground->from == wanted) return ground;
+  }
+  if (core::Problems problems = core::check(project); !problems.empty())
+    return tl::unexpected(std::move(problems));
+  const bool is_large = wanted.kind == core::GroundKind::spot_heights && wanted.points_m.size() > kManyPoints;
+  if (!is_large || !ground_maker_) return core::site::surveyedGround(wanted);
+  Ground ground = ground_maker_(wanted, may_give_up);
+  if (!ground) return tl::unexpected(core::Problems{givenUp()});
+  keepGround(ground);
+  return ground;
+}
+
+void Document::keepGround(const Ground& ground) {
+  grounds_.push_back(ground);
+  if (grounds_.size() > kGroundsKept) grounds_.erase(grounds_.begin());
 }
 
 core::Problems Document::edit(const core::Field& field, std::size_t row, const core::FieldValue& value,
@@ -61,15 +110,18 @@ core::Problems Document::edit(const core::Field& field, std::size_t row, const c
   return push(words::fieldLabel(field.id), std::move(after), drag);
 }
 
-core::Problems Document::change(const QString& text, const std::function<void(core::Project&)>& change) {
+core::Problems Document::change(const QString& text, const std::function<void(core::Project&)>& change,
+                                int drag) {
   core::Project after = *project_;
   change(after);
   if (core::Problems problems = problemsOfFile(after); !problems.empty()) return problems;
-  return push(text, std::move(after), 0);
+  return push(text, std::move(after), drag);
 }
 
 core::Problems Document::load(const core::Project& project) {
-  tl::expected<core::Plan, core::Problems> plan = core::plan(project);
+  auto ground = groundFor(project, true);
+  if (!ground) return ground.error();
+  tl::expected<core::Plan, core::Problems> plan = core::plan(project, nullptr, std::move(*ground));
   if (!plan) return plan.error();
   undo_.clear();
   ready_plan_ = std::move(*plan);
@@ -88,7 +140,9 @@ core::Problems Document::problemsOf(const core::Field& field, std::size_t row,
 
 core::Problems Document::push(const QString& text, core::Project project, int drag) {
   if (project == *project_) return {};
-  tl::expected<core::Plan, core::Problems> plan = core::plan(project, &plan_);
+  auto ground = groundFor(project, true);
+  if (!ground) return ground.error();
+  tl::expected<core::Plan, core::Problems> plan = core::plan(project, &plan_, std::move(*ground));
   if (!plan) return plan.error();
   ready_plan_ = std::move(*plan);
   undo_.push(new Replace(*this, text, std::make_shared<core::Project>(std::move(project)), drag));
@@ -96,9 +150,41 @@ core::Problems Document::push(const QString& text, core::Project project, int dr
 }
 
 void Document::put(const Snapshot& project) {
-  plan_ = ready_plan_ ? *std::exchange(ready_plan_, std::nullopt) : core::plan(*project, &plan_).value();
+  settle_.stop();
+  core::Plan plan = ready_plan_ ? *std::exchange(ready_plan_, std::nullopt)
+                                : core::plan(*project, &plan_, groundFor(*project, false).value()).value();
+  if (cancel_search_) *cancel_search_ = true;
+  plan_ = std::move(plan);
   project_ = project;
   emit projectChanged();
+  settle_.start();
+}
+
+void Document::startSearch() {
+  if (plan_.site.stability.is_searched || plan_.site.stability.slips.empty()) return;
+  if (cancel_search_) *cancel_search_ = true;
+  cancel_search_ = std::make_shared<std::atomic<bool>>(false);
+  searches_.start([this, cancel = cancel_search_, stability = plan_.site.stability]() mutable {
+    core::site::searchSlips(stability, cancel.get());
+    if (*cancel) return;
+    QMetaObject::invokeMethod(this, [this, cancel, stability = std::move(stability)] {
+      if (!*cancel) takeStability(stability);
+    });
+  });
+}
+
+void Document::takeStability(const core::site::Stability& stability) {
+  plan_.site.stability = stability;
+  plan_.findings = core::findings(*project_, plan_);
+  emit planRefined();
+}
+
+void Document::finishPlan() {
+  if (plan_.site.stability.is_searched || plan_.site.stability.slips.empty()) return;
+  settle_.stop();
+  if (cancel_search_) *cancel_search_ = true;
+  core::searchSlips(*project_, plan_);
+  emit planRefined();
 }
 
 }  // namespace ui

@@ -25,8 +25,14 @@ bool FileKeeper::isSaved() const {
   return document_.undoStack()->isClean();
 }
 
-core::Problems FileKeeper::open(const QString& path) {
-  const auto read = core::exchange::readProject(systemPath(path));
+core::Problems FileKeeper::open(const QString& path, const Beside& read_beside) {
+  tl::expected<core::exchange::ReadProject, core::Problems> read;
+  const auto work = [&] { read = core::exchange::readProject(systemPath(path)); };
+  if (read_beside) {
+    read_beside(work);
+  } else {
+    work();
+  }
   if (!read) return read.error();
   core::Problems problems = start(read->project, QFileInfo(path).absoluteFilePath(), State::saved);
   if (problems.empty()) notes_ = read->notes;

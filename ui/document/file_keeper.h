@@ -5,6 +5,7 @@
 
 #include <QObject>
 #include <QString>
+#include <functional>
 
 namespace ui {
 
@@ -24,7 +25,9 @@ public:
   const core::Problems& notes() const { return notes_; }
 
   /// Opens a file in place of the open project. @return what is wrong with it, the open project then staying
-  core::Problems open(const QString& path);
+  /// @param read_beside runs the reading of a large file beside the window; empty: in place
+  using Beside = std::function<void(const std::function<void()>& work)>;
+  core::Problems open(const QString& path, const Beside& read_beside = {});
   /// Writes the file whole or not at all. @return the reason; path and unsaved state then stay as they were
   core::Problems saveAs(const QString& path);
 

@@ -72,22 +72,20 @@ void EditorPanel::hideEmptySections() {
 
 void EditorPanel::addLists(Section* section, const QString& id) {
   if (id == QLatin1String("tank")) tables_.push_back(makeOutlineTable(document_, section));
-  if (id == QLatin1String("place")) tables_.push_back(makeSpotHeightTable(document_, section));
-  if (id == QLatin1String("tank") || id == QLatin1String("place")) section->rows()->addWidget(tables_.back());
-  if (id == QLatin1String("place")) showSpotHeightsWhenChosen(tables_.back());
+  if (id == QLatin1String("tank")) section->rows()->addWidget(tables_.back());
+  if (id == QLatin1String("ground")) askForSurveyWhenChosen();
   if (id == QLatin1String("works")) addWorksButton(section);
   if (id != QLatin1String("lining")) return;
   coats_ = new CoatsPanel(document_, section);
   section->rows()->addWidget(coats_);
 }
 
-void EditorPanel::showSpotHeightsWhenChosen(PointTable* table) {
+void EditorPanel::askForSurveyWhenChosen() {
   const auto* box = findChild<QComboBox*>(QStringLiteral("site.ground.kind"));
-  const auto refresh = [table, box] {
-    table->setVisible(box->currentData() == QStringLiteral("spot_heights"));
-  };
-  connect(box, &QComboBox::currentIndexChanged, table, refresh);
-  connect(&document_, &Document::projectChanged, table, refresh);
+  connect(box, &QComboBox::activated, this, [this, box] {
+    const bool has_survey = document_.project().site.ground.points_m.size() >= core::kLeastSpotHeights;
+    if (box->currentData() == QStringLiteral("spot_heights") && !has_survey) emit surveyWanted();
+  });
 }
 
 void EditorPanel::addWorksButton(Section* section) {

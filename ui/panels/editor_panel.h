@@ -31,6 +31,9 @@ public:
   /// one
   bool goTo(const QString& field);
 
+signals:
+  void surveyWanted();  ///< ground by spot heights was chosen, and there are none yet
+
 private:
   Document& document_;
   QVBoxLayout* folds_;
@@ -45,7 +48,7 @@ private:
   void hideEmptySections();
   void addLists(Section* section, const QString& id);
   void addWorksButton(Section* section);
-  void showSpotHeightsWhenChosen(PointTable* table);
+  void askForSurveyWhenChosen();
   FieldRow* find(const QString& field) const;
 };
 

@@ -27,9 +27,6 @@ constexpr std::array kPlace{
     EditorField{"currency"},
     EditorField{"site.latitude_deg"},
     EditorField{"site.elevation_m"},
-    EditorField{"site.ground.kind"},
-    EditorField{"site.ground.fall_percent"},
-    EditorField{"site.ground.downhill_azimuth_deg"},
     EditorField{"site.soil"},
     EditorField{"site.clay_percent"},
     EditorField{"site.water_table_depth_m"},
@@ -40,6 +37,68 @@ constexpr std::array kPlace{
     EditorField{"site.toddlers_within_20_m"},
     EditorField{"site.fence_planned"},
     EditorField{"site.silt_trap_planned"},
+};
+
+constexpr std::array kGround{
+    EditorField{"site.ground.kind"},
+    EditorField{"site.ground.fall_percent", {0, 60}},
+    EditorField{"site.ground.downhill_azimuth_deg"},
+    EditorField{"site.position.east_m"},
+    EditorField{"site.position.north_m"},
+    EditorField{"site.position.turn_deg", {-90, 90}},
+    EditorField{"site.platform.level_by"},
+    EditorField{"site.platform.level_m", {-2, 2}},
+    EditorField{"site.platform.walkway_m"},
+    EditorField{"site.platform.cut_batter"},
+    EditorField{"site.platform.fill_batter"},
+    EditorField{"site.platform.topsoil_m"},
+    EditorField{"site.platform.compacted_per_bank"},
+    EditorField{"site.spoil_azimuth_deg", {0, 360}},
+};
+
+constexpr std::array kSourceLine{
+    EditorField{"delivery.source.water_over_inlet_m"}, EditorField{"delivery.source.wanted_l_per_min"},
+    EditorField{"delivery.source.pipe.grade"},         EditorField{"delivery.source.pipe.outside_mm"},
+    EditorField{"delivery.source.pipe.class_bar"},     EditorField{"delivery.source.pipe.bore_mm"},
+    EditorField{"delivery.source.pipe.elbows"},        EditorField{"delivery.source.pipe.valves"},
+    EditorField{"delivery.water_temperature_c"},
+};
+
+constexpr std::array kFieldLine{
+    EditorField{"delivery.field.over_rim"},       EditorField{"delivery.field.crest_over_rim_m"},
+    EditorField{"delivery.field.outlet"},         EditorField{"delivery.field.outlets"},
+    EditorField{"delivery.field.pipe.grade"},     EditorField{"delivery.field.pipe.outside_mm"},
+    EditorField{"delivery.field.pipe.class_bar"}, EditorField{"delivery.field.pipe.bore_mm"},
+    EditorField{"delivery.field.pipe.elbows"},    EditorField{"delivery.field.pipe.valves"},
+};
+
+constexpr std::array kOverflow{
+    EditorField{"delivery.overflow.storm_mm_h", {20, 200}},
+    EditorField{"delivery.overflow.kind"},
+    EditorField{"delivery.overflow.width_m", {0.1, 2}},
+    EditorField{"delivery.overflow.pipe_mm", {50, 250}},
+    EditorField{"delivery.overflow.pipe_length_m"},
+    EditorField{"delivery.overflow.pipe_fall_m"},
+    EditorField{"delivery.overflow.lip_length_m"},
+    EditorField{"delivery.overflow.lip_drop_m"},
+    EditorField{"delivery.spill.bottom_width_m"},
+    EditorField{"delivery.spill.depth_m"},
+    EditorField{"delivery.spill.side_slope"},
+    EditorField{"delivery.spill.fall_percent"},
+    EditorField{"delivery.spill.cover"},
+};
+
+constexpr std::array kSiltTrap{
+    EditorField{"delivery.silt_trap.grain_mm"},   EditorField{"delivery.silt_trap.flow_l_per_min"},
+    EditorField{"delivery.silt_trap.silt_kg_m3"}, EditorField{"delivery.silt_trap.cleaning_days"},
+    EditorField{"delivery.silt_trap.length_m"},   EditorField{"delivery.silt_trap.width_m"},
+    EditorField{"delivery.silt_trap.depth_m"},
+};
+
+constexpr std::array kLeakTest{
+    EditorField{"delivery.leak_test.level_m"},          EditorField{"delivery.leak_test.tank_drop_mm"},
+    EditorField{"delivery.leak_test.bucket_drop_mm"},   EditorField{"delivery.leak_test.hours"},
+    EditorField{"delivery.leak_test.reading_error_mm"},
 };
 
 constexpr std::array kOverride{
@@ -127,12 +186,20 @@ constexpr std::array kPractice{
 
 constexpr std::array kSections{
     EditorSection{"place", QT_TRANSLATE_NOOP("ui::EditorPanel", "Place and soil"), kPlace, false},
+    EditorSection{"ground", QT_TRANSLATE_NOOP("ui::EditorPanel", "Ground and platform"), kGround, false},
     EditorSection{"tank", QT_TRANSLATE_NOOP("ui::EditorPanel", "Tank, finished inside"), kTank, true},
     EditorSection{"lining", QT_TRANSLATE_NOOP("ui::EditorPanel", "Stone bed and coats"), kLining, true},
     EditorSection{"catchments", QT_TRANSLATE_NOOP("ui::EditorPanel", "Roof, ground and losses"), kCatchments,
                   false},
     EditorSection{"needs", QT_TRANSLATE_NOOP("ui::EditorPanel", "Needs and target"), kNeeds, false},
     EditorSection{"weather", QT_TRANSLATE_NOOP("ui::EditorPanel", "Weather"), kWeather, false},
+    EditorSection{"source_line", QT_TRANSLATE_NOOP("ui::EditorPanel", "Pipe from the source"), kSourceLine,
+                  false},
+    EditorSection{"field_line", QT_TRANSLATE_NOOP("ui::EditorPanel", "Pipe to the field"), kFieldLine, false},
+    EditorSection{"overflow", QT_TRANSLATE_NOOP("ui::EditorPanel", "Overflow and spill path"), kOverflow,
+                  false},
+    EditorSection{"silt_trap", QT_TRANSLATE_NOOP("ui::EditorPanel", "Silt trap"), kSiltTrap, false},
+    EditorSection{"leak_test", QT_TRANSLATE_NOOP("ui::EditorPanel", "Leak test"), kLeakTest, false},
     EditorSection{"quantities", QT_TRANSLATE_NOOP("ui::EditorPanel", "Materials and measures"), kQuantities,
                   false},
     EditorSection{"bill", QT_TRANSLATE_NOOP("ui::EditorPanel", "Customary bill"), kBill, false},

@@ -41,7 +41,8 @@ FiguresPanel::FiguresPanel(Document& document, QWidget* parent) : QScrollArea(pa
   layout->addStretch();
   setWidget(inside);
   connect(&document_, &Document::projectChanged, this, &FiguresPanel::refresh);
-  connect(findings_, &FindingsList::fieldWanted, this, &FiguresPanel::fieldWanted);
+  connect(findings_, &FindingsList::findingWanted, this, &FiguresPanel::findingWanted);
+  connect(&document_, &Document::planRefined, this, [this] { findings_turn_.start(); });
   // once a turn; the first time only when the pit has had time to be drawn
   findings_turn_.setSingleShot(true);
   findings_turn_.setInterval(kAfterFirstPicture_ms);

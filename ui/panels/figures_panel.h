@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/base/finding.h"
 #include "ui/text/formatter.h"
 
 #include <QScrollArea>
@@ -28,7 +29,7 @@ public:
   void refresh();
 
 signals:
-  void fieldWanted(const QString& field);
+  void findingWanted(const core::Finding& finding);
 
 private:
   Document& document_;

@@ -18,10 +18,9 @@ QString sentence(const core::Finding& finding, const Formatter& format, const QP
                            .arg(severityColour(finding.severity, palette).name(),
                                 words::severityName(finding.severity).toHtmlEscaped(),
                                 words::findingText(finding, format).toHtmlEscaped());
-  if (finding.field.empty()) return text;
+  if (finding.field.empty() && !finding.at_m) return text;
   return text + QStringLiteral(" <a href=\"%1\">%2</a>")
-                    .arg(QString::fromStdString(finding.field).toHtmlEscaped(),
-                         FindingsList::tr("show").toHtmlEscaped());
+                    .arg(QString::fromStdString(finding.code), FindingsList::tr("show").toHtmlEscaped());
 }
 
 }  // namespace
@@ -32,6 +31,7 @@ FindingsList::FindingsList(QWidget* parent) : QWidget(parent), layout_(new QVBox
 }
 
 void FindingsList::show(const std::vector<core::Finding>& findings, const Formatter& format) {
+  findings_ = findings;
   QStringList sentences;
   for (const core::Finding& finding : findings) sentences << sentence(finding, format, palette());
   if (sentences == sentences_) return;
@@ -41,13 +41,14 @@ void FindingsList::show(const std::vector<core::Finding>& findings, const Format
     old->deleteLater();
   }
   shown_.clear();
-  for (const core::Finding& finding : findings) {
-    shown_.push_back(makeFinding(finding, sentences[qsizetype(shown_.size())]));
+  for (std::size_t k = 0; k < findings.size(); ++k) {
+    shown_.push_back(makeFinding(k, sentences[qsizetype(k)]));
     layout_->addWidget(shown_.back());
   }
 }
 
-QWidget* FindingsList::makeFinding(const core::Finding& finding, const QString& text) {
+QWidget* FindingsList::makeFinding(std::size_t number, const QString& text) {
+  const core::Finding& finding = findings_[number];
   auto* box = new QFrame(this);
   box->setObjectName(QStringLiteral("finding.") + QString::fromStdString(finding.code));
   auto* stripe = new QFrame(box);
@@ -60,7 +61,7 @@ QWidget* FindingsList::makeFinding(const core::Finding& finding, const QString& 
   label->setWordWrap(true);
   label->setTextInteractionFlags(Qt::LinksAccessibleByMouse | Qt::LinksAccessibleByKeyboard);
   if (!finding.source.empty()) label->setToolTip(words::sourceText(finding.source));
-  connect(label, &QLabel::linkActivated, this, &FindingsList::fieldWanted);
+  connect(label, &QLabel::linkActivated, this, [this, number] { emit findingWanted(findings_.at(number)); });
   auto* layout = new QHBoxLayout(box);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setSpacing(7);

@@ -21,14 +21,15 @@ public:
   void show(const std::vector<core::Finding>& findings, const Formatter& format);
 
 signals:
-  void fieldWanted(const QString& field);  ///< someone wants to see the field behind a finding
+  void findingWanted(const core::Finding& finding);  ///< someone wants to see the field or place behind it
 
 private:
   QVBoxLayout* layout_;
   std::vector<QWidget*> shown_;
   QStringList sentences_;
+  std::vector<core::Finding> findings_;
 
-  QWidget* makeFinding(const core::Finding& finding, const QString& text);
+  QWidget* makeFinding(std::size_t number, const QString& text);
 };
 
 }  // namespace ui

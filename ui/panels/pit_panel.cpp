@@ -1,6 +1,6 @@
 #include "ui/panels/pit_panel.h"
 
-#include "core/geometry/scene.h"
+#include "core/site/relief.h"
 #include "ui/document/document.h"
 #include "ui/panels/cut_controls.h"
 #include "ui/text/words.h"
@@ -33,13 +33,6 @@ constexpr double kQuarterTurn_deg = 90;
 constexpr int kPage_days = 30;
 
 enum WaterBy { by_hand, middle_year, dry_year };
-
-core::geometry::SceneOptions options(std::optional<core::geometry::CutPlane> cut, double water_level_m) {
-  core::geometry::SceneOptions options;
-  options.cut = cut;
-  options.water_level_m = water_level_m;
-  return options;
-}
 
 }  // namespace
 
@@ -148,6 +141,7 @@ void PitPanel::connectAll() {
   connect(&redraw_, &QTimer::timeout, this, &PitPanel::draw);
   const auto later = [this] { redraw_.start(); };
   connect(&document_, &Document::projectChanged, this, [this] {
+    mark_.reset();
     showWater();
     redraw_.start();
   });
@@ -233,16 +227,33 @@ void PitPanel::showDay() {
                                 format_.litres(document_.plan().geometry.volumeToLevel(level_m))));
 }
 
+core::geometry::SceneOptions PitPanel::sceneOptions(double water_level_m) const {
+  const core::Plan& plan = document_.plan();
+  const core::Project& project = document_.project();
+  core::geometry::SceneOptions options;
+  options.cut = cut_->plane(plan.geometry);
+  options.water_level_m = water_level_m;
+  options.relief =
+      core::site::reliefOf(plan.site, plan.geometry, project.lining, project.site.platform.walkway_m);
+  options.marker = mark_;
+  return options;
+}
+
+void PitPanel::pointAt(const std::optional<Eigen::Vector3d>& place) {
+  mark_ = place;
+  redraw_.start();
+}
+
 void PitPanel::draw() {
   const auto& tank = document_.plan().geometry;
-  view_->setScene(core::geometry::scene(tank, options(cut_->plane(tank), waterLevel())));
+  view_->setScene(core::geometry::scene(tank, sceneOptions(waterLevel())));
   showLayers();
   if (!looked_) look(preset_);
 }
 
 Camera PitPanel::cameraFor(ViewPreset preset) const {
   const auto& tank = document_.plan().geometry;
-  const Scene seen = core::geometry::scene(tank, options(cut_->plane(tank), 0));
+  const Scene seen = core::geometry::scene(tank, sceneOptions(0));
   const double aspect = double(std::max(1, view_->width())) / std::max(1, view_->height());
   const bool along = cut_->direction() == CutControls::Direction::along || preset == ViewPreset::plan;
   return presetFor(preset, core::geometry::framePoints(seen), aspect, along ? 0 : kQuarterTurn_deg);
@@ -262,7 +273,11 @@ void PitPanel::look(ViewPreset preset) {
 }
 
 void PitPanel::showLayers() {
-  QStringList ids{QStringLiteral("ground"), QStringLiteral("excavation")};
+  QStringList ids{QStringLiteral("ground")};
+  const core::site::SitePlan& site = document_.plan().site;
+  if (site.bench) ids << QStringLiteral("cut") << QStringLiteral("fill");
+  if (site.heap_place) ids << QStringLiteral("heap");
+  ids << QStringLiteral("excavation");
   for (const core::geometry::Layer& layer : document_.plan().layers) ids << QString::fromStdString(layer.id);
   ids << QStringLiteral("water") << QStringLiteral("person");
   if (ids == layers_->property("ids").toStringList()) return;
@@ -274,8 +289,11 @@ void PitPanel::showLayers() {
     action->setCheckable(true);
     action->setChecked(!hidden_.contains(id));
     connect(action, &QAction::toggled, this, [this, id](bool shown) {
-      hidden_.removeAll(id);
-      if (!shown) hidden_ << id;
+      const QString pattern = id + QStringLiteral("_pattern");  // of cut and fill
+      for (const QString& part : {id, pattern}) {
+        hidden_.removeAll(part);
+        if (!shown) hidden_ << part;
+      }
       view_->setHiddenParts(hidden_);
     });
   }

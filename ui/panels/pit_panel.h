@@ -1,11 +1,13 @@
 #pragma once
 
 #include "core/geometry/camera.h"
+#include "core/geometry/scene.h"
 #include "ui/text/formatter.h"
 
 #include <QStringList>
 #include <QTimer>
 #include <QWidget>
+#include <optional>
 
 class QCheckBox;
 class QComboBox;
@@ -32,6 +34,8 @@ public:
   void setFormatter(const Formatter& format);
   void setDark(bool dark);
   void look(core::geometry::ViewPreset preset);
+  /// Stands a mark at a place of the tank's frame until the project changes; nothing takes it away.
+  void pointAt(const std::optional<Eigen::Vector3d>& place);
 
 private:
   Document& document_;
@@ -51,6 +55,7 @@ private:
   bool water_follows_overflow_ = true;
   double hand_level_m_ = 0;
   int day_ = 0;  // of the weather year, when the level follows a day
+  std::optional<Eigen::Vector3d> mark_;
   bool looked_ = false;
   bool uncut_for_plan_ = false;  // shown whole because it is looked at from above
 
@@ -65,6 +70,7 @@ private:
   void showDay();
   bool followsDay() const;
   double waterLevel() const;
+  core::geometry::SceneOptions sceneOptions(double water_level_m) const;
   core::geometry::Camera cameraFor(core::geometry::ViewPreset preset) const;
 };
 

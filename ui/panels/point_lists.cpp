@@ -21,29 +21,12 @@ Points outlineOf(const core::Project& project) {
   return points;
 }
 
-Points heightsOf(const core::Project& project) {
-  Points points;
-  for (const Eigen::Vector3d& point : project.site.ground.points_m)
-    points.push_back({point.x(), point.y(), point.z()});
-  return points;
-}
-
 core::Problems takeOutline(Document& document, const Points& points) {
   return document.change(text(QT_TRANSLATE_NOOP("ui::PointTable", "Clear outline")),
                          [&](core::Project& project) {
                            project.tank.outline_m.clear();
                            for (const PointTable::Point& point : points)
                              project.tank.outline_m.emplace_back(point[0], point[1]);
-                         });
-}
-
-core::Problems takeHeights(Document& document, const Points& points) {
-  return document.change(text(QT_TRANSLATE_NOOP("ui::PointTable", "Spot heights")),
-                         [&](core::Project& project) {
-                           project.site.ground.kind = core::GroundKind::spot_heights;
-                           project.site.ground.points_m.clear();
-                           for (const PointTable::Point& point : points)
-                             project.site.ground.points_m.emplace_back(point[0], point[1], point[2]);
                          });
 }
 
@@ -67,15 +50,6 @@ PointTable* makeOutlineTable(Document& document, QWidget* parent) {
   table->setTake([&document](const Points& points) { return takeOutline(document, points); });
   return follow(document, table, outlineOf,
                 [](const core::Project& project) { return project.tank.shape == core::Shape::polygon; });
-}
-
-PointTable* makeSpotHeightTable(Document& document, QWidget* parent) {
-  auto* table = new PointTable(QStringLiteral("site.ground.points_m"),
-                               {QStringLiteral("x"), QStringLiteral("y"), QStringLiteral("z")}, parent);
-  table->setTake([&document](const Points& points) { return takeHeights(document, points); });
-  return follow(document, table, heightsOf, [](const core::Project& project) {
-    return project.site.ground.kind == core::GroundKind::spot_heights;
-  });
 }
 
 }  // namespace ui

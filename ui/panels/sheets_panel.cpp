@@ -47,10 +47,12 @@ SheetsPanel::SheetsPanel(Document& document, QWidget* parent)
   layout->addWidget(scroll_, 1);
   rebuild_.setSingleShot(true);
   connect(&rebuild_, &QTimer::timeout, this, &SheetsPanel::rebuild);
-  connect(&document_, &Document::projectChanged, this, [this] {
+  const auto again = [this] {
     handout_.reset();
     if (isVisible()) rebuild_.start();
-  });
+  };
+  connect(&document_, &Document::projectChanged, this, again);
+  connect(&document_, &Document::planRefined, this, again);
   connect(pages_, &QComboBox::currentIndexChanged, this, &SheetsPanel::showPage);
   connect(zoom_, &QSlider::valueChanged, this, &SheetsPanel::showZoom);
 }

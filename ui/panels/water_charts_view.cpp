@@ -3,6 +3,7 @@
 #include "ui/document/document.h"
 #include "ui/drawings/water_charts.h"
 #include "ui/panels/chart_view.h"
+#include "ui/panels/screen_style.h"
 
 #include <QStackedWidget>
 #include <QTabBar>
@@ -16,16 +17,6 @@ namespace {
 
 using core::water::ReliabilityMap;
 using core::water::WaterPlan;
-
-constexpr double kScreenText_mm = 2.4;
-
-drawings::Style screenStyle(bool dark) {
-  drawings::Style style;
-  style.dark = dark;
-  style.text_mm = kScreenText_mm;
-  style.fixed_scale = false;
-  return style;
-}
 
 std::size_t nearest(const std::vector<double>& values, double value) {
   const auto away = [value](double v) { return std::abs(v - value); };

@@ -19,10 +19,25 @@ Tones coatTones(int coat) {
   return tones[static_cast<std::size_t>(std::max(coat, 1) - 1) % tones.size()];
 }
 
+Tones even(const QColor& tone) {
+  return {tone, tone};
+}
+
+// cut is darker than untouched ground and fill lighter
 Tones tones(const Part& part) {
   switch (part.role) {
     case Role::ground:
       return {{0xb0, 0x92, 0x66}, {0x93, 0x70, 0x45}};
+    case Role::cut:
+      return isPattern(part) ? even({0x7d, 0x46, 0x33}) : Tones{{0xb2, 0x76, 0x5c}, {0x96, 0x5a, 0x42}};
+    case Role::fill:
+      return isPattern(part) ? even({0x67, 0x72, 0x4a}) : Tones{{0xa6, 0xae, 0x84}, {0x86, 0x90, 0x63}};
+    case Role::heap:
+      return {{0x8c, 0x6e, 0x4e}, {0x72, 0x56, 0x39}};
+    case Role::arrow:
+      return even({0x3a, 0x46, 0x55});
+    case Role::marker:
+      return even({0xcc, 0x14, 0x64});
     case Role::excavation:
       return {{0xc7, 0xaa, 0x7c}, {0xa8, 0x86, 0x56}};
     case Role::stone_bed:
@@ -36,12 +51,16 @@ Tones tones(const Part& part) {
     case Role::water:
       return {{0x3d, 0x97, 0xa6, 0x96}, {0x2b, 0x83, 0x96, 0x9c}};
     case Role::person:
-      return {{0x60, 0x66, 0x70}, {0x60, 0x66, 0x70}};
+      return even({0x60, 0x66, 0x70});
   }
   return {};
 }
 
 }  // namespace
+
+bool isPattern(const Part& part) {
+  return part.id == "cut_pattern" || part.id == "fill_pattern";
+}
 
 QColor faceColour(const Part& part) {
   return tones(part).face;

@@ -8,8 +8,12 @@
 
 namespace ui::view3d {
 
-/// Colour of a part, by what it is: earth ochre, stone grey, coats in warm tones that differ in lightness
-/// too.
+/// Whether a part is the stripes on cut or filled ground, which are darker than that ground and have no edge
+/// lines.
+bool isPattern(const core::geometry::Part& part);
+
+/// Colour of a part, by what it is: earth ochre, cut ground reddish, filled ground olive, stone grey, coats
+/// in warm tones that differ in lightness too.
 QColor faceColour(const core::geometry::Part& part);
 /// The same part where it is cut: a stronger tone.
 QColor sectionColour(const core::geometry::Part& part);

@@ -105,7 +105,7 @@ ShadedPart shaded(const Part& part) {
   for (std::size_t k = 0; k < triangles.size(); ++k)
     addFace(ready.faces, part, triangles[k],
             k < part.first_section_triangle ? faceColour(part) : sectionColour(part));
-  const bool outlined = part.role != Role::person && part.role != Role::water;
+  const bool outlined = part.role != Role::person && part.role != Role::water && !isPattern(part);
   if (outlined) ready.edges = EdgeFinder(part).sharpEdges();
   return ready;
 }

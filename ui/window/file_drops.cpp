@@ -1,5 +1,7 @@
 #include "ui/window/file_drops.h"
 
+#include "ui/widgets/waiting.h"
+
 #include <QDropEvent>
 #include <QMimeData>
 #include <QUrl>
@@ -21,6 +23,7 @@ bool FileDrops::eventFilter(QObject* watched, QEvent* event) {
   auto* drop = static_cast<QDropEvent*>(event);
   const QString path = projectFileIn(drop->mimeData());
   if (path.isEmpty()) return false;
+  if (isRunningBeside()) return true;
   drop->acceptProposedAction();
   if (!drag) emit dropped(path);
   return true;

@@ -1,13 +1,17 @@
 #include "ui/window/main_window.h"
 
+#include "ui/panels/delivery_panel.h"
 #include "ui/panels/drawings_panel.h"
 #include "ui/panels/editor_panel.h"
 #include "ui/panels/figures_panel.h"
+#include "ui/panels/ground_panel.h"
 #include "ui/panels/pit_panel.h"
 #include "ui/panels/sheets_panel.h"
 #include "ui/panels/water_panel.h"
 #include "ui/widgets/icons.h"
 #include "ui/widgets/message_bar.h"
+#include "ui/widgets/survey_table.h"
+#include "ui/widgets/waiting.h"
 #include "ui/window/actions.h"
 #include "ui/window/file_drops.h"
 #include "ui/window/settings.h"
@@ -47,7 +51,9 @@ MainWindow::MainWindow(QWidget* parent)
       editor_(new EditorPanel(document_, this)),
       tabs_(new QTabWidget(this)),
       pit_(new PitPanel(document_, this)),
+      ground_(new GroundPanel(document_, this)),
       water_(new WaterPanel(document_, this)),
+      delivery_(new DeliveryPanel(document_, this)),
       drawings_(new DrawingsPanel(document_, this)),
       sheets_(new SheetsPanel(document_, this)),
       figures_(new FiguresPanel(document_, this)) {
@@ -75,7 +81,9 @@ void MainWindow::arrange() {
   tabs_->setObjectName(QStringLiteral("tabs"));
   tabs_->setDocumentMode(true);
   tabs_->addTab(pit_, tr("Pit"));
+  tabs_->addTab(ground_, tr("Ground"));
   tabs_->addTab(water_, tr("Water"));
+  tabs_->addTab(delivery_, tr("Pipes"));
   tabs_->addTab(drawings_, tr("Drawings"));
   tabs_->addTab(sheets_, tr("Sheets"));
   auto* columns = new QHBoxLayout;
@@ -131,7 +139,14 @@ void MainWindow::connectAll() {
   connect(&keeper_, &FileKeeper::changed, this, &MainWindow::showTitle);
   connect(&keeper_, &FileKeeper::changed, this, &MainWindow::keepWork);
   connect(&document_, &Document::projectChanged, this, &MainWindow::keepWork);
-  connect(figures_, &FiguresPanel::fieldWanted, this, &MainWindow::goTo);
+  document_.setGroundMaker(
+      [this](const core::Ground& ground, bool may_give_up) { return makeGround(ground, may_give_up); });
+  connect(figures_, &FiguresPanel::findingWanted, this, &MainWindow::showFinding);
+  connect(editor_, &EditorPanel::surveyWanted, this, [this] {
+    tabs_->setCurrentWidget(ground_);
+    ground_->showSurvey();
+  });
+  connect(ground_->survey(), &SurveyTable::fileWanted, this, &MainWindow::askSurvey);
   connect(water_, &WaterPanel::importWanted, this, &MainWindow::askWeather);
   connect(sheets_, &SheetsPanel::exportWanted, this, [this] { askExport(QStringLiteral(".pdf")); });
   connect(sheets_, &SheetsPanel::printWanted, this, &MainWindow::print);
@@ -141,7 +156,9 @@ void MainWindow::setFormatter(const Formatter& format) {
   format_ = format;
   editor_->setFormatter(format);
   pit_->setFormatter(format);
+  ground_->setFormatter(format);
   water_->setFormatter(format);
+  delivery_->setFormatter(format);
   drawings_->setFormatter(format);
   sheets_->setFormatter(format);
   figures_->setFormatter(format);
@@ -172,7 +189,9 @@ void MainWindow::applyDark(bool dark) {
   applyTheme(dark);
   actions_->refreshIcons();
   pit_->setDark(dark);
+  ground_->setDark(dark);
   water_->setDark(dark);
+  delivery_->setDark(dark);
   drawings_->setDark(dark);
   sheets_->refreshIcons();
   figures_->refresh();
@@ -210,8 +229,26 @@ void MainWindow::look(const QString& preset) {
 }
 
 void MainWindow::goTo(const QString& field) {
-  if (editor_->goTo(field)) return;
-  if (water_->goTo(field)) tabs_->setCurrentWidget(water_);
+  if (editor_->goTo(field)) {
+    if (!field.startsWith(QLatin1String("delivery."))) return;
+    tabs_->setCurrentWidget(delivery_);
+    delivery_->showPageOf(field);
+    editor_->goTo(field);  // the focus stays on the editor
+  } else if (ground_->goTo(field)) {
+    tabs_->setCurrentWidget(ground_);
+  } else if (water_->goTo(field)) {
+    tabs_->setCurrentWidget(water_);
+  } else if (delivery_->goTo(field)) {
+    tabs_->setCurrentWidget(delivery_);
+  }
+}
+
+void MainWindow::showFinding(const core::Finding& finding) {
+  pit_->pointAt(finding.at_m);
+  const QString field = QString::fromStdString(finding.field);
+  // beside a field of the editor the place can be seen; other fields stand in tabs of their own
+  if (!editor_->goTo(field)) return goTo(field);
+  if (finding.at_m) tabs_->setCurrentWidget(pit_);
 }
 
 void MainWindow::about() {
@@ -224,7 +261,7 @@ void MainWindow::about() {
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
-  if (!mayLeave()) return event->ignore();
+  if (isRunningBeside() || !mayLeave()) return event->ignore();
   recovery_.forget();
   recovery_.flush();
   Settings::setGeometry(saveGeometry());

@@ -17,7 +17,9 @@ namespace ui {
 class Actions;
 class EditorPanel;
 class FiguresPanel;
+class DeliveryPanel;
 class DrawingsPanel;
+class GroundPanel;
 class MessageBar;
 class PitPanel;
 class SheetsPanel;
@@ -49,6 +51,8 @@ public:
   void startWithExample();
   /// Takes a daily weather record from a file and says how it went.
   void readWeather(const QString& path);
+  /// Takes spot heights from a file and says how it went.
+  void readSurvey(const QString& path);
   /// Offers work that an earlier run could not save.
   void offerRecovery();
 
@@ -72,7 +76,9 @@ private:
   EditorPanel* editor_;
   QTabWidget* tabs_;
   PitPanel* pit_;
+  GroundPanel* ground_;
   WaterPanel* water_;
+  DeliveryPanel* delivery_;
   DrawingsPanel* drawings_;
   SheetsPanel* sheets_;
   FiguresPanel* figures_;
@@ -88,6 +94,7 @@ private:
   void look(const QString& preset);
   void about();
   void goTo(const QString& field);
+  void showFinding(const core::Finding& finding);
 
   // main_window_files.cpp
   bool mayLeave();
@@ -100,6 +107,8 @@ private:
   void askExport(const QString& ending);
   void print();
   void askWeather();
+  void askSurvey();
+  std::shared_ptr<const core::site::SurveyedGround> makeGround(const core::Ground& ground, bool may_give_up);
   void recover(const LeftBehind& work);
   using ProblemText = QString (*)(const core::Problem&, const Formatter&);
   void sayProblems(const QString& what, const core::Problems& problems,

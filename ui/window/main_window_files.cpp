@@ -1,6 +1,7 @@
 #include "ui/handouts/handout.h"
 #include "ui/text/words.h"
 #include "ui/widgets/message_bar.h"
+#include "ui/widgets/waiting.h"
 #include "ui/window/actions.h"
 #include "ui/window/examples.h"
 #include "ui/window/export.h"
@@ -22,6 +23,7 @@ namespace {
 
 constexpr int kProblemsShown = 5;
 constexpr QLatin1String kEnding(".tankwright");
+constexpr qint64 kLargeFile = 1 << 20;  // bytes; from here on read beside the window
 
 QString withEnding(const QString& path, const QString& ending) {
   return QFileInfo(path).suffix().isEmpty() ? path + ending : path;
@@ -47,8 +49,13 @@ bool MainWindow::mayLeave() {
 }
 
 bool MainWindow::openFile(const QString& path) {
-  if (!mayLeave()) return false;
-  const core::Problems problems = keeper_.open(path);
+  if (isRunningBeside() || !mayLeave()) return false;
+  const FileKeeper::Beside beside = [&](const std::function<void()>& work) {
+    runBeside(this, tr("Reading %1").arg(QFileInfo(path).fileName()), Patience::must_wait,
+              [&](const std::atomic<bool>&) { work(); });
+  };
+  const bool is_large = QFileInfo(path).size() > kLargeFile;
+  const core::Problems problems = keeper_.open(path, is_large ? beside : FileKeeper::Beside{});
   if (!problems.empty()) {
     sayProblems(tr("%1 was not opened.").arg(QFileInfo(path).fileName()), problems);
     return false;
@@ -156,16 +163,18 @@ void MainWindow::askExport(const QString& ending) {
 
 void MainWindow::exportFile(const QString& path) {
   messages_->say(MessageBar::Kind::question, tr("Writing %1…").arg(path));
-  exports_.start([this, path, project = document_.project(), plan = document_.plan(), format = format_] {
-    const QString reason = exportTo(project, plan, path, format);
-    QMetaObject::invokeMethod(this, [this, path, reason] {
-      if (reason.isEmpty()) {
-        messages_->say(MessageBar::Kind::done, tr("Written: %1.").arg(path));
-      } else {
-        messages_->say(MessageBar::Kind::problem, tr("%1 was not written. %2").arg(path, reason));
-      }
-    });
-  });
+  exports_.start(
+      [this, path, project = document_.project(), plan = document_.plan(), format = format_]() mutable {
+        core::searchSlips(project, plan);
+        const QString reason = exportTo(project, plan, path, format);
+        QMetaObject::invokeMethod(this, [this, path, reason] {
+          if (reason.isEmpty()) {
+            messages_->say(MessageBar::Kind::done, tr("Written: %1.").arg(path));
+          } else {
+            messages_->say(MessageBar::Kind::problem, tr("%1 was not written. %2").arg(path, reason));
+          }
+        });
+      });
 }
 
 void MainWindow::finishExports() {
@@ -175,6 +184,7 @@ void MainWindow::finishExports() {
 void MainWindow::print() {
   QPrinter printer(QPrinter::HighResolution);
   printer.setPageSize(QPageSize(QPageSize::A4));
+  document_.finishPlan();
   const handouts::Handout handout({document_.project(), document_.plan(), format_}, {});
   QPrintDialog dialog(&printer, this);
   dialog.setMinMax(1, handout.pageCount());
