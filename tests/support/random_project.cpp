@@ -101,6 +101,18 @@ core::Ground randomGround(Random& random) {
   return ground;
 }
 
+core::Platform randomPlatform(Random& random) {
+  core::Platform platform;
+  platform.level_by = static_cast<core::PlatformLevel>(random.whole(0, 2));
+  platform.level_m = random.between(-1, 1);
+  platform.walkway_m = zeroOr(random, 0.3, 1.2);
+  platform.cut_batter = random.between(0.3, 2);
+  platform.fill_batter = random.between(1, 2.5);
+  platform.topsoil_m = zeroOr(random, 0.05, 0.3);
+  platform.compacted_per_bank = random.between(0.8, 1);
+  return platform;
+}
+
 core::Site randomSite(Random& random) {
   core::Site site;
   site.latitude_deg = maybe(random, -60, 60);
@@ -114,7 +126,63 @@ core::Site randomSite(Random& random) {
   site.rock_floor = maybeFlag(random);
   site.house_downhill_m = maybe(random, 0, 500);
   site.toddlers_within_20_m = maybeFlag(random);
+  site.position = {random.between(-5, 5), random.between(-5, 5), random.between(-90, 90)};
+  site.platform = randomPlatform(random);
+  site.spoil_azimuth_deg = maybe(random, 0, 360);
   return site;
+}
+
+std::vector<core::RoutePoint> randomRoute(Random& random) {
+  std::vector<core::RoutePoint> route;
+  double distance_m = 0;
+  for (int k = random.whole(0, 6); k > 0; --k) {
+    route.push_back({distance_m, random.between(-30, 30)});
+    distance_m += random.between(0.5, 40);
+  }
+  return route;
+}
+
+core::Pipe randomPipe(Random& random) {
+  core::Pipe pipe;
+  pipe.grade = static_cast<core::PipeGrade>(random.whole(0, 1));
+  pipe.outside_mm = random.chance(0.5) ? 32 : 63;
+  pipe.class_bar = random.chance(0.5) ? 10 : 12.5;
+  if (random.chance(0.3)) {
+    pipe.bore_mm = random.between(15, 80);
+    pipe.class_bar = random.between(5, 20);
+  } else if (pipe.outside_mm == 32 && pipe.grade == core::PipeGrade::pe100) {
+    pipe.class_bar = 12.5;
+  }
+  pipe.elbows = random.whole(0, 8);
+  pipe.valves = random.whole(0, 3);
+  return pipe;
+}
+
+std::optional<core::Delivery> randomDelivery(Random& random) {
+  if (random.chance(0.4)) return std::nullopt;
+  core::Delivery d;
+  d.water_temperature_c = random.between(4, 30);
+  d.source = {randomRoute(random), random.between(0, 1), maybe(random, 1, 60), randomPipe(random)};
+  d.field = {randomRoute(random),    random.chance(0.6),
+             random.between(0, 0.5), static_cast<core::OutletKind>(random.whole(0, 6)),
+             random.whole(1, 20),    randomPipe(random)};
+  d.overflow.kind = static_cast<core::OverflowKind>(random.whole(0, 1));
+  d.overflow.width_m = random.between(0.1, 1);
+  d.overflow.pipe_mm = random.between(40, 200);
+  d.overflow.storm_mm_h = maybe(random, 20, 200);
+  d.overflow.lip_length_m = zeroOr(random, 0.3, 2);
+  d.overflow.lip_drop_m = zeroOr(random, 0.01, 0.1);
+  d.spill.cover = static_cast<core::SpillCover>(random.whole(0, 3));
+  d.spill.fall_percent = random.between(0.5, 20);
+  d.silt_trap.grain_mm = random.between(0.05, 0.5);
+  d.silt_trap.flow_l_per_min = maybe(random, 1, 200);
+  d.silt_trap.length_m = maybe(random, 0.5, 3);
+  d.silt_trap.width_m = maybe(random, 0.3, 1);
+  d.silt_trap.depth_m = maybe(random, 0.2, 1);
+  d.leak_test.level_m = maybe(random, 0.1, 2);
+  d.leak_test.tank_drop_mm = maybe(random, 0, 30);
+  d.leak_test.bucket_drop_mm = maybe(random, 0, 8);
+  return d;
 }
 
 core::Tank randomTank(Random& random, core::Shape shape) {
@@ -292,8 +360,8 @@ std::optional<core::Water> randomWater(Random& random) {
 /// Keys of a later version, in the order of their pointers.
 std::vector<core::KeptKey> randomKept(Random& random) {
   std::vector<core::KeptKey> kept;
-  if (random.chance(0.3)) kept.push_back({"/delivery", "{\"z\":1,\"a\":[[1,2],[3,4.25]]}"});
   if (random.chance(0.3)) kept.push_back({"/lining/coats/0/brand", "\"grey\""});
+  if (random.chance(0.3)) kept.push_back({"/prices", "{\"z\":1,\"a\":[[1,2],[3,4.25]]}"});
   if (random.chance(0.3)) kept.push_back({"/site/surveyed~1by", "[\"A. B.\",null,1.5,{\"x\":-3}]"});
   if (random.chance(0.3)) kept.push_back({"/tank/note", "{}"});
   return kept;
@@ -310,6 +378,7 @@ Project candidate(Random& random, core::Shape shape) {
   project.lining = randomLining(random);
   project.works = randomWorks(random);
   project.water = randomWater(random);
+  project.delivery = randomDelivery(random);
   project.kept = randomKept(random);
   return project;
 }

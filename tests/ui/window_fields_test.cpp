@@ -15,6 +15,7 @@
 #include <QTemporaryDir>
 #include <QTest>
 #include <cmath>
+#include <functional>
 #include <set>
 
 #include <catch2/catch.hpp>
@@ -69,7 +70,8 @@ QString otherText(const FieldValue& now) {
 }
 
 bool standsInTable(const Field& field) {
-  return field.id.starts_with("water.") && core::listOf(field) != nullptr;
+  const bool is_of_tab = field.id.starts_with("water.") || field.id.starts_with("delivery.");
+  return is_of_tab && core::listOf(field) != nullptr;
 }
 
 int columnOf(const Field& field) {
@@ -140,6 +142,16 @@ void walk(ui::MainWindow& window, std::set<std::string>& edited) {
   }
 }
 
+/// What else decides which fields are used.
+std::vector<std::function<void(core::Project&)>> otherChoices() {
+  return {[](core::Project& p) { p.site.platform.level_by = core::PlatformLevel::given; },
+          [](core::Project& p) { p.delivery->overflow.kind = core::OverflowKind::notch; },
+          [](core::Project& p) {
+            p.site.ground.kind = core::GroundKind::spot_heights;
+            p.site.ground.points_m = {{-30, -30, 0}, {30, -30, 0}, {30, 30, 4}, {-30, 30, 4}};
+          }};
+}
+
 }  // namespace
 
 TEST_CASE(
@@ -148,6 +160,9 @@ TEST_CASE(
   window->editor().openAll();
   const std::string at_first = bytes(*window);
   control<QAbstractButton>(*window, QStringLiteral("water.crops.add")).click();
+  window->document().change(QStringLiteral("measured"), [](core::Project& p) {
+    for (core::Pipe* pipe : {&p.delivery->source.pipe, &p.delivery->field.pipe}) pipe->bore_mm = 27;
+  });
   std::set<std::string> edited{"tank.shape", "site.ground.kind"};
   walk(*window, edited);
   auto& shape = control<QComboBox>(*window, QStringLiteral("tank.shape"));
@@ -157,9 +172,10 @@ TEST_CASE(
     CHECK(int(window->document().project().tank.shape) == k);
     walk(*window, edited);
   }
-  QTest::keyClick(&control<QComboBox>(*window, QStringLiteral("site.ground.kind")), Qt::Key_Down);
-  CHECK(window->document().project().site.ground.kind == core::GroundKind::slope);
-  walk(*window, edited);
+  for (const auto& choose : otherChoices()) {
+    REQUIRE(window->document().change(QStringLiteral("another choice"), choose).empty());
+    walk(*window, edited);
+  }
   CHECK(edited.size() == core::fields().size());
   const std::string at_last = bytes(*window);
   CHECK(at_last != at_first);
@@ -359,25 +375,6 @@ TEST_CASE("A polygon's corners can be typed; a list that is not convex stays to 
   table.item(1, 0)->setText(QStringLiteral("900000"));  // farther than a project file may say
   CHECK(bytes(*window) == good);
   CHECK_FALSE(problem.isHidden());
-}
-
-TEST_CASE("Spot heights can be chosen, pasted and undone although a ground without points is refused") {
-  const auto window = makeWindow();
-  window->editor().openAll();
-  const std::string before = bytes(*window);
-  auto& kind = control<QComboBox>(*window, QStringLiteral("site.ground.kind"));
-  kind.setCurrentIndex(kind.findData(QStringLiteral("spot_heights")));
-  CHECK(bytes(*window) == before);
-  REQUIRE(control(*window, QStringLiteral("site.ground.points_m")).isVisible());
-  QApplication::clipboard()->setText(QStringLiteral("0\t0\t0.2\n10\t0\t0.1\n0\t8\t-0.4\n"));
-  control<QAbstractButton>(*window, QStringLiteral("site.ground.points_m.paste")).click();
-  const core::Ground& ground = window->document().project().site.ground;
-  CHECK(ground.kind == core::GroundKind::spot_heights);
-  REQUIRE(ground.points_m.size() == 3);
-  CHECK(ground.points_m[2] == Eigen::Vector3d(0, 8, -0.4));
-  CHECK(control<QLabel>(*window, QStringLiteral("site.ground.kind.problem")).isHidden());
-  undoAll(*window);
-  CHECK(bytes(*window) == before);
 }
 
 TEST_CASE("The answers to the customary bill change the project only when their buttons are pressed") {

@@ -22,7 +22,7 @@ TEST_CASE("what the reader would refuse is refused before it can be saved: spot 
   CHECK(refuses(p, "too_few", "site.ground.points_m"));
   p.site.ground.points_m = {{0, 0, 0}, {1, 0, 0}, {0, 1, 0}};
   CHECK(core::check(p).empty());
-  p.site.ground.points_m[1].x() = 1000.1;
+  p.site.ground.points_m = {{0, 0, 0}, {1000.1, 0, 0}, {0, 1, 0}};
   CHECK(refuses(p, "out_of_range", "site.ground.points_m[1][0]"));
 }
 

@@ -174,8 +174,8 @@ TEST_CASE("plan --json prints one object with the agreed keys and nothing else")
   CHECK(plan["format"] == "tankwright-plan");
   CHECK(plan["version"] == 1);
   checkHas(plan, {"format", "version", "tank", "earthwork", "layers", "materials", "batches", "labour",
-                  "schedule", "findings", "water"});
-  for (const char* later : {"delivery", "cost"}) CHECK_FALSE(plan.contains(later));
+                  "schedule", "findings", "site", "water", "delivery"});
+  CHECK_FALSE(plan.contains("cost"));
   checkHas(plan["tank"], {"brim_volume_m3", "full_volume_m3", "usable_volume_m3", "full_surface_m2",
                           "floor_m2", "wall_m2", "rim_length_m", "brim_area_m2"});
   checkHas(plan["earthwork"], {"pit_volume_m3", "pit_top_length_m", "pit_top_width_m", "pit_depth_m",

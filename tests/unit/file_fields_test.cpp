@@ -45,6 +45,7 @@ TEST_CASE("every field has an id of its own, a known source, sane limits and an 
 TEST_CASE("the default of every field is within its own range") {
   core::Project project;
   project.water.emplace();
+  project.delivery.emplace();
   for (const Field& field : core::fields()) {
     for (std::size_t row = 0; row < core::rowCount(field, project); ++row) {
       INFO(core::pathOf(field, row));
@@ -58,6 +59,7 @@ TEST_CASE("what is set is what is got, in every field of random projects") {
     const core::Project from = support::randomProject(seed);
     core::Project to = support::randomProject(seed + 1000);
     to.works.reset();
+    to.delivery = from.delivery ? std::optional(core::Delivery{}) : std::nullopt;
     to.water = from.water ? std::optional(core::Water{}) : std::nullopt;
     for (const core::List& list : core::lists()) {
       if (list.applies(from)) list.resize(to, list.size(from));

@@ -326,12 +326,19 @@ json waterRows() {
 }
 
 /// A project in which every field is used.
+/// Two good points for each way of a pipe.
+json deliveryRows() {
+  const json route = {{{"distance_m", 0}, {"over_rim_m", 2}}, {{"distance_m", 30}, {"over_rim_m", 1}}};
+  return {{"source", {{"route", route}}}, {"field", {{"route", route}}}};
+}
+
 json everyField(const core::Field& field) {
   json project = rectangle();
   if (field.id == "tank.diameter_m")
     project["tank"] = {{"shape", "round"}, {"measured_at", "floor"}, {"diameter_m", 4},    {"depth_m", 1.4},
                        {"batter", 0.1},    {"freeboard_m", 0.15},    {"dead_depth_m", 0.1}};
   if (field.id.starts_with("water.")) project["water"] = waterRows();
+  if (field.id.starts_with("delivery.")) project["delivery"] = deliveryRows();
   return project;
 }
 

@@ -150,12 +150,8 @@ TEST_CASE("smaller than the recommended tank, at the border and when the recomme
 TEST_CASE("parts of the file that are absent or not yet computed are named") {
   core::Project p = quiet();
   CHECK(find(found(p), "part_absent")->values[0].token == "water");
-  p.kept.push_back({"/delivery", "{}"});
-  CHECK(find(found(p), "part_not_computed")->values[0].token == "delivery");
+  p.kept.push_back({"/prices", "{}"});
+  CHECK(find(found(p), "part_not_computed")->values[0].token == "prices");
   p.kept.push_back({"/tank/colour", "\"green\""});
   CHECK(find(found(p), "unknown_key")->values[0].token == "/tank/colour");
-  CHECK_FALSE(raises(p, "ground_not_computed"));
-  p.site.ground.kind = core::GroundKind::slope;
-  CHECK(raises(p, "ground_not_computed"));
-  CHECK_FALSE(core::plan(p)->earthwork.bench_cut_m3);
 }

@@ -69,7 +69,7 @@ std::vector<core::Project> troubledProjects() {
   deep.works->plasterers = 1;
   deep.works->fill_within_days = 2;
   deep.site.ground.kind = core::GroundKind::slope;
-  deep.kept = {{"/delivery", "{}"}, {"/colour", "1"}};
+  deep.kept = {{"/prices", "{}"}, {"/colour", "1"}};
   core::Project small = projectWithEverything();
   small.tank.length_m = 2;
   small.tank.width_m = 2;
@@ -104,11 +104,17 @@ std::vector<core::Project> troubledSites() {
   loam.site.soil = core::Soil::firm_loam;
   loam.tank.depth_m = 2.4;
   std::vector<core::Project> all{fill, wet, loam};
-  for (int cm = 0; cm < 260; cm += 2) {  // somewhere between lifted and held
+  for (int cm = 0; cm < 600; cm += 2) {  // somewhere between lifted and held
     loam.site.water_table_depth_m = cm / 100.0;
     all.push_back(loam);
   }
   return all;
+}
+
+bool isOfGround(std::string_view code) {
+  return code.starts_with("site_survey_") || code.starts_with("site_slip_") ||
+         code.starts_with("site_spoil_") || code.ends_with("_face_too_steep") ||
+         code == "site_platform_impossible" || code == "site_tank_on_fill";
 }
 
 core::Problem problem(std::string code, std::string path) {
@@ -248,7 +254,7 @@ TEST_CASE("a problem in a row names the coat, bed, month or entry") {
   CHECK(words::placeText("lining.coats[0]", kMetric) == "Coat 1 (lining.coats[0])");
   CHECK(words::placeText("tank.outline_m[3]", kMetric) == "Clear outline, entry 4 (tank.outline_m[3])");
   CHECK(words::placeText("site.ground.points_m[7][2]", kMetric) ==
-        "Spot heights, entry 8 (site.ground.points_m[7][2])");
+        "Spot height, row 8 (site.ground.points_m[7][2])");
   CHECK(words::placeText("water.beds[1].plant_month", kMetric) ==
         "Bed 2: Planted, month (water.beds[1].plant_month)");
   CHECK(words::placeText("water.climate.months[3].rain_mm", kMetric) ==
@@ -259,6 +265,10 @@ TEST_CASE("a problem in a row names the coat, bed, month or entry") {
         "Months of the source, entry 13 (water.source.months[12])");
   CHECK(words::placeText("water.climate.daily[16][2]", kMetric) ==
         "Daily record, entry 17 (water.climate.daily[16][2])");
+  CHECK(words::placeText("delivery.source.route[2].over_rim_m", kMetric) ==
+        "Source line, point 3: Height over the rim (delivery.source.route[2].over_rim_m)");
+  CHECK(words::placeText("delivery.field.route[0]", kMetric) ==
+        "Field line, point 1 (delivery.field.route[0])");
   CHECK(words::placeText("no.such[x].thing[", kMetric) == "no.such[x].thing[");
   CHECK(words::placeText("", kMetric) == "The project file");
 }
@@ -294,7 +304,9 @@ TEST_CASE("every finding code makes a sentence from a real plan, in both unit sy
     }
   }
   for (const std::string_view code : core::findingCodes()) {
-    if (code.starts_with("water_")) continue;  // text_water_test.cpp
+    if (code.starts_with("water_")) continue;     // text_water_test.cpp
+    if (code.starts_with("delivery_")) continue;  // text_delivery_test.cpp
+    if (isOfGround(code)) continue;               // text_ground_test.cpp
     INFO(code);
     CHECK(seen.contains(std::string(code)));
   }
