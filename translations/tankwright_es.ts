@@ -336,6 +336,268 @@
         <source>Tank of %1: %2</source>
         <translation type="unfinished">Tanque de %1: %2</translation>
     </message>
+    <message>
+        <source>Time since it was full</source>
+        <translation type="unfinished">Tiempo desde que estaba lleno</translation>
+    </message>
+    <message>
+        <source>Minutes since it was full</source>
+        <translation type="unfinished">Minutos desde que estaba lleno</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <comment>minutes</comment>
+        <translation type="unfinished">%1 min</translation>
+    </message>
+    <message>
+        <source>the line draws no lower than %1 over the floor</source>
+        <translation type="unfinished">la tubería no saca agua más abajo de %1 sobre el piso</translation>
+    </message>
+    <message>
+        <source>drawn down after %1</source>
+        <translation type="unfinished">vaciado después de %1</translation>
+    </message>
+    <message>
+        <source>The tank is not emptied through this line.</source>
+        <translation type="unfinished">El tanque no se vacía por esta tubería.</translation>
+    </message>
+    <message>
+        <source>How the tank empties is not known: %1.</source>
+        <translation type="unfinished">No se sabe cómo se vacía el tanque: %1.</translation>
+    </message>
+    <message>
+        <source>Water over the floor</source>
+        <translation type="unfinished">Agua sobre el piso</translation>
+    </message>
+    <message>
+        <source>After %1 the water stands %2 over the floor</source>
+        <translation type="unfinished">Después de %1, el agua está a %2 sobre el piso</translation>
+    </message>
+    <message>
+        <source>pit edge</source>
+        <translation type="unfinished">orilla de la excavación</translation>
+    </message>
+    <message>
+        <source>platform edge, level %1</source>
+        <translation type="unfinished">orilla de la plataforma, nivel %1</translation>
+    </message>
+    <message>
+        <source>cut face, up to the ground</source>
+        <translation type="unfinished">cara del corte, sube hasta el terreno</translation>
+    </message>
+    <message>
+        <source>fill face, down to the ground</source>
+        <translation type="unfinished">cara del relleno, baja hasta el terreno</translation>
+    </message>
+    <message>
+        <source>platform edge</source>
+        <translation type="unfinished">orilla de la plataforma</translation>
+    </message>
+    <message>
+        <source>natural ground, level (%1)</source>
+        <translation type="unfinished">terreno natural, nivel (%1)</translation>
+    </message>
+    <message>
+        <source>P1 stands inward of D1, P2 of D2, and so on</source>
+        <translation type="unfinished">P1 está hacia adentro de D1, P2 de D2, y así las demás</translation>
+    </message>
+    <message>
+        <source>fall %1</source>
+        <translation type="unfinished">pendiente %1</translation>
+    </message>
+    <message>
+        <source>N</source>
+        <comment>north</comment>
+        <translation type="unfinished">N</translation>
+    </message>
+    <message>
+        <source>spoil heap</source>
+        <translation type="unfinished">montón de tierra sacada</translation>
+    </message>
+    <message>
+        <source>%1 to the pit</source>
+        <translation type="unfinished">%1 hasta la excavación</translation>
+    </message>
+    <message>
+        <source>No flow: %1.</source>
+        <translation type="unfinished">No corre agua: %1.</translation>
+    </message>
+    <message>
+        <source>Tank full, no flow: %1.</source>
+        <translation type="unfinished">Tanque lleno, no corre agua: %1.</translation>
+    </message>
+    <message>
+        <source>Tank nearly empty, no flow: %1.</source>
+        <translation type="unfinished">Tanque casi vacío, no corre agua: %1.</translation>
+    </message>
+    <message>
+        <source>pipe</source>
+        <translation type="unfinished">tubería</translation>
+    </message>
+    <message>
+        <source>still water</source>
+        <translation type="unfinished">agua quieta</translation>
+    </message>
+    <message>
+        <source>head, tank full</source>
+        <translation type="unfinished">carga, tanque lleno</translation>
+    </message>
+    <message>
+        <source>head</source>
+        <translation type="unfinished">carga</translation>
+    </message>
+    <message>
+        <source>head, nearly empty</source>
+        <translation type="unfinished">carga, casi vacío</translation>
+    </message>
+    <message>
+        <source>suction</source>
+        <translation type="unfinished">succión</translation>
+    </message>
+    <message>
+        <source>high point</source>
+        <translation type="unfinished">punto alto</translation>
+    </message>
+    <message>
+        <source>Enter the way of the pipe to see the head of the water along it.</source>
+        <translation type="unfinished">Anote el recorrido de la tubería para ver la carga del agua a lo largo de ella.</translation>
+    </message>
+    <message>
+        <source>Level from the rim</source>
+        <translation type="unfinished">Nivel desde el borde</translation>
+    </message>
+    <message>
+        <source>Distance along the line</source>
+        <translation type="unfinished">Distancia a lo largo de la tubería</translation>
+    </message>
+    <message>
+        <source>%1 along: pipe level with the rim</source>
+        <translation type="unfinished">A %1 de recorrido: tubería a ras del borde</translation>
+    </message>
+    <message>
+        <source>%1 along: pipe %2 over the rim</source>
+        <translation type="unfinished">A %1 de recorrido: tubería %2 sobre el borde</translation>
+    </message>
+    <message>
+        <source>%1 along: pipe %2 under the rim</source>
+        <translation type="unfinished">A %1 de recorrido: tubería %2 bajo el borde</translation>
+    </message>
+    <message>
+        <source>%1, suction %2</source>
+        <translation type="unfinished">%1, succión %2</translation>
+    </message>
+    <message>
+        <source>%1, head %2</source>
+        <translation type="unfinished">%1, carga %2</translation>
+    </message>
+    <message>
+        <source>level with the rim</source>
+        <translation type="unfinished">a ras del borde</translation>
+    </message>
+    <message>
+        <source>%1 over the rim</source>
+        <translation type="unfinished">%1 sobre el borde</translation>
+    </message>
+    <message>
+        <source>%1 down</source>
+        <translation type="unfinished">%1 abajo</translation>
+    </message>
+    <message>
+        <source>rim: 0</source>
+        <translation type="unfinished">borde: 0</translation>
+    </message>
+    <message>
+        <source>sill: %1</source>
+        <translation type="unfinished">umbral: %1</translation>
+    </message>
+    <message>
+        <source>lip: %1</source>
+        <translation type="unfinished">labio: %1</translation>
+    </message>
+    <message>
+        <source>in a storm: %1</source>
+        <translation type="unfinished">en un aguacero: %1</translation>
+    </message>
+    <message>
+        <source>when blocked: %1</source>
+        <translation type="unfinished">si se tapa: %1</translation>
+    </message>
+    <message>
+        <source>The water level in a storm is not known: %1.</source>
+        <translation type="unfinished">No se sabe el nivel del agua en un aguacero: %1.</translation>
+    </message>
+    <message>
+        <source>The water level when the overflow is blocked is not known: %1.</source>
+        <translation type="unfinished">No se sabe el nivel del agua con el rebosadero tapado: %1.</translation>
+    </message>
+    <message>
+        <source>freeboard left %1</source>
+        <translation type="unfinished">borde libre que queda %1</translation>
+    </message>
+    <message>
+        <source>over the rim by %1</source>
+        <translation type="unfinished">%1 por encima del borde</translation>
+    </message>
+    <message>
+        <source>There is no room between the overflow and the rim to draw.</source>
+        <translation type="unfinished">Entre el rebosadero y el borde no hay lugar para dibujar.</translation>
+    </message>
+    <message>
+        <source>heights to scale, lengths not</source>
+        <translation type="unfinished">alturas a escala, largos no</translation>
+    </message>
+    <message>
+        <source>rim and platform: 0</source>
+        <translation type="unfinished">borde y plataforma: 0</translation>
+    </message>
+    <message>
+        <source>natural ground</source>
+        <translation type="unfinished">terreno natural</translation>
+    </message>
+    <message>
+        <source>tank empty</source>
+        <translation type="unfinished">tanque vacío</translation>
+    </message>
+    <message>
+        <source>tank full and leaking</source>
+        <translation type="unfinished">tanque lleno y con fuga</translation>
+    </message>
+    <message>
+        <source>No slip was searched for.</source>
+        <translation type="unfinished">No se buscó ningún deslizamiento.</translation>
+    </message>
+    <message>
+        <source>No slip was found: the ground down the fall does not make a sound section.</source>
+        <translation type="unfinished">No se halló ningún deslizamiento: el terreno ladera abajo no forma un corte válido.</translation>
+    </message>
+    <message>
+        <source>No slip was found: the ground down the fall is level.</source>
+        <translation type="unfinished">No se halló ningún deslizamiento: el terreno ladera abajo es llano.</translation>
+    </message>
+    <message>
+        <source>No slip was found: no circle through this ground has a factor.</source>
+        <translation type="unfinished">No se halló ningún deslizamiento: ningún círculo por este terreno tiene un factor.</translation>
+    </message>
+    <message>
+        <source>The search for a slip was stopped.</source>
+        <translation type="unfinished">Se detuvo la búsqueda de deslizamientos.</translation>
+    </message>
+    <message>
+        <source>load %1</source>
+        <translation type="unfinished">sobrecarga %1</translation>
+    </message>
+    <message>
+        <source>factor %1</source>
+        <translation type="unfinished">factor %1</translation>
+    </message>
+    <message>
+        <source>radius %1</source>
+        <translation type="unfinished">radio %1</translation>
+    </message>
+    <message>
+        <source>water in the ground</source>
+        <translation type="unfinished">agua en el terreno</translation>
+    </message>
 </context>
 <context>
     <name>Figures</name>
@@ -1630,6 +1892,808 @@ profundidad interior %3</translation>
         <source>Days short of water</source>
         <translation type="unfinished">Días con falta de agua</translation>
     </message>
+    <message>
+        <source>%1, class %2</source>
+        <translation type="unfinished">%1, clase %2</translation>
+    </message>
+    <message>
+        <source>Tank full</source>
+        <translation type="unfinished">Tanque lleno</translation>
+    </message>
+    <message>
+        <source>Nearly empty</source>
+        <translation type="unfinished">Casi vacío</translation>
+    </message>
+    <message>
+        <source>Flow, end wide open</source>
+        <translation type="unfinished">Caudal, extremo abierto del todo</translation>
+    </message>
+    <message>
+        <source>By Hazen-Williams, to check</source>
+        <translation type="unfinished">Según Hazen-Williams, para comprobar</translation>
+    </message>
+    <message>
+        <source>Velocity</source>
+        <translation type="unfinished">Velocidad</translation>
+    </message>
+    <message>
+        <source>Head that drives the flow</source>
+        <translation type="unfinished">Carga que mueve el agua</translation>
+    </message>
+    <message>
+        <source>Lost by friction</source>
+        <translation type="unfinished">Perdida por fricción</translation>
+    </message>
+    <message>
+        <source>Lost in bends and valves</source>
+        <translation type="unfinished">Perdida en codos y válvulas</translation>
+    </message>
+    <message>
+        <source>Leaves as velocity</source>
+        <translation type="unfinished">Sale como velocidad</translation>
+    </message>
+    <message>
+        <source>Water over its end</source>
+        <translation type="unfinished">Agua sobre su extremo</translation>
+    </message>
+    <message>
+        <source>Pressure, end shut</source>
+        <translation type="unfinished">Presión, extremo cerrado</translation>
+    </message>
+    <message>
+        <source>Left of the pressure class</source>
+        <translation type="unfinished">Lo que sobra de la clase de presión</translation>
+    </message>
+    <message>
+        <source>bore measured</source>
+        <translation type="unfinished">diámetro interior medido</translation>
+    </message>
+    <message>
+        <source>at %1, %2 over the way before it</source>
+        <translation type="unfinished">a %1, %2 sobre el tramo anterior</translation>
+    </message>
+    <message>
+        <source>Pipe: %1; bore %2, length %3.</source>
+        <translation type="unfinished">Tubería: %1; diámetro interior %2, largo %3.</translation>
+    </message>
+    <message>
+        <source>High points: %1.</source>
+        <translation type="unfinished">Puntos altos: %1.</translation>
+    </message>
+    <message>
+        <source>Friction by Darcy-Weisbach and Colebrook-White: %1
+Cross-check: %2</source>
+        <translation type="unfinished">Fricción según Darcy-Weisbach y Colebrook-White: %1
+Comprobación: %2</translation>
+    </message>
+    <message>
+        <source>As it flows</source>
+        <translation type="unfinished">Cómo corre</translation>
+    </message>
+    <message>
+        <source>From the source to the tank</source>
+        <translation type="unfinished">De la fuente al tanque</translation>
+    </message>
+    <message>
+        <source>Top over the water</source>
+        <translation type="unfinished">Parte alta sobre el agua</translation>
+    </message>
+    <message>
+        <source>Most that it may be, at rest</source>
+        <translation type="unfinished">Lo más que puede ser, en reposo</translation>
+    </message>
+    <message>
+        <source>Left of it with the valve open</source>
+        <translation type="unfinished">Lo que sobra de eso con la válvula abierta</translation>
+    </message>
+    <message>
+        <source>Pressure at the top, as head</source>
+        <translation type="unfinished">Presión en la parte alta, como carga</translation>
+    </message>
+    <message>
+        <source>Speed that clears air</source>
+        <translation type="unfinished">Velocidad que arrastra el aire</translation>
+    </message>
+    <message>
+        <source>Most flow the top allows</source>
+        <translation type="unfinished">Caudal máximo que permite la parte alta</translation>
+    </message>
+    <message>
+        <source>Water that fills it</source>
+        <translation type="unfinished">Agua que lo llena</translation>
+    </message>
+    <message>
+        <source>The siphon</source>
+        <translation type="unfinished">El sifón</translation>
+    </message>
+    <message>
+        <source>Speed that clears air: %1</source>
+        <translation type="unfinished">Velocidad que arrastra el aire: %1</translation>
+    </message>
+    <message>
+        <source>Head left at them</source>
+        <translation type="unfinished">Carga que queda en ellas</translation>
+    </message>
+    <message>
+        <source>Head wanted</source>
+        <translation type="unfinished">Carga que se quiere</translation>
+    </message>
+    <message>
+        <source>Outlet, %1; open at a time: %2</source>
+        <translation type="unfinished">Salida, %1; abiertas a la vez: %2</translation>
+    </message>
+    <message>
+        <source>Drawing the tank down, end wide open</source>
+        <translation type="unfinished">Vaciado del tanque, extremo abierto del todo</translation>
+    </message>
+    <message>
+        <source>From the tank to the field</source>
+        <translation type="unfinished">Del tanque al campo</translation>
+    </message>
+    <message>
+        <source>Cohesion c</source>
+        <translation type="unfinished">Cohesión c</translation>
+    </message>
+    <message>
+        <source>Friction φ</source>
+        <translation type="unfinished">Fricción φ</translation>
+    </message>
+    <message>
+        <source>Unit weight γ</source>
+        <translation type="unfinished">Peso unitario γ</translation>
+    </message>
+    <message>
+        <source>Height of a vertical cut</source>
+        <translation type="unfinished">Altura de un corte a plomo</translation>
+    </message>
+    <message>
+        <source>This face, Culmann, just stands</source>
+        <translation type="unfinished">Esta cara, Culmann, apenas se tiene en pie</translation>
+    </message>
+    <message>
+        <source>This face, Culmann, factor %1</source>
+        <translation type="unfinished">Esta cara, Culmann, factor %1</translation>
+    </message>
+    <message>
+        <source>Stability number c / (γ H)</source>
+        <translation type="unfinished">Número de estabilidad c / (γ H)</translation>
+    </message>
+    <message>
+        <source>This face by that number</source>
+        <translation type="unfinished">Esta cara según ese número</translation>
+    </message>
+    <message>
+        <source>Factor of this cut by it</source>
+        <translation type="unfinished">Factor de este corte según él</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3</source>
+        <translation type="unfinished">%1: %2 %3</translation>
+    </message>
+    <message>
+        <source>Vertical cut</source>
+        <translation type="unfinished">Corte a plomo</translation>
+    </message>
+    <message>
+        <source>Culmann, plane slip through the toe, face β</source>
+        <translation type="unfinished">Culmann, deslizamiento plano por el pie, cara β</translation>
+    </message>
+    <message>
+        <source>Stability number, circles through the toe</source>
+        <translation type="unfinished">Número de estabilidad, círculos por el pie</translation>
+    </message>
+    <message>
+        <source>A factor F is put on cohesion and friction alike: c / F and tan φ / F. No water in the face, no crack, nothing standing on its edge.</source>
+        <translation type="unfinished">Un factor F se aplica por igual a la cohesión y a la fricción: c / F y tan φ / F. Sin agua en la cara, sin grieta, sin nada puesto en su orilla.</translation>
+    </message>
+    <message>
+        <source>Cut: the wall of the pit</source>
+        <translation type="unfinished">Corte: la pared de la excavación</translation>
+    </message>
+    <message>
+        <source>Face at %1 from the level, pit %2 deep, factor wanted %3.</source>
+        <translation type="unfinished">Cara a %1 de la horizontal, excavación de %2 de hondo, factor que se quiere %3.</translation>
+    </message>
+    <message>
+        <source>The soil is not known, so no height is reckoned.</source>
+        <translation type="unfinished">No se conoce el suelo, así que no se calcula ninguna altura.</translation>
+    </message>
+    <message>
+        <source>Strength of the soil %1</source>
+        <translation type="unfinished">Resistencia del suelo %1</translation>
+    </message>
+    <message>
+        <source>–: friction alone holds the face, or it lies outside the table of stability numbers. Judge by the low strengths.</source>
+        <translation type="unfinished">–: la fricción sola sostiene la cara, o esta queda fuera de la tabla de números de estabilidad. Juzgue por las resistencias bajas.</translation>
+    </message>
+    <message>
+        <source>Tank empty</source>
+        <translation type="unfinished">Tanque vacío</translation>
+    </message>
+    <message>
+        <source>Tank full and leaking</source>
+        <translation type="unfinished">Tanque lleno y con fuga</translation>
+    </message>
+    <message>
+        <source>lower without one</source>
+        <translation type="unfinished">menor sin grieta</translation>
+    </message>
+    <message>
+        <source>%1 deep, dry</source>
+        <translation type="unfinished">%1 de hondo, seca</translation>
+    </message>
+    <message>
+        <source>%1 deep, %2 full of water</source>
+        <translation type="unfinished">%1 de hondo, %2 llena de agua</translation>
+    </message>
+    <message>
+        <source>Lowest factor of safety; wanted</source>
+        <translation type="unfinished">Factor de seguridad más bajo; el que se quiere</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <translation type="unfinished">%1; %2</translation>
+    </message>
+    <message>
+        <source>Centre of the circle x, z</source>
+        <translation type="unfinished">Centro del círculo x, z</translation>
+    </message>
+    <message>
+        <source>Radius</source>
+        <translation type="unfinished">Radio</translation>
+    </message>
+    <message>
+        <source>Ends of the slip x, x</source>
+        <translation type="unfinished">Extremos del deslizamiento x, x</translation>
+    </message>
+    <message>
+        <source>Crack</source>
+        <translation type="unfinished">Grieta</translation>
+    </message>
+    <message>
+        <source>Circles tried; without a factor</source>
+        <translation type="unfinished">Círculos probados; sin factor</translation>
+    </message>
+    <message>
+        <source>Slices; of them in pull</source>
+        <translation type="unfinished">Dovelas; de ellas en tracción</translation>
+    </message>
+    <message>
+        <source>Slices in pull: the method asks the soil there to pull, which it cannot. Where there are many, look at the circle before trusting its factor.</source>
+        <translation type="unfinished">Dovelas en tracción: allí el método pide al suelo que resista tracción, y no puede. Si son muchas, mire el círculo antes de confiar en su factor.</translation>
+    </message>
+    <message>
+        <source>A slip ends at the end of the section: a longer one may have a lower factor.</source>
+        <translation type="unfinished">Un deslizamiento acaba en el extremo del corte: uno más largo puede tener un factor más bajo.</translation>
+    </message>
+    <message>
+        <source>Slip circle</source>
+        <translation type="unfinished">Círculo de deslizamiento</translation>
+    </message>
+    <message>
+        <source>Not reckoned: the soil is not known.</source>
+        <translation type="unfinished">No calculado: no se conoce el suelo.</translation>
+    </message>
+    <message>
+        <source>Not reckoned: the ground is level and no terrace edge is entered, so there is nothing to slip.</source>
+        <translation type="unfinished">No calculado: el terreno es llano y no hay filo de terraza anotado, así que no hay nada que se deslice.</translation>
+    </message>
+    <message>
+        <source>Downhill side: slip circles</source>
+        <translation type="unfinished">Lado de abajo: círculos de deslizamiento</translation>
+    </message>
+    <message>
+        <source>Section: the finished ground down the fall, dropping at the terrace edge.</source>
+        <translation type="unfinished">Corte: el terreno terminado ladera abajo, con la caída en el filo de la terraza.</translation>
+    </message>
+    <message>
+        <source>Section: the finished ground down the fall.</source>
+        <translation type="unfinished">Corte: el terreno terminado ladera abajo.</translation>
+    </message>
+    <message>
+        <source>Bishop&apos;s simplified method</source>
+        <translation type="unfinished">Método simplificado de Bishop</translation>
+    </message>
+    <message>
+        <source>b width, W weight and α base slope of a slice, u water pressure on its base; P thrust of water in a crack, e its depth below the centre, R the radius. x runs downhill from the middle of the tank, z up from its finished floor.</source>
+        <translation type="unfinished">b ancho, W peso y α inclinación de la base de una dovela, u presión del agua en su base; P empuje del agua en una grieta, e su profundidad bajo el centro, R el radio. x va ladera abajo desde el centro del tanque, z hacia arriba desde su piso terminado.</translation>
+    </message>
+    <message>
+        <source>The circles were not searched for when this page was made; there is no factor yet.</source>
+        <translation type="unfinished">Cuando se hizo esta página no se habían buscado los círculos; todavía no hay factor.</translation>
+    </message>
+    <message>
+        <source>What is taken for granted</source>
+        <translation type="unfinished">Lo que se da por supuesto</translation>
+    </message>
+    <message>
+        <source>Strengths come from tables by the name of the soil, not from tests %1.</source>
+        <translation type="unfinished">Las resistencias vienen de tablas según el nombre del suelo, no de ensayos %1.</translation>
+    </message>
+    <message>
+        <source>Low strengths are taken for the slips: cohesion %1, friction %2, unit weight %3.</source>
+        <translation type="unfinished">Para los deslizamientos se toman resistencias bajas: cohesión %1, fricción %2, peso unitario %3.</translation>
+    </message>
+    <message>
+        <source>Plane strain: the slip is as wide as the slope. No earthquake.</source>
+        <translation type="unfinished">Deformación plana: el deslizamiento es tan ancho como la ladera. Sin terremoto.</translation>
+    </message>
+    <message>
+        <source>The pit counts as still full of ground, which weighs more than water and lining. Nothing else stands on the ground: no house, wall, heap or animals.</source>
+        <translation type="unfinished">La excavación cuenta como todavía llena de tierra, que pesa más que el agua y el revestimiento. Nada más está sobre el terreno: ni casa, ni muro, ni montón, ni animales.</translation>
+    </message>
+    <message>
+        <source>The tank&apos;s hole has no strength: each state is searched with and without a crack as deep as the pit (no deeper than the ground falls away), and the lower factor counts. Behind a crack only slips that come out no higher than its foot are counted.</source>
+        <translation type="unfinished">El hueco del tanque no tiene resistencia: cada estado se busca con y sin una grieta tan honda como la excavación (no más honda que lo que baja el terreno), y vale el factor más bajo. Detrás de una grieta solo cuentan los deslizamientos que no salen más arriba que su pie.</translation>
+    </message>
+    <message>
+        <source>The terrace edge is taken to run out %1 for each 1 that it falls.</source>
+        <translation type="unfinished">Se toma que el filo de la terraza avanza %1 por cada 1 que baja.</translation>
+    </message>
+    <message>
+        <source>Slips shallower than %1, and those that begin more than %2 downhill from the middle of the tank, leave tank and walkway alone and are left out.</source>
+        <translation type="unfinished">Los deslizamientos de menos hondo que %1, y los que empiezan a más de %2 ladera abajo del centro del tanque, no tocan ni el tanque ni el pasillo y se dejan fuera.</translation>
+    </message>
+    <message>
+        <source>Checked by a licensed engineer</source>
+        <translation type="unfinished">Revisado por un ingeniero autorizado</translation>
+    </message>
+    <message>
+        <source>Checked by:</source>
+        <translation type="unfinished">Revisado por:</translation>
+    </message>
+    <message>
+        <source>Licence:</source>
+        <translation type="unfinished">Licencia:</translation>
+    </message>
+    <message>
+        <source>Date:</source>
+        <translation type="unfinished">Fecha:</translation>
+    </message>
+    <message>
+        <source>Signature:</source>
+        <translation type="unfinished">Firma:</translation>
+    </message>
+    <message>
+        <source>A calculation for a licensed engineer to check. It is not a promise that the ground stands.</source>
+        <translation type="unfinished">Un cálculo para que lo revise un ingeniero autorizado. No es una promesa de que el terreno se tenga en pie.</translation>
+    </message>
+    <message>
+        <source>level with the platform</source>
+        <translation type="unfinished">a nivel con la plataforma</translation>
+    </message>
+    <message>
+        <source>%1 above the platform</source>
+        <translation type="unfinished">%1 sobre la plataforma</translation>
+    </message>
+    <message>
+        <source>%1 below the platform</source>
+        <translation type="unfinished">%1 bajo la plataforma</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation type="unfinished">nada</translation>
+    </message>
+    <message>
+        <source>dig down %1</source>
+        <translation type="unfinished">cavar %1</translation>
+    </message>
+    <message>
+        <source>fill up %1</source>
+        <translation type="unfinished">rellenar %1</translation>
+    </message>
+    <message>
+        <source>%1: cut, %2 out</source>
+        <translation type="unfinished">%1: corte, %2 hacia afuera</translation>
+    </message>
+    <message>
+        <source>%1: fill, %2 out</source>
+        <translation type="unfinished">%1: relleno, %2 hacia afuera</translation>
+    </message>
+    <message>
+        <source>Pegs of the platform</source>
+        <translation type="unfinished">Estacas de la plataforma</translation>
+    </message>
+    <message>
+        <source>A peg P is a corner of the platform. Heights are told from the finished platform, which the rim of the tank is level with. A peg D stands straight out from the corner of its number, where the face of the cut or the fill meets the ground.</source>
+        <translation type="unfinished">Una estaca P es una esquina de la plataforma. Las alturas se cuentan desde la plataforma terminada, con la que está a nivel el borde del tanque. Una estaca D está derecho hacia afuera de la esquina de su número, donde la cara del corte o del relleno toca el terreno.</translation>
+    </message>
+    <message>
+        <source>Ground there</source>
+        <translation type="unfinished">Terreno allí</translation>
+    </message>
+    <message>
+        <source>What to do</source>
+        <translation type="unfinished">Qué hacer</translation>
+    </message>
+    <message>
+        <source>Where the face ends</source>
+        <translation type="unfinished">Dónde termina la cara</translation>
+    </message>
+    <message>
+        <source>(chosen)</source>
+        <translation type="unfinished">(elegido)</translation>
+    </message>
+    <message>
+        <source>At which level the platform can lie</source>
+        <translation type="unfinished">A qué nivel puede quedar la plataforma</translation>
+    </message>
+    <message>
+        <source>How the level is found</source>
+        <translation type="unfinished">Cómo se halla el nivel</translation>
+    </message>
+    <message>
+        <source>The platform lies</source>
+        <translation type="unfinished">La plataforma queda</translation>
+    </message>
+    <message>
+        <source>Cut</source>
+        <translation type="unfinished">Corte</translation>
+    </message>
+    <message>
+        <source>Fill</source>
+        <translation type="unfinished">Relleno</translation>
+    </message>
+    <message>
+        <source>Ground over the pit</source>
+        <translation type="unfinished">Terreno sobre la excavación</translation>
+    </message>
+    <message>
+        <source>Ground over the pit: natural ground over floor and walls of the pit where it is least. Less than nothing means that part of the tank stands on fill.</source>
+        <translation type="unfinished">Terreno sobre la excavación: terreno natural sobre el fondo y las paredes de la excavación, donde es menos. Menos que nada quiere decir que una parte del tanque se apoya en relleno.</translation>
+    </message>
+    <message>
+        <source>Topsoil is kept apart: never under the fill, never in the plaster.</source>
+        <translation type="unfinished">La tierra vegetal se guarda aparte: nunca bajo el relleno, nunca en el repello.</translation>
+    </message>
+    <message>
+        <source>Cut steps into the ground under the fill, so that it cannot slide.</source>
+        <translation type="unfinished">Corte gradas en el terreno bajo el relleno, para que no pueda deslizarse.</translation>
+    </message>
+    <message>
+        <source>Fill in layers of about %1. Break clods, take out roots and straw; the ground should be damp enough to hold together when pressed in the fist.</source>
+        <translation type="unfinished">Rellene en capas de unos %1. Rompa los terrones, saque raíces y paja; la tierra debe estar tan húmeda que se mantenga unida al apretarla en el puño.</translation>
+    </message>
+    <message>
+        <source>Ram each layer until the rammer leaves hardly a mark, then bring the next. Begin at the foot and keep each layer level.</source>
+        <translation type="unfinished">Apisone cada capa hasta que el pisón casi no deje marca; entonces eche la siguiente. Empiece por el pie y mantenga cada capa a nivel.</translation>
+    </message>
+    <message>
+        <source>Never dump fill down the slope from above.</source>
+        <translation type="unfinished">Nunca bote relleno ladera abajo desde arriba.</translation>
+    </message>
+    <message>
+        <source>Steps, layers and ramming: %1.</source>
+        <translation type="unfinished">Gradas, capas y apisonado: %1.</translation>
+    </message>
+    <message>
+        <source>The toe of every heap stays %1 or more back from the pit edge (29 CFR 1926.651(j)(2)).</source>
+        <translation type="unfinished">El pie de todo montón queda a %1 o más de la orilla de la excavación (29 CFR 1926.651(j)(2)).</translation>
+    </message>
+    <message>
+        <source>Earth: how to work it</source>
+        <translation type="unfinished">Tierra: cómo trabajarla</translation>
+    </message>
+    <message>
+        <source>Does the tank lose water through its lining? The sun takes water too. A bucket that floats in the tank shows how much; what the tank loses more has leaked.</source>
+        <translation type="unfinished">¿Pierde agua el tanque por su revestimiento? El sol también se lleva agua. Un balde que flota en el tanque muestra cuánta; lo que el tanque pierde de más se ha fugado.</translation>
+    </message>
+    <message>
+        <source>Fill the tank to the overflow. A new tank stands full for some days first, for dry plaster drinks. Choose days without rain.</source>
+        <translation type="unfinished">Llene el tanque hasta el rebosadero. Un tanque nuevo queda lleno antes algunos días, porque el repello seco bebe agua. Elija días sin lluvia.</translation>
+    </message>
+    <message>
+        <source>Shut inlet and outlet. No one draws water until the test is over.</source>
+        <translation type="unfinished">Cierre la entrada y la salida. Nadie saca agua hasta que termine la prueba.</translation>
+    </message>
+    <message>
+        <source>Measure with a ruler, to the millimetre: in the tank from a mark on the rim down to the water, in the bucket from a mark on its edge down to the water.</source>
+        <translation type="unfinished">Mida con una regla, al milímetro: en el tanque, desde una marca en el borde hacia abajo hasta el agua; en el balde, desde una marca en su orilla hacia abajo hasta el agua.</translation>
+    </message>
+    <message>
+        <source>Measure both again at the same hour on the next day, and on two days more. Rain in between: begin again.</source>
+        <translation type="unfinished">Mida otra vez los dos a la misma hora del día siguiente, y dos días más. Si llueve en medio, empiece de nuevo.</translation>
+    </message>
+    <message>
+        <source>Leak = fall in the tank less fall in the bucket, in millimetres, for one day.</source>
+        <translation type="unfinished">Fuga = bajada en el tanque menos bajada en el balde, en milímetros, en un día.</translation>
+    </message>
+    <message>
+        <source>In this tank, full, one millimetre is %1.</source>
+        <translation type="unfinished">En este tanque, lleno, un milímetro es %1.</translation>
+    </message>
+    <message>
+        <source>Leak</source>
+        <translation type="unfinished">Fuga</translation>
+    </message>
+    <message>
+        <source>up to %1</source>
+        <translation type="unfinished">hasta %1</translation>
+    </message>
+    <message>
+        <source>Tight. Nothing to do; test again each year.</source>
+        <translation type="unfinished">No pierde. Nada que hacer; repita la prueba cada año.</translation>
+    </message>
+    <message>
+        <source>more, up to %1</source>
+        <translation type="unfinished">más, hasta %1</translation>
+    </message>
+    <message>
+        <source>Watch: look for wet ground; test again in some weeks.</source>
+        <translation type="unfinished">Vigile: busque terreno mojado; repita la prueba en algunas semanas.</translation>
+    </message>
+    <message>
+        <source>Find the cracks and mend them; then test again.</source>
+        <translation type="unfinished">Busque las grietas y repárelas; después repita la prueba.</translation>
+    </message>
+    <message>
+        <source>more than %1</source>
+        <translation type="unfinished">más de %1</translation>
+    </message>
+    <message>
+        <source>Let no more water in, empty the tank and mend it.</source>
+        <translation type="unfinished">No deje entrar más agua, vacíe el tanque y repárelo.</translation>
+    </message>
+    <message>
+        <source>These limits: %1.</source>
+        <translation type="unfinished">Estos límites: %1.</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation type="unfinished">Hora</translation>
+    </message>
+    <message>
+        <source>Tank, mm</source>
+        <translation type="unfinished">Tanque, mm</translation>
+    </message>
+    <message>
+        <source>Bucket, mm</source>
+        <translation type="unfinished">Balde, mm</translation>
+    </message>
+    <message>
+        <source>Signature</source>
+        <translation type="unfinished">Firma</translation>
+    </message>
+    <message>
+        <source>notch, %1 wide</source>
+        <translation type="unfinished">muesca de %1 de ancho</translation>
+    </message>
+    <message>
+        <source>pipe, %1 inside</source>
+        <translation type="unfinished">tubo de %1 de diámetro interior</translation>
+    </message>
+    <message>
+        <source>Roof led in</source>
+        <translation type="unfinished">Techo que escurre al tanque</translation>
+    </message>
+    <message>
+        <source>Ground led in</source>
+        <translation type="unfinished">Terreno que escurre al tanque</translation>
+    </message>
+    <message>
+        <source>The tank&apos;s own opening</source>
+        <translation type="unfinished">Boca del tanque mismo</translation>
+    </message>
+    <message>
+        <source>Storm</source>
+        <translation type="unfinished">Aguacero</translation>
+    </message>
+    <message>
+        <source>%1, planning value</source>
+        <translation type="unfinished">%1, valor para planear</translation>
+    </message>
+    <message>
+        <source>Rain that runs in</source>
+        <translation type="unfinished">Lluvia que entra</translation>
+    </message>
+    <message>
+        <source>From the source</source>
+        <translation type="unfinished">De la fuente</translation>
+    </message>
+    <message>
+        <source>What runs in</source>
+        <translation type="unfinished">Lo que entra</translation>
+    </message>
+    <message>
+        <source>Overflow</source>
+        <translation type="unfinished">Rebosadero</translation>
+    </message>
+    <message>
+        <source>Water over its sill</source>
+        <translation type="unfinished">Agua sobre su umbral</translation>
+    </message>
+    <message>
+        <source>Freeboard left in the storm</source>
+        <translation type="unfinished">Borde libre que queda en el aguacero</translation>
+    </message>
+    <message>
+        <source>Freeboard wanted</source>
+        <translation type="unfinished">Borde libre que se quiere</translation>
+    </message>
+    <message>
+        <source>Passes with water at the rim</source>
+        <translation type="unfinished">Deja pasar con el agua al borde</translation>
+    </message>
+    <message>
+        <source>Overflow free</source>
+        <translation type="unfinished">Rebosadero libre</translation>
+    </message>
+    <message>
+        <source>over the low part of the rim</source>
+        <translation type="unfinished">sobre la parte baja del borde</translation>
+    </message>
+    <message>
+        <source>over the rest of the rim</source>
+        <translation type="unfinished">sobre el resto del borde</translation>
+    </message>
+    <message>
+        <source>Overflow blocked</source>
+        <translation type="unfinished">Rebosadero tapado</translation>
+    </message>
+    <message>
+        <source>Deep</source>
+        <translation type="unfinished">De hondo</translation>
+    </message>
+    <message>
+        <source>Flow</source>
+        <translation type="unfinished">Caudal</translation>
+    </message>
+    <message>
+        <source>Bottom width and depth of the channel</source>
+        <translation type="unfinished">Ancho del fondo y profundidad del canal</translation>
+    </message>
+    <message>
+        <source>Fall</source>
+        <translation type="unfinished">Pendiente</translation>
+    </message>
+    <message>
+        <source>Water in it</source>
+        <translation type="unfinished">Agua en él</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation type="unfinished">Velocidad</translation>
+    </message>
+    <message>
+        <source>Spill channel</source>
+        <translation type="unfinished">Canal de desagüe</translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation type="unfinished">Ancho</translation>
+    </message>
+    <message>
+        <source>Depth, all together</source>
+        <translation type="unfinished">Profundidad, en total</translation>
+    </message>
+    <message>
+        <source>Of it for water that settles</source>
+        <translation type="unfinished">De eso, para que el agua se asiente</translation>
+    </message>
+    <message>
+        <source>Of it for mud</source>
+        <translation type="unfinished">De eso, para el lodo</translation>
+    </message>
+    <message>
+        <source>The grain sinks</source>
+        <translation type="unfinished">El grano se hunde</translation>
+    </message>
+    <message>
+        <source>%1 a second</source>
+        <translation type="unfinished">%1 por segundo</translation>
+    </message>
+    <message>
+        <source>Water may run through at most at</source>
+        <translation type="unfinished">El agua puede pasar a lo más a</translation>
+    </message>
+    <message>
+        <source>Silt trap</source>
+        <translation type="unfinished">Desarenador</translation>
+    </message>
+    <message>
+        <source>Smallest grain that must stay behind</source>
+        <translation type="unfinished">Grano más pequeño que debe quedar atrás</translation>
+    </message>
+    <message>
+        <source>%1, source and storm</source>
+        <translation type="unfinished">%1, fuente y aguacero</translation>
+    </message>
+    <message>
+        <source>Clean it out every</source>
+        <translation type="unfinished">Limpiarlo cada</translation>
+    </message>
+    <message>
+        <source>For the grain named</source>
+        <translation type="unfinished">Para el grano indicado</translation>
+    </message>
+    <message>
+        <source>Area, speed and mud: %1</source>
+        <translation type="unfinished">Área, velocidad y lodo: %1</translation>
+    </message>
+    <message>
+        <source>kept</source>
+        <translation type="unfinished">cumple</translation>
+    </message>
+    <message>
+        <source>not kept</source>
+        <translation type="unfinished">no cumple</translation>
+    </message>
+    <message>
+        <source>Leak test</source>
+        <translation type="unfinished">Prueba de fuga</translation>
+    </message>
+    <message>
+        <source>Tank falls</source>
+        <translation type="unfinished">Baja el tanque</translation>
+    </message>
+    <message>
+        <source>Bucket falls: evaporation</source>
+        <translation type="unfinished">Baja el balde: evaporación</translation>
+    </message>
+    <message>
+        <source>Error of the readings, either way</source>
+        <translation type="unfinished">Error de las mediciones, en más o en menos</translation>
+    </message>
+    <message>
+        <source>Water lost</source>
+        <translation type="unfinished">Agua perdida</translation>
+    </message>
+    <message>
+        <source>Share of the water a day</source>
+        <translation type="unfinished">Parte del agua por día</translation>
+    </message>
+    <message>
+        <source>Published marks for concrete tanks</source>
+        <translation type="unfinished">Límites publicados para tanques de concreto</translation>
+    </message>
+    <message>
+        <source>Allows</source>
+        <translation type="unfinished">Permite</translation>
+    </message>
+    <message>
+        <source>This tank</source>
+        <translation type="unfinished">Este tanque</translation>
+    </message>
+    <message>
+        <source>Ground and platform</source>
+        <translation type="unfinished">Terreno y plataforma</translation>
+    </message>
+    <message>
+        <source>Pipes and siphon</source>
+        <translation type="unfinished">Tuberías y sifón</translation>
+    </message>
+    <message>
+        <source>Overflow, silt trap and leak test</source>
+        <translation type="unfinished">Rebosadero, desarenador y prueba de fuga</translation>
+    </message>
+    <message>
+        <source>Engineer&apos;s calculation: cut and downhill side</source>
+        <translation type="unfinished">Cálculo para el ingeniero: corte y lado de abajo</translation>
+    </message>
+    <message>
+        <source>Thresholds of site and safety</source>
+        <translation type="unfinished">Límites de lugar y seguridad</translation>
+    </message>
+    <message>
+        <source>From these numbers findings about site and safety are raised. A practitioner should question those that no published source stands behind.</source>
+        <translation type="unfinished">Con estos números se hacen las observaciones sobre lugar y seguridad. Un profesional debe poner en duda los que no tienen detrás ninguna fuente publicada.</translation>
+    </message>
+    <message>
+        <source>Fill counts as loose fill: cohesion %1, friction %2, unit weight %3.</source>
+        <translation type="unfinished">El relleno cuenta como relleno suelto: cohesión %1, fricción %2, peso unitario %3.</translation>
+    </message>
+    <message>
+        <source>With the tank empty the ground is dry down to the ground water entered. With the tank full and leaking, water stands in the ground as drawn: level with the tank&apos;s water to the pit edge, from there straight to where the ground lies as low as the pit floor.</source>
+        <translation type="unfinished">Con el tanque vacío el terreno está seco hasta el agua subterránea anotada. Con el tanque lleno y perdiendo, el agua está en el terreno como se dibuja: a nivel con el agua del tanque hasta la orilla de la excavación, y de ahí en línea recta hasta donde el terreno baja al nivel del fondo de la excavación.</translation>
+    </message>
+    <message>
+        <source>Set a light bucket afloat, tied so that it stands clear of the walls. Fill it with water until only a hand&apos;s breadth of it stays dry, so that it floats upright and deep.</source>
+        <translation type="unfinished">Ponga a flotar una cubeta liviana, amarrada para que no toque las paredes. Llénela de agua hasta que solo quede seco el ancho de una mano, para que flote derecha y honda.</translation>
+    </message>
+    <message>
+        <source>The trap as it is holds back grains from</source>
+        <translation type="unfinished">El desarenador como está retiene granos desde</translation>
+    </message>
 </context>
 <context>
     <name>Summary</name>
@@ -1907,6 +2971,14 @@ profundidad interior %3</translation>
         <source>&amp;Water</source>
         <translation type="unfinished">A&amp;gua</translation>
     </message>
+    <message>
+        <source>&amp;Ground</source>
+        <translation type="unfinished">&amp;Terreno</translation>
+    </message>
+    <message>
+        <source>P&amp;ipes</source>
+        <translation type="unfinished">Tu&amp;berías</translation>
+    </message>
 </context>
 <context>
     <name>ui::BillPanel</name>
@@ -2032,6 +3104,57 @@ profundidad interior %3</translation>
     </message>
 </context>
 <context>
+    <name>ui::DeliveryPanel</name>
+    <message>
+        <source>Plan pipes and overflow</source>
+        <translation type="unfinished">Planear tuberías y rebosadero</translation>
+    </message>
+    <message>
+        <source>How does the water come, and where does too much of it go?</source>
+        <translation type="unfinished">¿Cómo llega el agua, y adónde va la que sobra?</translation>
+    </message>
+    <message>
+        <source>Heads along the line</source>
+        <translation type="unfinished">Cargas a lo largo de la tubería</translation>
+    </message>
+    <message>
+        <source>Water level while the line runs wide open</source>
+        <translation type="unfinished">Nivel del agua con la tubería abierta del todo</translation>
+    </message>
+    <message>
+        <source>From the source</source>
+        <translation type="unfinished">De la fuente</translation>
+    </message>
+    <message>
+        <source>The way of the pipe, from its inlet at the source to its end at the tank</source>
+        <translation type="unfinished">El recorrido de la tubería, desde su entrada en la fuente hasta su extremo en el tanque</translation>
+    </message>
+    <message>
+        <source>To the field</source>
+        <translation type="unfinished">Al campo</translation>
+    </message>
+    <message>
+        <source>The way of the pipe, from the rim of the tank to the outlets</source>
+        <translation type="unfinished">El recorrido de la tubería, desde el borde del tanque hasta las salidas</translation>
+    </message>
+    <message>
+        <source>Overflow</source>
+        <translation type="unfinished">Rebosadero</translation>
+    </message>
+    <message>
+        <source>Water at the rim in a storm</source>
+        <translation type="unfinished">Agua en el borde durante un aguacero</translation>
+    </message>
+    <message>
+        <source>Silt trap</source>
+        <translation type="unfinished">Desarenador</translation>
+    </message>
+    <message>
+        <source>Leak test</source>
+        <translation type="unfinished">Prueba de fuga</translation>
+    </message>
+</context>
+<context>
     <name>ui::DrawingsPanel</name>
     <message>
         <source>Drawing of the tank</source>
@@ -2100,6 +3223,30 @@ profundidad interior %3</translation>
         <source>Override by a licensed engineer</source>
         <translation type="unfinished">Excepción de un ingeniero autorizado</translation>
     </message>
+    <message>
+        <source>Ground and platform</source>
+        <translation type="unfinished">Terreno y plataforma</translation>
+    </message>
+    <message>
+        <source>Pipe from the source</source>
+        <translation type="unfinished">Tubería de la fuente</translation>
+    </message>
+    <message>
+        <source>Pipe to the field</source>
+        <translation type="unfinished">Tubería al campo</translation>
+    </message>
+    <message>
+        <source>Overflow and spill path</source>
+        <translation type="unfinished">Rebosadero y camino de desagüe</translation>
+    </message>
+    <message>
+        <source>Silt trap</source>
+        <translation type="unfinished">Desarenador</translation>
+    </message>
+    <message>
+        <source>Leak test</source>
+        <translation type="unfinished">Prueba de fuga</translation>
+    </message>
 </context>
 <context>
     <name>ui::Export</name>
@@ -2146,6 +3293,45 @@ profundidad interior %3</translation>
     <message>
         <source>no</source>
         <translation type="unfinished">no</translation>
+    </message>
+</context>
+<context>
+    <name>ui::GroundPanel</name>
+    <message>
+        <source>The ground seen from above</source>
+        <translation type="unfinished">El terreno visto desde arriba</translation>
+    </message>
+    <message>
+        <source>From above</source>
+        <translation type="unfinished">Desde arriba</translation>
+    </message>
+    <message>
+        <source>Spot heights</source>
+        <translation type="unfinished">Cotas</translation>
+    </message>
+    <message>
+        <source>Platform &amp;level</source>
+        <translation type="unfinished">&amp;Nivel de la plataforma</translation>
+    </message>
+    <message>
+        <source>Level of the platform over the ground at the middle of the tank</source>
+        <translation type="unfinished">Nivel de la plataforma sobre el terreno en el centro del tanque</translation>
+    </message>
+    <message>
+        <source>Level of the platform</source>
+        <translation type="unfinished">Nivel de la plataforma</translation>
+    </message>
+    <message>
+        <source>Cut %1, fill %2</source>
+        <translation type="unfinished">Corte %1, relleno %2</translation>
+    </message>
+    <message>
+        <source>Not possible on this ground</source>
+        <translation type="unfinished">No es posible en este terreno</translation>
+    </message>
+    <message>
+        <source>no platform</source>
+        <translation type="unfinished">sin plataforma</translation>
     </message>
 </context>
 <context>
@@ -2318,6 +3504,30 @@ profundidad interior %3</translation>
         <source>%1: %2 taken.</source>
         <translation type="unfinished">%1: se tomaron %2.</translation>
     </message>
+    <message>
+        <source>Ground</source>
+        <translation type="unfinished">Terreno</translation>
+    </message>
+    <message>
+        <source>Pipes</source>
+        <translation type="unfinished">Tuberías</translation>
+    </message>
+    <message>
+        <source>Reading %1</source>
+        <translation type="unfinished">Medición %1</translation>
+    </message>
+    <message>
+        <source>Read spot heights</source>
+        <translation type="unfinished">Leer cotas</translation>
+    </message>
+    <message>
+        <source>Joining %1 spot heights to triangles</source>
+        <translation type="unfinished">Uniendo %1 cotas en triángulos</translation>
+    </message>
+    <message>
+        <source>Tables with east, north, height in metres (*.csv *.txt *.tsv);;All files (*)</source>
+        <translation type="unfinished">Tablas con este, norte, altura en metros (*.csv *.txt *.tsv);;Todos los archivos (*)</translation>
+    </message>
 </context>
 <context>
     <name>ui::MessageBar</name>
@@ -2413,7 +3623,7 @@ profundidad interior %3</translation>
     </message>
     <message>
         <source>%1: %2 deep, %3</source>
-        <translation type="unfinished">%1 %2: %3 de hondo, %3 {1:?} {2 ?}</translation>
+        <translation type="unfinished">%1: %2 de hondo, %3</translation>
     </message>
 </context>
 <context>
@@ -2421,10 +3631,6 @@ profundidad interior %3</translation>
     <message>
         <source>Clear outline</source>
         <translation type="unfinished">Contorno interior</translation>
-    </message>
-    <message>
-        <source>Spot heights</source>
-        <translation type="unfinished">Cotas</translation>
     </message>
     <message>
         <source>Add a point</source>
@@ -2494,10 +3700,92 @@ profundidad interior %3</translation>
     </message>
 </context>
 <context>
+    <name>ui::SurveyTable</name>
+    <message>
+        <source>East</source>
+        <translation type="unfinished">Este</translation>
+    </message>
+    <message>
+        <source>North</source>
+        <translation type="unfinished">Norte</translation>
+    </message>
+    <message>
+        <source>Height</source>
+        <translation type="unfinished">Altura</translation>
+    </message>
+    <message>
+        <source>and %1 more</source>
+        <translation type="unfinished">y %1 más</translation>
+    </message>
+    <message>
+        <source>Spot heights</source>
+        <translation type="unfinished">Cotas</translation>
+    </message>
+    <message>
+        <source>Add a point</source>
+        <translation type="unfinished">Agregar un punto</translation>
+    </message>
+    <message>
+        <source>Remove points</source>
+        <translation type="unfinished">Quitar puntos</translation>
+    </message>
+    <message>
+        <source>Paste</source>
+        <translation type="unfinished">Pegar</translation>
+    </message>
+    <message>
+        <source>Read a table…</source>
+        <translation type="unfinished">Leer una tabla…</translation>
+    </message>
+    <message>
+        <source>Reading the table</source>
+        <translation type="unfinished">Leyendo la tabla</translation>
+    </message>
+    <message>
+        <source>Nothing has changed.</source>
+        <translation type="unfinished">Nada ha cambiado.</translation>
+    </message>
+    <message>
+        <source>Taken off every point: %1 east, %2 north.</source>
+        <translation type="unfinished">Restado a cada punto: %1 este, %2 norte.</translation>
+    </message>
+    <message>
+        <source>Paste spot heights</source>
+        <translation type="unfinished">Pegar cotas</translation>
+    </message>
+    <message>
+        <source>Doubtful spot heights</source>
+        <translation type="unfinished">Cotas dudosas</translation>
+    </message>
+    <message>
+        <source>Puts the copied rows in place of all points: east, north, height, in metres</source>
+        <translation type="unfinished">Pone las filas copiadas en lugar de todos los puntos: este, norte, altura, en metros</translation>
+    </message>
+    <message>
+        <source>The tank stood outside the survey and was moved to its middle: %1 east, %2 north.</source>
+        <translation type="unfinished">El tanque estaba fuera del terreno medido y se movió a su centro: %1 este, %2 norte.</translation>
+    </message>
+    <message>
+        <source>The numbers were taken as metres.</source>
+        <translation type="unfinished">Los números se tomaron como metros.</translation>
+    </message>
+</context>
+<context>
     <name>ui::TextRow</name>
     <message>
         <source>year-month-day</source>
         <translation type="unfinished">año-mes-día</translation>
+    </message>
+</context>
+<context>
+    <name>ui::Waiting</name>
+    <message>
+        <source>Give up</source>
+        <translation type="unfinished">Dejar de esperar</translation>
+    </message>
+    <message>
+        <source>Stopping…</source>
+        <translation type="unfinished">Deteniendo…</translation>
     </message>
 </context>
 <context>
@@ -3006,7 +4294,7 @@ profundidad interior %3</translation>
     </message>
     <message>
         <source>Fall of the ground</source>
-        <translation type="unfinished">Caída del terreno</translation>
+        <translation type="unfinished">Pendiente del terreno</translation>
     </message>
     <message>
         <source>Downhill direction</source>
@@ -3247,10 +4535,6 @@ profundidad interior %3</translation>
     <message>
         <source>Mixing mortar</source>
         <translation type="unfinished">Preparar mezcla</translation>
-    </message>
-    <message>
-        <source>The ground is not level. Cut and fill for the bench are not computed by this version; all figures are for level ground beside the tank.</source>
-        <translation type="unfinished">El terreno no es llano. Esta versión no calcula el corte y el relleno de la plataforma; todas las cifras valen para terreno llano junto al tanque.</translation>
     </message>
     <message>
         <source>The tank is smaller than the smallest one that builders recommend: %1 long, %2 wide and %3 deep (clear), which is %4 to the rim.</source>
@@ -3499,10 +4783,6 @@ profundidad interior %3</translation>
     <message>
         <source>water balance</source>
         <translation type="unfinished">balance de agua</translation>
-    </message>
-    <message>
-        <source>delivery of water to the field</source>
-        <translation type="unfinished">entrega de agua al campo</translation>
     </message>
     <message>
         <source>labour and dates</source>
@@ -5153,10 +6433,6 @@ profundidad interior %3</translation>
         <translation type="unfinished">tiene todos los puntos en una misma línea; mida algunos fuera de ella</translation>
     </message>
     <message>
-        <source>has another height at the same place as an earlier point</source>
-        <translation type="unfinished">tiene otra altura en el mismo lugar que un punto anterior</translation>
-    </message>
-    <message>
         <source>repeats an earlier point and is left out</source>
         <translation type="unfinished">repite un punto anterior y no se usa</translation>
     </message>
@@ -5299,6 +6575,1794 @@ profundidad interior %3</translation>
     <message>
         <source>Reckoned with: %1.</source>
         <translation type="unfinished">Se calcula con: %1.</translation>
+    </message>
+    <message>
+        <source>tank in natural ground</source>
+        <translation type="unfinished">tanque en terreno natural</translation>
+    </message>
+    <message>
+        <source>cut and fill balanced</source>
+        <translation type="unfinished">corte y relleno compensados</translation>
+    </message>
+    <message>
+        <source>open end of the pipe</source>
+        <translation type="unfinished">extremo abierto de la tubería</translation>
+    </message>
+    <message>
+        <source>tap</source>
+        <translation type="unfinished">llave</translation>
+    </message>
+    <message>
+        <source>low-head drip kit</source>
+        <translation type="unfinished">equipo de goteo de baja presión</translation>
+    </message>
+    <message>
+        <source>drip lines at full pressure</source>
+        <translation type="unfinished">cintas de goteo a presión completa</translation>
+    </message>
+    <message>
+        <source>micro-sprinkler</source>
+        <translation type="unfinished">microaspersor</translation>
+    </message>
+    <message>
+        <source>notch in the rim</source>
+        <translation type="unfinished">muesca en el borde</translation>
+    </message>
+    <message>
+        <source>pipe</source>
+        <translation type="unfinished">tubo</translation>
+    </message>
+    <message>
+        <source>bare soil</source>
+        <translation type="unfinished">suelo desnudo</translation>
+    </message>
+    <message>
+        <source>grass</source>
+        <translation type="unfinished">pasto</translation>
+    </message>
+    <message>
+        <source>stone pitching</source>
+        <translation type="unfinished">empedrado</translation>
+    </message>
+    <message>
+        <source>plaster</source>
+        <translation type="unfinished">repello</translation>
+    </message>
+    <message>
+        <source>the line from the source</source>
+        <translation type="unfinished">la tubería de la fuente</translation>
+    </message>
+    <message>
+        <source>the line to the field</source>
+        <translation type="unfinished">la tubería al campo</translation>
+    </message>
+    <message>
+        <source>Water does not flow as it should through %1: %2.</source>
+        <translation type="unfinished">El agua no corre como debe por %1: %2.</translation>
+    </message>
+    <message>
+        <source>With the outlet shut, the water in %1 presses with %2; the pipe bears %3. Take a stronger class, or let the water fall into an open tank on the way, which breaks the pressure.</source>
+        <translation type="unfinished">Con la salida cerrada, el agua en %1 presiona con %2; el tubo aguanta %3. Tome una clase más fuerte, o haga caer el agua en el camino a un tanque abierto, que corta la presión.</translation>
+    </message>
+    <message>
+        <source>In %1, at %2 along it, the pressure head would sink to %3; under %4 the column of water parts and the flow reckoned does not come about. Lay the pipe lower there, or throttle it at its end.</source>
+        <translation type="unfinished">En %1, a %2 de recorrido, la carga de presión bajaría a %3; por debajo de %4 la columna de agua se corta y no se da el caudal calculado. Ponga allí la tubería más baja, o reduzca el paso en su extremo.</translation>
+    </message>
+    <message>
+        <source>From %2 to %3 along %1 the pipe lies above the line of heads and sucks, down to %4 of pressure head: air gathers, and a leak draws in dirt. Lay it lower there, or throttle the line at its end.</source>
+        <translation type="unfinished">De %2 a %3 a lo largo de %1, el tubo queda por encima de la línea de carga y succiona, hasta %4 de carga de presión: se junta aire, y por una fuga entra suciedad. Póngalo allí más bajo, o reduzca el paso en el extremo de la tubería.</translation>
+    </message>
+    <message>
+        <source>Air behind the high points of %1, the first at %2 along it, can hold back %3 of head; there are only %4 to drive the water, so it may not start to flow. Lay the pipe with a steady fall, or put an air valve on each high point.</source>
+        <translation type="unfinished">El aire detrás de los puntos altos de %1, el primero a %2 de recorrido, puede detener %3 de carga; solo hay %4 para mover el agua, así que puede que no empiece a correr. Ponga la tubería con bajada continua, o una válvula de aire en cada punto alto.</translation>
+    </message>
+    <message>
+        <source>No pipe of the table brings that much and bears the pressure: find more fall, or break the pressure on the way.</source>
+        <translation type="unfinished">Ningún tubo de la tabla trae tanto y aguanta la presión: busque más caída, o corte la presión en el camino.</translation>
+    </message>
+    <message>
+        <source>A pipe of %1 outside diameter would bring it.</source>
+        <translation type="unfinished">Lo traería un tubo de %1 de diámetro exterior.</translation>
+    </message>
+    <message>
+        <source>A pipe of %1 outside diameter, class %2, would bring it.</source>
+        <translation type="unfinished">Lo traería un tubo de %1 de diámetro exterior, clase %2.</translation>
+    </message>
+    <message>
+        <source>Only %2 come through %1; %3 are wanted.</source>
+        <translation type="unfinished">Solo pasan %2 por %1; se quieren %3.</translation>
+    </message>
+    <message>
+        <source>The pipe to the field goes through the lining. A tank of plaster leaks first where a pipe passes it, and the leak soaks the ground below. A siphon over the rim needs no hole.</source>
+        <translation type="unfinished">La tubería al campo atraviesa el revestimiento. Un tanque de repello pierde agua primero donde lo atraviesa un tubo, y la fuga empapa el terreno de abajo. Un sifón sobre el borde no necesita hueco.</translation>
+    </message>
+    <message>
+        <source>The top of the siphon lies %1 above the water; at this height above the sea it can be %2 at most. Lay the top nearer to the rim, or let the water sink less deep.</source>
+        <translation type="unfinished">La parte alta del sifón está %1 sobre el agua; a esta altura sobre el mar puede estar a lo más %2. Ponga la parte alta más cerca del borde, o deje bajar menos el agua.</translation>
+    </message>
+    <message>
+        <source>The siphon breaks: its top lies %1 above the water, and the pipe sucks too hard there. Lay the top lower.</source>
+        <translation type="unfinished">El sifón se corta: su parte alta está %1 sobre el agua, y allí el tubo succiona demasiado. Ponga la parte alta más baja.</translation>
+    </message>
+    <message>
+        <source>Wide open, the siphon breaks: its top lies %1 above the water, and the pipe sucks too hard there. Put a valve at its lower end and open it to %2 at most, or lay the top lower.</source>
+        <translation type="unfinished">Abierto del todo, el sifón se corta: su parte alta está %1 sobre el agua, y allí el tubo succiona demasiado. Ponga una válvula en su extremo de abajo y ábrala a lo más hasta %2, o ponga la parte alta más baja.</translation>
+    </message>
+    <message>
+        <source>Water runs through the siphon at %1; under %2 it does not carry air down, which gathers at the top and stops it in time. Take a narrower pipe, or put a plug at the top to fill it anew.</source>
+        <translation type="unfinished">El agua corre por el sifón a %1; por debajo de %2 no arrastra el aire hacia abajo, y este se junta en la parte alta y con el tiempo la detiene. Tome un tubo más angosto, o ponga en la parte alta un tapón para llenarlo de nuevo.</translation>
+    </message>
+    <message>
+        <source>The outlet chosen (%1) wants a head of %2. Left are %3 with the tank full and %4 when it is nearly empty: %5. Lay the end of the line lower, take a wider pipe, or choose an outlet that needs less.</source>
+        <translation type="unfinished">La salida elegida (%1) necesita una carga de %2. Quedan %3 con el tanque lleno y %4 cuando está casi vacío: %5. Ponga más bajo el extremo de la tubería, tome un tubo más ancho, o elija una salida que necesite menos.</translation>
+    </message>
+    <message>
+        <source>How hard it rains here at worst is not known; the overflow is reckoned for %1. Ask the weather station for the heaviest rain of ten minutes or a quarter of an hour.</source>
+        <translation type="unfinished">No se sabe qué tan fuerte llueve aquí en el peor caso; el rebosadero se calcula para %1. Pregunte en la estación meteorológica por la lluvia más fuerte de diez minutos o un cuarto de hora.</translation>
+    </message>
+    <message>
+        <source>A notch %1 wide would leave it.</source>
+        <translation type="unfinished">Con una muesca de %1 de ancho quedaría.</translation>
+    </message>
+    <message>
+        <source>An overflow pipe of %1 inside diameter would leave it.</source>
+        <translation type="unfinished">Con un tubo de rebosadero de %1 de diámetro interior quedaría.</translation>
+    </message>
+    <message>
+        <source>Give more freeboard, or lead less water in during a storm.</source>
+        <translation type="unfinished">Dé más borde libre, o haga llegar menos agua durante un aguacero.</translation>
+    </message>
+    <message>
+        <source>If leaves block the overflow, water runs over the rim anywhere, up to %1 deep, and nobody knows where it goes. Lay a part of the rim lower, on the side where it does no harm.</source>
+        <translation type="unfinished">Si las hojas tapan el rebosadero, el agua pasa por encima del borde en cualquier parte, hasta %1 de hondo, y nadie sabe adónde va. Haga más baja una parte del borde, en el lado donde no hace daño.</translation>
+    </message>
+    <message>
+        <source>In a storm the water in the spill path would stand %1 deep; the channel is %2 deep. Dig it deeper or wider.</source>
+        <translation type="unfinished">En un aguacero el agua en el camino de desagüe tendría %1 de hondo; el canal tiene %2 de hondo. Cávelo más hondo o más ancho.</translation>
+    </message>
+    <message>
+        <source>In a storm the water runs down the spill path at %1 and may dig itself in: %2 bears about %3. Make the path wider or flatter, or pave it with stones.</source>
+        <translation type="unfinished">En un aguacero el agua baja por el camino de desagüe a %1 y puede socavarlo: el fondo (%2) aguanta cerca de %3. Haga el camino más ancho o menos inclinado, o empiédrelo.</translation>
+    </message>
+    <message>
+        <source>Make it deeper, longer or wider, or lead less water through it.</source>
+        <translation type="unfinished">Hágalo más hondo, más largo o más ancho, o haga pasar menos agua por él.</translation>
+    </message>
+    <message>
+        <source>A trap %1 long and %2 wide inside would hold them.</source>
+        <translation type="unfinished">Un desarenador de %1 de largo y %2 de ancho por dentro los retendría.</translation>
+    </message>
+    <message>
+        <source>The silt trap holds grains down to %1 back; it should hold those of %2 too.</source>
+        <translation type="unfinished">El desarenador retiene granos hasta de %1; debería retener también los de %2.</translation>
+    </message>
+    <message>
+        <source>The tank leaks %1, about %2. Look for cracks and for wet ground below it, and test again in some weeks.</source>
+        <translation type="unfinished">El tanque pierde %1, cerca de %2. Busque grietas y terreno mojado más abajo, y repita la prueba en algunas semanas.</translation>
+    </message>
+    <message>
+        <source>The tank leaks %1, about %2.</source>
+        <translation type="unfinished">El tanque pierde %1, cerca de %2.</translation>
+    </message>
+    <message>
+        <source>That can soften the ground below it: let no more water in, empty it and mend it.</source>
+        <translation type="unfinished">Eso puede ablandar el terreno de abajo: no deje entrar más agua, vacíelo y repárelo.</translation>
+    </message>
+    <message>
+        <source>Let the water sink until it stops: the leak is at that height. Mend the cracks there.</source>
+        <translation type="unfinished">Deje bajar el agua hasta que se detenga: la fuga está a esa altura. Repare allí las grietas.</translation>
+    </message>
+    <message>
+        <source>Against the bucket the tank gained %1, more than the readings&apos; error of %2: water ran in, or a reading is wrong. Shut all inlets and test again in dry weather.</source>
+        <translation type="unfinished">Comparado con el balde, el tanque ganó %1, más que el error de las mediciones de %2: entró agua, o una medición está mal. Cierre todas las entradas y repita la prueba con tiempo seco.</translation>
+    </message>
+    <message>
+        <source>The leak test shows %1, no more than the readings&apos; error of %2, so it tells nothing. Let it run longer.</source>
+        <translation type="unfinished">La prueba de fuga muestra %1, no más que el error de las mediciones de %2, así que no dice nada. Déjela más tiempo.</translation>
+    </message>
+    <message>
+        <source>Of the water in the line, by thermometer; cold water flows a little slower, and over 20 °C plastic pipe bears less.</source>
+        <translation type="unfinished">Del agua en la tubería, con termómetro; el agua fría corre un poco más despacio, y por encima de 20 °C el tubo de plástico aguanta menos.</translation>
+    </message>
+    <message>
+        <source>Level distance along the pipe&apos;s way from its inlet at the source to this point; measure with a tape held level.</source>
+        <translation type="unfinished">Distancia a nivel a lo largo del recorrido de la tubería, desde su entrada en la fuente hasta este punto; mida con una cinta a nivel.</translation>
+    </message>
+    <message>
+        <source>Height of the pipe at this point over the rim of the tank, by water level tube; a point lower than the rim is negative.</source>
+        <translation type="unfinished">Altura de la tubería en este punto sobre el borde del tanque, con manguera de nivel; un punto más bajo que el borde es negativo.</translation>
+    </message>
+    <message>
+        <source>Depth of water over the middle of the pipe&apos;s inlet at the source when it is lowest.</source>
+        <translation type="unfinished">Profundidad del agua sobre el centro de la entrada de la tubería en la fuente, cuando está más baja.</translation>
+    </message>
+    <message>
+        <source>What the line shall bring, at most what the source gives. Leave empty if anything will do.</source>
+        <translation type="unfinished">Lo que debe traer la tubería, a lo más lo que da la fuente. Deje vacío si cualquier cantidad sirve.</translation>
+    </message>
+    <message>
+        <source>Strength of the polyethylene, printed along the pipe from the source.</source>
+        <translation type="unfinished">Resistencia del polietileno, impresa a lo largo del tubo de la fuente.</translation>
+    </message>
+    <message>
+        <source>What the shop calls the size of the pipe from the source; it is printed along it.</source>
+        <translation type="unfinished">Cómo llama la tienda al tamaño del tubo de la fuente; está impreso a lo largo de él.</translation>
+    </message>
+    <message>
+        <source>Pressure that the pipe from the source is made for, printed on it as PN.</source>
+        <translation type="unfinished">Presión para la que está hecho el tubo de la fuente, impresa en él como PN.</translation>
+    </message>
+    <message>
+        <source>Inside diameter of the pipe from the source, measured at a clean cut. Leave empty to take it from the table of pipes.</source>
+        <translation type="unfinished">Diámetro interior del tubo de la fuente, medido en un corte limpio. Deje vacío para tomarlo de la tabla de tubos.</translation>
+    </message>
+    <message>
+        <source>Sharp bends with a fitting between source and tank; the pipe&apos;s own wide curves do not count.</source>
+        <translation type="unfinished">Codos cerrados con accesorio entre la fuente y el tanque; las curvas amplias del tubo mismo no cuentan.</translation>
+    </message>
+    <message>
+        <source>Valves between source and tank, reckoned wide open.</source>
+        <translation type="unfinished">Válvulas entre la fuente y el tanque, calculadas como abiertas del todo.</translation>
+    </message>
+    <message>
+        <source>Level distance along the pipe&apos;s way from where it leaves the tank to this point; measure with a tape held level.</source>
+        <translation type="unfinished">Distancia a nivel por el recorrido del tubo, de donde sale del tanque a este punto; mida con una cinta sostenida a nivel.</translation>
+    </message>
+    <message>
+        <source>Height of the field pipe at this point over the rim of the tank, by water level tube; most points lie lower and are negative.</source>
+        <translation type="unfinished">Altura del tubo al campo en este punto sobre el borde del tanque, con la manguera de nivel; la mayoría de los puntos queda más abajo y es negativa.</translation>
+    </message>
+    <message>
+        <source>Whether the pipe climbs over the rim and works as a siphon; else it goes through the lining, where tanks leak first.</source>
+        <translation type="unfinished">Si el tubo sube por encima del borde y trabaja como sifón; si no, atraviesa el revestimiento, donde los tanques pierden agua primero.</translation>
+    </message>
+    <message>
+        <source>Height of the middle of the pipe over the rim where it is highest; the lower, the better it runs.</source>
+        <translation type="unfinished">Altura del centro del tubo sobre el borde donde es más alto; cuanto más bajo, mejor corre.</translation>
+    </message>
+    <message>
+        <source>What stands at the end of the line; each kind needs its own head of water.</source>
+        <translation type="unfinished">Lo que está al final de la tubería; cada clase necesita su propia carga de agua.</translation>
+    </message>
+    <message>
+        <source>How many of them run at the same time.</source>
+        <translation type="unfinished">Cuántas de ellas corren al mismo tiempo.</translation>
+    </message>
+    <message>
+        <source>Strength of the polyethylene, printed along the pipe to the field.</source>
+        <translation type="unfinished">Resistencia del polietileno, impresa a lo largo del tubo al campo.</translation>
+    </message>
+    <message>
+        <source>What the shop calls the size of the pipe to the field; it is printed along it.</source>
+        <translation type="unfinished">El nombre que da la tienda al tamaño del tubo al campo; está impreso en él.</translation>
+    </message>
+    <message>
+        <source>Pressure that the pipe to the field is made for, printed on it as PN.</source>
+        <translation type="unfinished">Presión para la que está hecho el tubo al campo, impresa en él como PN.</translation>
+    </message>
+    <message>
+        <source>Inside diameter of the pipe to the field, measured at a clean cut. Leave empty to take it from the table of pipes.</source>
+        <translation type="unfinished">Diámetro interior del tubo al campo, medido en un corte limpio. Deje vacío para tomarlo de la tabla de tubos.</translation>
+    </message>
+    <message>
+        <source>Sharp bends with a fitting between tank and field, those at the rim counted; the pipe&apos;s own wide curves do not count.</source>
+        <translation type="unfinished">Dobleces cerrados con accesorio entre el tanque y el campo, contando los del borde; las curvas amplias del propio tubo no cuentan.</translation>
+    </message>
+    <message>
+        <source>Valves between tank and field, reckoned wide open.</source>
+        <translation type="unfinished">Válvulas entre el tanque y el campo, calculadas totalmente abiertas.</translation>
+    </message>
+    <message>
+        <source>Where spare water leaves: a notch in the rim, or a pipe below it.</source>
+        <translation type="unfinished">Por dónde sale el agua sobrante: una muesca en el borde, o un tubo debajo de él.</translation>
+    </message>
+    <message>
+        <source>Clear width of the notch along the rim; its sill lies at the overflow level.</source>
+        <translation type="unfinished">Ancho interior de la muesca a lo largo del borde; su umbral queda al nivel del rebosadero.</translation>
+    </message>
+    <message>
+        <source>Inside diameter of the overflow pipe; its inside bottom lies at the overflow level.</source>
+        <translation type="unfinished">Diámetro interior del tubo del rebosadero; su fondo por dentro queda al nivel del rebosadero.</translation>
+    </message>
+    <message>
+        <source>From its inlet in the tank to where it ends over the spill path.</source>
+        <translation type="unfinished">De su entrada en el tanque a donde termina sobre el canal de desagüe.</translation>
+    </message>
+    <message>
+        <source>How much lower the end of the overflow pipe lies than its inlet.</source>
+        <translation type="unfinished">Cuánto más abajo queda el extremo del tubo del rebosadero que su entrada.</translation>
+    </message>
+    <message>
+        <source>Heaviest rain that falls here in some minutes, counted for an hour; ask the weather station. Leave empty if not known.</source>
+        <translation type="unfinished">Lluvia más fuerte que cae aquí en unos minutos, contada por hora; pregunte en la estación meteorológica. Deje vacío si no se sabe.</translation>
+    </message>
+    <message>
+        <source>Length of rim laid a little lower, so that water leaves there and nowhere else when the overflow is blocked; 0 for none.</source>
+        <translation type="unfinished">Largo de borde puesto un poco más bajo, para que el agua salga por ahí y por ninguna otra parte cuando el rebosadero se tapa; 0 si no hay.</translation>
+    </message>
+    <message>
+        <source>How much lower this part of the rim is laid; check it with water in a clear tube.</source>
+        <translation type="unfinished">Cuánto más baja se hace esta parte del borde; revíselo con agua en un tubo transparente.</translation>
+    </message>
+    <message>
+        <source>Width of the bed of the channel that leads spare water away from the tank.</source>
+        <translation type="unfinished">Ancho del fondo del canal que aleja del tanque el agua sobrante.</translation>
+    </message>
+    <message>
+        <source>Depth of this channel from its edge down to its bed.</source>
+        <translation type="unfinished">Profundidad de este canal, de su orilla a su fondo.</translation>
+    </message>
+    <message>
+        <source>How far each side of the channel leans outward for each unit of height; 0 is upright.</source>
+        <translation type="unfinished">Cuánto se inclina hacia afuera cada lado del canal por cada unidad de altura; 0 es a plomo.</translation>
+    </message>
+    <message>
+        <source>Drop of the bed over 100 of length where it is steepest; measure it with a water level tube.</source>
+        <translation type="unfinished">Caída del fondo por cada 100 de largo donde es más empinado; mídala con una manguera de nivel.</translation>
+    </message>
+    <message>
+        <source>What the water of the spill path runs over.</source>
+        <translation type="unfinished">Sobre qué corre el agua del canal de desagüe.</translation>
+    </message>
+    <message>
+        <source>The trap is made long enough for this grain to sink; 0.1 mm is fine sand that can just be felt between the fingers.</source>
+        <translation type="unfinished">El desarenador se hace tan largo que este grano alcanza a hundirse; 0.1 mm es arena fina que apenas se siente entre los dedos.</translation>
+    </message>
+    <message>
+        <source>Most water that passes the trap at a time. Leave empty to take what source line and storm bring.</source>
+        <translation type="unfinished">La mayor cantidad de agua que pasa por el desarenador a la vez. Deje vacío para tomar lo que traen la tubería de la fuente y el aguacero.</translation>
+    </message>
+    <message>
+        <source>Dry weight of what settles overnight from muddy water as it comes in; let a full bucket stand, dry the mud and weigh it.</source>
+        <translation type="unfinished">Peso seco de lo que se asienta en una noche del agua con lodo, tal como entra; deje reposar un balde lleno, seque el lodo y péselo.</translation>
+    </message>
+    <message>
+        <source>Time in the wet season after which someone empties the trap.</source>
+        <translation type="unfinished">Tiempo en la época de lluvias después del cual alguien vacía el desarenador.</translation>
+    </message>
+    <message>
+        <source>Inside length, along the water, of a trap that stands or is planned by eye. Leave empty if there is none.</source>
+        <translation type="unfinished">Largo por dentro, en el sentido del agua, de un desarenador que ya existe o se planea al ojo. Deje vacío si no hay.</translation>
+    </message>
+    <message>
+        <source>Inside width, across the water, of that trap. Leave empty if there is none.</source>
+        <translation type="unfinished">Ancho por dentro, atravesado al agua, de ese desarenador. Deje vacío si no hay.</translation>
+    </message>
+    <message>
+        <source>Water over the mud in that trap just before it is cleaned. Leave empty if there is none.</source>
+        <translation type="unfinished">Agua sobre el lodo en ese desarenador justo antes de limpiarlo. Deje vacío si no hay.</translation>
+    </message>
+    <message>
+        <source>Water over the finished floor while the test runs. Leave empty if the tank is full.</source>
+        <translation type="unfinished">Agua sobre el piso terminado mientras dura la prueba. Deje vacío si el tanque está lleno.</translation>
+    </message>
+    <message>
+        <source>How far the water in the tank sank between the two readings, on a scale fixed to the wall; nothing may flow in or out.</source>
+        <translation type="unfinished">Cuánto bajó el agua del tanque entre las dos lecturas, en una escala fijada a la pared; no debe entrar ni salir nada.</translation>
+    </message>
+    <message>
+        <source>From the first reading to the second; a day or longer, without rain.</source>
+        <translation type="unfinished">De la primera lectura a la segunda; un día o más, sin lluvia.</translation>
+    </message>
+    <message>
+        <source>How far one reading of the scale may be wrong; read it twice and see.</source>
+        <translation type="unfinished">Cuánto puede fallar una lectura de la escala; léala dos veces y vea.</translation>
+    </message>
+    <message>
+        <source>Temperature of the water</source>
+        <translation type="unfinished">Temperatura del agua</translation>
+    </message>
+    <message>
+        <source>Distance along the line</source>
+        <translation type="unfinished">Distancia por la tubería</translation>
+    </message>
+    <message>
+        <source>Height over the rim</source>
+        <translation type="unfinished">Altura sobre el borde</translation>
+    </message>
+    <message>
+        <source>Water over the inlet</source>
+        <translation type="unfinished">Agua sobre la entrada</translation>
+    </message>
+    <message>
+        <source>Flow wanted from the source</source>
+        <translation type="unfinished">Caudal deseado de la fuente de agua</translation>
+    </message>
+    <message>
+        <source>Source pipe: grade</source>
+        <translation type="unfinished">Tubo de la fuente: grado</translation>
+    </message>
+    <message>
+        <source>Source pipe: outside diameter</source>
+        <translation type="unfinished">Tubo de la fuente: diámetro exterior</translation>
+    </message>
+    <message>
+        <source>Source pipe: pressure class</source>
+        <translation type="unfinished">Tubo de la fuente: clase de presión</translation>
+    </message>
+    <message>
+        <source>Source pipe: bore, measured</source>
+        <translation type="unfinished">Tubo de la fuente: diámetro interior medido</translation>
+    </message>
+    <message>
+        <source>Source pipe: elbows</source>
+        <translation type="unfinished">Tubo de la fuente: codos</translation>
+    </message>
+    <message>
+        <source>Source pipe: valves</source>
+        <translation type="unfinished">Tubo de la fuente: válvulas</translation>
+    </message>
+    <message>
+        <source>Siphon over the rim</source>
+        <translation type="unfinished">Sifón por encima del borde</translation>
+    </message>
+    <message>
+        <source>Top of the siphon over the rim</source>
+        <translation type="unfinished">Punto más alto del sifón sobre el borde</translation>
+    </message>
+    <message>
+        <source>Water let out through</source>
+        <translation type="unfinished">El agua sale por</translation>
+    </message>
+    <message>
+        <source>Open at a time</source>
+        <translation type="unfinished">Abiertas a la vez</translation>
+    </message>
+    <message>
+        <source>Field pipe: grade</source>
+        <translation type="unfinished">Tubo al campo: grado</translation>
+    </message>
+    <message>
+        <source>Field pipe: outside diameter</source>
+        <translation type="unfinished">Tubo al campo: diámetro exterior</translation>
+    </message>
+    <message>
+        <source>Field pipe: pressure class</source>
+        <translation type="unfinished">Tubo al campo: clase de presión</translation>
+    </message>
+    <message>
+        <source>Field pipe: bore, measured</source>
+        <translation type="unfinished">Tubo al campo: diámetro interior medido</translation>
+    </message>
+    <message>
+        <source>Field pipe: elbows</source>
+        <translation type="unfinished">Tubo al campo: codos</translation>
+    </message>
+    <message>
+        <source>Field pipe: valves</source>
+        <translation type="unfinished">Tubo al campo: válvulas</translation>
+    </message>
+    <message>
+        <source>Overflow through</source>
+        <translation type="unfinished">El agua rebosa por</translation>
+    </message>
+    <message>
+        <source>Width of the notch</source>
+        <translation type="unfinished">Ancho de la muesca</translation>
+    </message>
+    <message>
+        <source>Overflow pipe: inside diameter</source>
+        <translation type="unfinished">Tubo del rebosadero: diámetro interior</translation>
+    </message>
+    <message>
+        <source>Overflow pipe: length</source>
+        <translation type="unfinished">Tubo del rebosadero: largo</translation>
+    </message>
+    <message>
+        <source>Overflow pipe: fall</source>
+        <translation type="unfinished">Tubo del rebosadero: caída</translation>
+    </message>
+    <message>
+        <source>Heaviest short rain</source>
+        <translation type="unfinished">Lluvia corta más fuerte</translation>
+    </message>
+    <message>
+        <source>Low part of the rim: length</source>
+        <translation type="unfinished">Parte baja del borde: largo</translation>
+    </message>
+    <message>
+        <source>Low part of the rim: lower by</source>
+        <translation type="unfinished">Parte baja del borde: más baja en</translation>
+    </message>
+    <message>
+        <source>Spill path: bottom width</source>
+        <translation type="unfinished">Canal de desagüe: ancho del fondo</translation>
+    </message>
+    <message>
+        <source>Spill path: depth</source>
+        <translation type="unfinished">Canal de desagüe: profundidad</translation>
+    </message>
+    <message>
+        <source>Spill path: side slope</source>
+        <translation type="unfinished">Canal de desagüe: talud de los lados</translation>
+    </message>
+    <message>
+        <source>Spill path: fall</source>
+        <translation type="unfinished">Canal de desagüe: caída</translation>
+    </message>
+    <message>
+        <source>Spill path: bed</source>
+        <translation type="unfinished">Canal de desagüe: fondo</translation>
+    </message>
+    <message>
+        <source>Smallest grain to keep back</source>
+        <translation type="unfinished">Grano más pequeño que se retiene</translation>
+    </message>
+    <message>
+        <source>Flow through the silt trap</source>
+        <translation type="unfinished">Caudal por el desarenador</translation>
+    </message>
+    <message>
+        <source>Silt in the water</source>
+        <translation type="unfinished">Sedimento en el agua</translation>
+    </message>
+    <message>
+        <source>Silt trap cleaned every</source>
+        <translation type="unfinished">El desarenador se limpia cada</translation>
+    </message>
+    <message>
+        <source>Silt trap as it is: length</source>
+        <translation type="unfinished">Desarenador como está: largo</translation>
+    </message>
+    <message>
+        <source>Silt trap as it is: width</source>
+        <translation type="unfinished">Desarenador como está: ancho</translation>
+    </message>
+    <message>
+        <source>Silt trap as it is: water depth</source>
+        <translation type="unfinished">Desarenador como está: profundidad del agua</translation>
+    </message>
+    <message>
+        <source>Water in the tank during the test</source>
+        <translation type="unfinished">Agua en el tanque durante la prueba</translation>
+    </message>
+    <message>
+        <source>Drop in the tank</source>
+        <translation type="unfinished">Descenso en el tanque</translation>
+    </message>
+    <message>
+        <source>Drop in the bucket</source>
+        <translation type="unfinished">Descenso en el balde</translation>
+    </message>
+    <message>
+        <source>Time between the readings</source>
+        <translation type="unfinished">Tiempo entre las lecturas</translation>
+    </message>
+    <message>
+        <source>Error of one reading</source>
+        <translation type="unfinished">Error de una lectura</translation>
+    </message>
+    <message>
+        <source>north</source>
+        <translation type="unfinished">norte</translation>
+    </message>
+    <message>
+        <source>north-east</source>
+        <translation type="unfinished">noreste</translation>
+    </message>
+    <message>
+        <source>east</source>
+        <translation type="unfinished">este</translation>
+    </message>
+    <message>
+        <source>south-east</source>
+        <translation type="unfinished">sureste</translation>
+    </message>
+    <message>
+        <source>south</source>
+        <translation type="unfinished">sur</translation>
+    </message>
+    <message>
+        <source>south-west</source>
+        <translation type="unfinished">suroeste</translation>
+    </message>
+    <message>
+        <source>west</source>
+        <translation type="unfinished">oeste</translation>
+    </message>
+    <message>
+        <source>north-west</source>
+        <translation type="unfinished">noroeste</translation>
+    </message>
+    <message>
+        <source>The ground is level.</source>
+        <translation type="unfinished">El terreno está a nivel.</translation>
+    </message>
+    <message>
+        <source>The ground falls %1 towards the %2.</source>
+        <translation type="unfinished">El terreno tiene una caída de %1 hacia el %2.</translation>
+    </message>
+    <message>
+        <source>The platform lies %1; the rim is level with it.</source>
+        <translation type="unfinished">La plataforma queda %1; el borde está a su nivel.</translation>
+    </message>
+    <message>
+        <source>To make it, %1 are cut and %2 filled in, rammed in layers.</source>
+        <translation type="unfinished">Para hacerla se cortan %1 y se rellenan %2, apisonando por capas.</translation>
+    </message>
+    <message>
+        <source>First strip %1 of topsoil and keep it apart: it belongs on the beds.</source>
+        <translation type="unfinished">Primero retire %1 de tierra vegetal y guárdela aparte: es para las camas.</translation>
+    </message>
+    <message>
+        <source>The whole tank just stands in natural ground: the platform may be no higher.</source>
+        <translation type="unfinished">El tanque entero cabe justo en terreno natural: la plataforma no puede ir más alta.</translation>
+    </message>
+    <message>
+        <source>The whole tank stands in natural ground; where it is least, %1 of it lie over the pit.</source>
+        <translation type="unfinished">El tanque entero queda en terreno natural; donde hay menos, quedan %1 de él sobre la excavación.</translation>
+    </message>
+    <message>
+        <source>Part of the tank would stand on fill: natural ground ends %1 short of the pit.</source>
+        <translation type="unfinished">Parte del tanque quedaría sobre relleno: al terreno natural le faltan %1 para llegar a la excavación.</translation>
+    </message>
+    <message>
+        <source>It would not with the platform %1, or lower.</source>
+        <translation type="unfinished">No sería así con la plataforma %1, o más baja.</translation>
+    </message>
+    <message>
+        <source>The fill takes all that is dug; no spoil is left over.</source>
+        <translation type="unfinished">El relleno usa todo lo que se cava; no sobra tierra.</translation>
+    </message>
+    <message>
+        <source>As it lies, %1 of ground are left over; how large the heap gets depends on the soil, which is not known.</source>
+        <translation type="unfinished">Sobran %1 de tierra en banco; el tamaño del montón depende del suelo, que no se conoce.</translation>
+    </message>
+    <message>
+        <source>Left over are %1 of loose ground: a heap %2 high and %3 across.</source>
+        <translation type="unfinished">Sobran %1 de tierra suelta: un montón de %2 de alto y %3 de ancho.</translation>
+    </message>
+    <message>
+        <source>Heap it to the %1 of the tank, its toe %2 back from the pit edge; never nearer than %3.</source>
+        <translation type="unfinished">Amontónela al %1 del tanque, con el pie a %2 de la orilla de la excavación; nunca a menos de %3.</translation>
+    </message>
+    <message>
+        <source>Later spread it thin on beds below, or raise the lips of terraces well away with it.</source>
+        <translation type="unfinished">Después espárzala en capa delgada en camas de más abajo, o levante con ella los filos de terrazas bien alejadas.</translation>
+    </message>
+    <message>
+        <source>Never heap it uphill of the pit, where rain washes it in, nor on the downhill edge, which its weight can bring down.</source>
+        <translation type="unfinished">Nunca la amontone ladera arriba de la excavación, donde la lluvia la arrastra adentro, ni en el filo ladera abajo, que puede derrumbarse con su peso.</translation>
+    </message>
+    <message>
+        <source>Never heap it beside the pit edge or on the edge of a terrace, which its weight can bring down.</source>
+        <translation type="unfinished">Nunca la amontone junto a la orilla de la excavación ni en el filo de una terraza, que puede derrumbarse con su peso.</translation>
+    </message>
+    <message>
+        <source>Middle of the tank, east</source>
+        <translation type="unfinished">Centro del tanque, este</translation>
+    </message>
+    <message>
+        <source>Middle of the tank, north</source>
+        <translation type="unfinished">Centro del tanque, norte</translation>
+    </message>
+    <message>
+        <source>Tank turned by</source>
+        <translation type="unfinished">Tanque girado</translation>
+    </message>
+    <message>
+        <source>Level of the platform</source>
+        <translation type="unfinished">Nivel de la plataforma</translation>
+    </message>
+    <message>
+        <source>Platform over the ground at the middle</source>
+        <translation type="unfinished">Plataforma sobre el terreno en el centro</translation>
+    </message>
+    <message>
+        <source>Walkway round the rim</source>
+        <translation type="unfinished">Pasillo alrededor del borde</translation>
+    </message>
+    <message>
+        <source>Batter of the cut face</source>
+        <translation type="unfinished">Talud de la cara del corte</translation>
+    </message>
+    <message>
+        <source>Batter of the fill face</source>
+        <translation type="unfinished">Talud de la cara del relleno</translation>
+    </message>
+    <message>
+        <source>Topsoil stripped</source>
+        <translation type="unfinished">Tierra vegetal retirada</translation>
+    </message>
+    <message>
+        <source>Compacted fill per ground dug</source>
+        <translation type="unfinished">Relleno apisonado por tierra cavada</translation>
+    </message>
+    <message>
+        <source>Direction of the spoil heap</source>
+        <translation type="unfinished">Rumbo del montón de tierra sacada</translation>
+    </message>
+    <message>
+        <source>Where the middle of the tank lies east of the zero of the spot heights; west of it is negative.</source>
+        <translation type="unfinished">Cuánto queda el centro del tanque al este del cero de las cotas; al oeste es negativo.</translation>
+    </message>
+    <message>
+        <source>Where the middle of the tank lies north of the zero of the spot heights; south of it is negative.</source>
+        <translation type="unfinished">Cuánto queda el centro del tanque al norte del cero de las cotas; al sur es negativo.</translation>
+    </message>
+    <message>
+        <source>How high the level place round the tank lies: so low that the whole tank stands in natural ground, so that cut and fill balance, or as you give it.</source>
+        <translation type="unfinished">A qué altura queda el lugar a nivel alrededor del tanque: tan bajo que el tanque entero queda en terreno natural, de modo que corte y relleno se igualen, o como se anote.</translation>
+    </message>
+    <message>
+        <source>Height of the platform, which the rim is level with, over the natural ground at the middle of the tank; below that ground it is negative.</source>
+        <translation type="unfinished">Altura de la plataforma, que está al nivel del borde, sobre el terreno natural en el centro del tanque; por debajo de ese terreno es negativa.</translation>
+    </message>
+    <message>
+        <source>Level ground left all round outside the rim collar, to walk and carry on.</source>
+        <translation type="unfinished">Terreno a nivel que se deja todo alrededor, por fuera del collar del borde, para caminar y cargar.</translation>
+    </message>
+    <message>
+        <source>How far the face cut into the hill leans back for each unit of height; look at old cuts in the same soil that still stand.</source>
+        <translation type="unfinished">Cuánto se inclina hacia atrás la cara cortada en la ladera por cada unidad de altura; mire cortes viejos en el mismo suelo que todavía se tienen en pie.</translation>
+    </message>
+    <message>
+        <source>Depth of the dark soil with roots in the trial pit, which is taken off first and kept for beds.</source>
+        <translation type="unfinished">Profundidad en la calicata de la tierra oscura con raíces, que se saca primero y se guarda para las camas.</translation>
+    </message>
+    <message>
+        <source>Volume that ground fills once it is placed in layers and rammed, for each unit dug: 0.90 when it packs closer than it lay.</source>
+        <translation type="unfinished">Volumen que ocupa la tierra ya colocada en capas y apisonada, por cada unidad cavada: 0.90 cuando queda más apretada que como estaba.</translation>
+    </message>
+    <message>
+        <source>Compass direction from the tank to the heap: north 0, east 90, south 180. Leave empty to have it put across the fall.</source>
+        <translation type="unfinished">Rumbo de la brújula del tanque al montón: norte 0, este 90, sur 180. Deje vacío para que se ponga de través a la caída.</translation>
+    </message>
+    <message>
+        <source>No ground can be made of the spot heights: a surface needs three at different places. Survey more, all round the tank.</source>
+        <translation type="unfinished">Con las cotas no se puede formar el terreno: una superficie necesita tres en lugares distintos. Mida más, todo alrededor del tanque.</translation>
+    </message>
+    <message>
+        <source>No ground can be made of the spot heights: they all lie on one line. Survey some to the side of it.</source>
+        <translation type="unfinished">Con las cotas no se puede formar el terreno: están todas en una misma línea. Mida algunas a un lado de ella.</translation>
+    </message>
+    <message>
+        <source>No ground can be made of the spot heights: they could not be joined to triangles. Look for points that stand nearly at the same place, and take them out.</source>
+        <translation type="unfinished">Con las cotas no se puede formar el terreno: no se pudieron unir en triángulos. Busque puntos que están casi en el mismo lugar y quítelos.</translation>
+    </message>
+    <message>
+        <source>The platform does not lie wholly inside the survey. Move the tank, or survey more ground around it.</source>
+        <translation type="unfinished">La plataforma no queda toda dentro del terreno medido. Mueva el tanque, o mida más terreno a su alrededor.</translation>
+    </message>
+    <message>
+        <source>The ground is as steep as a face of cut or fill, which so never meets it. Choose flatter ground, or a steeper batter if the soil bears it.</source>
+        <translation type="unfinished">El terreno es tan empinado como una cara del corte o del relleno, que así nunca lo encuentra. Elija un terreno más plano, o un talud más empinado si el suelo lo aguanta.</translation>
+    </message>
+    <message>
+        <source>At no level do cut and fill balance here. Give the level of the platform, or have the tank stand in natural ground.</source>
+        <translation type="unfinished">Aquí el corte y el relleno no se igualan a ningún nivel. Anote el nivel de la plataforma, o ponga el tanque en terreno natural.</translation>
+    </message>
+    <message>
+        <source>Spot heights that look doubtful: %1, the first in row %2. Each stands far above, below or away from the others, or repeats one. Look at the place and mend or delete the row.</source>
+        <translation type="unfinished">Cotas que parecen dudosas: %1, la primera en la fila %2. Cada una está muy por encima, muy por debajo o muy lejos de las otras, o repite otra. Vea el lugar y corrija o borre la fila.</translation>
+    </message>
+    <message>
+        <source>Part of the tank would stand on fill: where it is worst, natural ground ends %1 short of floor or wall. Fill settles and cracks the lining. The platform lies %2; lay it %3, or lower.</source>
+        <translation type="unfinished">Parte del tanque quedaría sobre relleno: donde es peor, al terreno natural le faltan %1 para llegar al piso o a la pared. El relleno se asienta y raja el revestimiento. La plataforma queda %2; póngala %3, o más baja.</translation>
+    </message>
+    <message>
+        <source>as high as the natural ground at the middle of the tank</source>
+        <translation type="unfinished">a la altura del terreno natural en el centro del tanque</translation>
+    </message>
+    <message>
+        <source>%1 over the natural ground at the middle of the tank</source>
+        <translation type="unfinished">a %1 por encima del terreno natural en el centro del tanque</translation>
+    </message>
+    <message>
+        <source>%1 below the natural ground at the middle of the tank</source>
+        <translation type="unfinished">a %1 por debajo del terreno natural en el centro del tanque</translation>
+    </message>
+    <message>
+        <source>roughness, plastic pipe</source>
+        <translation type="unfinished">rugosidad, tubo de plástico</translation>
+    </message>
+    <message>
+        <source>roughness, steel pipe</source>
+        <translation type="unfinished">rugosidad, tubo de acero</translation>
+    </message>
+    <message>
+        <source>roughness, galvanised pipe</source>
+        <translation type="unfinished">rugosidad, tubo galvanizado</translation>
+    </message>
+    <message>
+        <source>roughness, cast iron pipe</source>
+        <translation type="unfinished">rugosidad, tubo de hierro fundido</translation>
+    </message>
+    <message>
+        <source>roughness, concrete pipe</source>
+        <translation type="unfinished">rugosidad, tubo de concreto</translation>
+    </message>
+    <message>
+        <source>Hazen-Williams C, plastic pipe</source>
+        <translation type="unfinished">C de Hazen-Williams, tubo de plástico</translation>
+    </message>
+    <message>
+        <source>Hazen-Williams C, galvanised pipe</source>
+        <translation type="unfinished">C de Hazen-Williams, tubo galvanizado</translation>
+    </message>
+    <message>
+        <source>loss, sharp entrance</source>
+        <translation type="unfinished">pérdida, entrada de borde vivo</translation>
+    </message>
+    <message>
+        <source>loss, entrance that juts out</source>
+        <translation type="unfinished">pérdida, entrada que sobresale</translation>
+    </message>
+    <message>
+        <source>loss, rounded entrance</source>
+        <translation type="unfinished">pérdida, entrada redondeada</translation>
+    </message>
+    <message>
+        <source>loss, foot valve</source>
+        <translation type="unfinished">pérdida, válvula de pie</translation>
+    </message>
+    <message>
+        <source>loss, 90° elbow</source>
+        <translation type="unfinished">pérdida, codo de 90°</translation>
+    </message>
+    <message>
+        <source>loss, wide 90° elbow</source>
+        <translation type="unfinished">pérdida, codo amplio de 90°</translation>
+    </message>
+    <message>
+        <source>loss, 45° elbow</source>
+        <translation type="unfinished">pérdida, codo de 45°</translation>
+    </message>
+    <message>
+        <source>loss, tee, straight on</source>
+        <translation type="unfinished">pérdida, te, paso recto</translation>
+    </message>
+    <message>
+        <source>loss, tee, into the branch</source>
+        <translation type="unfinished">pérdida, te, hacia el ramal</translation>
+    </message>
+    <message>
+        <source>loss, gate valve, open</source>
+        <translation type="unfinished">pérdida, válvula de compuerta, abierta</translation>
+    </message>
+    <message>
+        <source>loss, gate valve, half closed</source>
+        <translation type="unfinished">pérdida, válvula de compuerta, medio cerrada</translation>
+    </message>
+    <message>
+        <source>loss, globe valve, open</source>
+        <translation type="unfinished">pérdida, válvula de globo, abierta</translation>
+    </message>
+    <message>
+        <source>loss, ball valve, open</source>
+        <translation type="unfinished">pérdida, válvula de bola, abierta</translation>
+    </message>
+    <message>
+        <source>loss, check valve</source>
+        <translation type="unfinished">pérdida, válvula de retención</translation>
+    </message>
+    <message>
+        <source>loss, water meter</source>
+        <translation type="unfinished">pérdida, medidor de agua</translation>
+    </message>
+    <message>
+        <source>loss, screen</source>
+        <translation type="unfinished">pérdida, rejilla</translation>
+    </message>
+    <message>
+        <source>head kept over vapour in a pipe</source>
+        <translation type="unfinished">carga que se guarda sobre el vapor en un tubo</translation>
+    </message>
+    <message>
+        <source>head kept over vapour at the top of a siphon</source>
+        <translation type="unfinished">carga que se guarda sobre el vapor en lo alto de un sifón</translation>
+    </message>
+    <message>
+        <source>Manning&apos;s n, plastic pipe</source>
+        <translation type="unfinished">n de Manning, tubo de plástico</translation>
+    </message>
+    <message>
+        <source>Manning&apos;s n, plaster</source>
+        <translation type="unfinished">n de Manning, repello</translation>
+    </message>
+    <message>
+        <source>Manning&apos;s n, bare earth</source>
+        <translation type="unfinished">n de Manning, tierra desnuda</translation>
+    </message>
+    <message>
+        <source>Manning&apos;s n, short grass</source>
+        <translation type="unfinished">n de Manning, pasto corto</translation>
+    </message>
+    <message>
+        <source>Manning&apos;s n, stone pitching</source>
+        <translation type="unfinished">n de Manning, empedrado</translation>
+    </message>
+    <message>
+        <source>broad sill, flow in theory</source>
+        <translation type="unfinished">umbral ancho, caudal teórico</translation>
+    </message>
+    <message>
+        <source>broad sill, share of the flow in theory</source>
+        <translation type="unfinished">umbral ancho, parte del caudal teórico</translation>
+    </message>
+    <message>
+        <source>opening with a sharp edge</source>
+        <translation type="unfinished">abertura de borde vivo</translation>
+    </message>
+    <message>
+        <source>storm runoff, roof</source>
+        <translation type="unfinished">escorrentía de aguacero, techo</translation>
+    </message>
+    <message>
+        <source>storm runoff, woodland</source>
+        <translation type="unfinished">escorrentía de aguacero, bosque</translation>
+    </message>
+    <message>
+        <source>storm runoff, pasture</source>
+        <translation type="unfinished">escorrentía de aguacero, pasto</translation>
+    </message>
+    <message>
+        <source>storm runoff, tilled ground</source>
+        <translation type="unfinished">escorrentía de aguacero, terreno labrado</translation>
+    </message>
+    <message>
+        <source>storm runoff, bare packed ground</source>
+        <translation type="unfinished">escorrentía de aguacero, suelo desnudo apretado</translation>
+    </message>
+    <message>
+        <source>storm runoff, the tank itself</source>
+        <translation type="unfinished">escorrentía de aguacero, el tanque mismo</translation>
+    </message>
+    <message>
+        <source>silt trap, area over the least in theory</source>
+        <translation type="unfinished">desarenador, área entre la mínima teórica</translation>
+    </message>
+    <message>
+        <source>silt trap, speed factor</source>
+        <translation type="unfinished">desarenador, factor de velocidad</translation>
+    </message>
+    <message>
+        <source>silt, weight of the sinking grain</source>
+        <translation type="unfinished">sedimento, peso del grano que se hunde</translation>
+    </message>
+    <message>
+        <source>silt, weight of settled grains</source>
+        <translation type="unfinished">sedimento, peso de los granos asentados</translation>
+    </message>
+    <message>
+        <source>silt, share of grain in the mud</source>
+        <translation type="unfinished">sedimento, parte de grano en el lodo</translation>
+    </message>
+    <message>
+        <source>silt trap, length over width</source>
+        <translation type="unfinished">desarenador, largo entre ancho</translation>
+    </message>
+    <message>
+        <source>leak up to which a tank is tight</source>
+        <translation type="unfinished">fuga hasta la que un tanque es estanco</translation>
+    </message>
+    <message>
+        <source>leak up to which a tank is watched</source>
+        <translation type="unfinished">fuga hasta la que un tanque se vigila</translation>
+    </message>
+    <message>
+        <source>leak up to which a tank is mended in use</source>
+        <translation type="unfinished">fuga hasta la que un tanque se repara en uso</translation>
+    </message>
+    <message>
+        <source>leak of concrete tanks, drop allowed</source>
+        <translation type="unfinished">fuga de tanques de concreto, descenso permitido</translation>
+    </message>
+    <message>
+        <source>leak of concrete tanks, within</source>
+        <translation type="unfinished">fuga de tanques de concreto, en un plazo de</translation>
+    </message>
+    <message>
+        <source>leak of concrete tanks, share of the volume a day</source>
+        <translation type="unfinished">fuga de tanques de concreto, parte del volumen por día</translation>
+    </message>
+    <message>
+        <source>head wanted, %1</source>
+        <translation type="unfinished">carga deseada, %1</translation>
+    </message>
+    <message>
+        <source>usual flow, %1</source>
+        <translation type="unfinished">caudal usual, %1</translation>
+    </message>
+    <message>
+        <source>speed that scours, %1</source>
+        <translation type="unfinished">velocidad que socava, %1</translation>
+    </message>
+    <message>
+        <source>its way needs two points at least</source>
+        <translation type="unfinished">su recorrido necesita al menos dos puntos</translation>
+    </message>
+    <message>
+        <source>the points of its way do not follow one another</source>
+        <translation type="unfinished">los puntos de su recorrido no van uno tras otro</translation>
+    </message>
+    <message>
+        <source>a fitting lies outside its way</source>
+        <translation type="unfinished">un accesorio queda fuera de su recorrido</translation>
+    </message>
+    <message>
+        <source>its inlet does not lie under water; lay it lower</source>
+        <translation type="unfinished">su entrada no queda bajo el agua; póngala más abajo</translation>
+    </message>
+    <message>
+        <source>there is no fall from the water at its inlet to its outlet; lay the outlet lower</source>
+        <translation type="unfinished">no hay caída del agua en su entrada a su salida; ponga la salida más abajo</translation>
+    </message>
+    <message>
+        <source>no pipe of the table bears the pressure; break it on the way</source>
+        <translation type="unfinished">ningún tubo de la tabla aguanta la presión; rompa la presión en el camino</translation>
+    </message>
+    <message>
+        <source>no pipe of the table is wide enough; find more fall</source>
+        <translation type="unfinished">ningún tubo de la tabla es lo bastante ancho; busque más caída</translation>
+    </message>
+    <message>
+        <source>its top lies below its outlet, so it is no siphon</source>
+        <translation type="unfinished">su punto más alto queda por debajo de su salida, así que no es un sifón</translation>
+    </message>
+    <message>
+        <source>the outflow stops before the water is that low</source>
+        <translation type="unfinished">el agua deja de salir antes de bajar tanto</translation>
+    </message>
+    <message>
+        <source>the outflow dies away, so that the end is never reached</source>
+        <translation type="unfinished">la salida de agua se va apagando, así que nunca se llega al final</translation>
+    </message>
+    <message>
+        <source>the overflow pipe has no fall</source>
+        <translation type="unfinished">el tubo del rebosadero no tiene caída</translation>
+    </message>
+    <message>
+        <source>there is no rim to run over</source>
+        <translation type="unfinished">no hay borde por donde rebosar</translation>
+    </message>
+    <message>
+        <source>the grain is too large for the law by which it sinks</source>
+        <translation type="unfinished">el grano es demasiado grande para la ley con que se hunde</translation>
+    </message>
+    <message>
+        <source>water rose in the bucket: it rained; test again in dry weather</source>
+        <translation type="unfinished">el agua subió en el balde: llovió; repita la prueba en tiempo seco</translation>
+    </message>
+    <message>
+        <source>a figure is not in the table</source>
+        <translation type="unfinished">una cifra no está en la tabla</translation>
+    </message>
+    <message>
+        <source>the temperature of the water is out of range</source>
+        <translation type="unfinished">la temperatura del agua está fuera de rango</translation>
+    </message>
+    <message>
+        <source>the height above sea level is out of range</source>
+        <translation type="unfinished">la altura sobre el nivel del mar está fuera de rango</translation>
+    </message>
+    <message>
+        <source>the water flows too slowly or too fast to be reckoned</source>
+        <translation type="unfinished">el agua corre demasiado lento o demasiado rápido para calcularla</translation>
+    </message>
+    <message>
+        <source>the roughness of the pipe is out of range</source>
+        <translation type="unfinished">la rugosidad del tubo está fuera de rango</translation>
+    </message>
+    <message>
+        <source>the inside diameter of the pipe is out of range</source>
+        <translation type="unfinished">el diámetro interior del tubo está fuera de rango</translation>
+    </message>
+    <message>
+        <source>a length is out of range</source>
+        <translation type="unfinished">un largo está fuera de rango</translation>
+    </message>
+    <message>
+        <source>the flow is out of range</source>
+        <translation type="unfinished">el caudal está fuera de rango</translation>
+    </message>
+    <message>
+        <source>the head is out of range</source>
+        <translation type="unfinished">la carga está fuera de rango</translation>
+    </message>
+    <message>
+        <source>a coefficient is out of range</source>
+        <translation type="unfinished">un coeficiente está fuera de rango</translation>
+    </message>
+    <message>
+        <source>the loss of a fitting is out of range</source>
+        <translation type="unfinished">la pérdida de un accesorio está fuera de rango</translation>
+    </message>
+    <message>
+        <source>a slope is out of range</source>
+        <translation type="unfinished">una pendiente está fuera de rango</translation>
+    </message>
+    <message>
+        <source>a width is out of range</source>
+        <translation type="unfinished">un ancho está fuera de rango</translation>
+    </message>
+    <message>
+        <source>a depth is out of range</source>
+        <translation type="unfinished">una profundidad está fuera de rango</translation>
+    </message>
+    <message>
+        <source>an area is out of range</source>
+        <translation type="unfinished">un área está fuera de rango</translation>
+    </message>
+    <message>
+        <source>the size of the grain is out of range</source>
+        <translation type="unfinished">el tamaño del grano está fuera de rango</translation>
+    </message>
+    <message>
+        <source>the weight of the grain is out of range</source>
+        <translation type="unfinished">el peso del grano está fuera de rango</translation>
+    </message>
+    <message>
+        <source>the silt in the water is out of range</source>
+        <translation type="unfinished">el sedimento del agua está fuera de rango</translation>
+    </message>
+    <message>
+        <source>the time is out of range</source>
+        <translation type="unfinished">el tiempo está fuera de rango</translation>
+    </message>
+    <message>
+        <source>a level is out of range</source>
+        <translation type="unfinished">un nivel está fuera de rango</translation>
+    </message>
+    <message>
+        <source>the pressure is out of range</source>
+        <translation type="unfinished">la presión está fuera de rango</translation>
+    </message>
+    <message>
+        <source>a reading is out of range</source>
+        <translation type="unfinished">una lectura está fuera de rango</translation>
+    </message>
+    <message>
+        <source>the reserve is out of range</source>
+        <translation type="unfinished">la reserva está fuera de rango</translation>
+    </message>
+    <message>
+        <source>the rain of the storm is out of range</source>
+        <translation type="unfinished">la lluvia del aguacero está fuera de rango</translation>
+    </message>
+    <message>
+        <source>it works</source>
+        <translation type="unfinished">funciona</translation>
+    </message>
+    <message>
+        <source>it works, but weakly</source>
+        <translation type="unfinished">funciona, pero con poca fuerza</translation>
+    </message>
+    <message>
+        <source>it works only while the tank is rather full</source>
+        <translation type="unfinished">funciona solo mientras el tanque está más bien lleno</translation>
+    </message>
+    <message>
+        <source>it does not work</source>
+        <translation type="unfinished">no funciona</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation type="unfinished">%1 min</translation>
+    </message>
+    <message>
+        <source>Nothing flows: %1.</source>
+        <translation type="unfinished">No corre agua: %1.</translation>
+    </message>
+    <message>
+        <source>The line brings %1 when the tank is nearly empty; when it is full, %2.</source>
+        <translation type="unfinished">La tubería trae %1 con el tanque casi vacío; con el tanque lleno, %2.</translation>
+    </message>
+    <message>
+        <source>The line brings %1 with the tank full; when it is nearly empty, %2.</source>
+        <translation type="unfinished">La tubería trae %1 con el tanque lleno; con el tanque casi vacío, %2.</translation>
+    </message>
+    <message>
+        <source>The line brings %1.</source>
+        <translation type="unfinished">La tubería trae %1.</translation>
+    </message>
+    <message>
+        <source>The line brings %1 with the tank full and %2 when it is nearly empty.</source>
+        <translation type="unfinished">La tubería trae %1 con el tanque lleno y %2 con el tanque casi vacío.</translation>
+    </message>
+    <message>
+        <source>Wide open it will not bring that much: the pipe sucks so hard at its high parts that the column of water parts.</source>
+        <translation type="unfinished">Con todo abierto no traerá tanto: el tubo chupa tan fuerte en sus partes altas que la columna de agua se corta.</translation>
+    </message>
+    <message>
+        <source>Wanted are %1.</source>
+        <translation type="unfinished">Se desean %1.</translation>
+    </message>
+    <message>
+        <source>Wanted are %1, but %2.</source>
+        <translation type="unfinished">Se desean %1, pero %2.</translation>
+    </message>
+    <message>
+        <source>The smallest pipe that brings the %1 wanted has %2 outside diameter, class %3.</source>
+        <translation type="unfinished">El tubo más pequeño que trae los %1 deseados tiene %2 de diámetro exterior, clase %3.</translation>
+    </message>
+    <message>
+        <source>With its end shut, the lowest point of the pipe has to bear %1.</source>
+        <translation type="unfinished">Con el extremo cerrado, el punto más bajo del tubo debe aguantar %1.</translation>
+    </message>
+    <message>
+        <source>With its end shut, the lowest point of the pipe has to bear %1; it is good for %2.</source>
+        <translation type="unfinished">Con el extremo cerrado, el punto más bajo del tubo debe aguantar %1; está hecho para %2.</translation>
+    </message>
+    <message>
+        <source>High points on the way, where air gathers: %1, the first at %2.</source>
+        <translation type="unfinished">Puntos altos en el camino, donde se junta aire: %1, el primero a %2.</translation>
+    </message>
+    <message>
+        <source>The siphon cannot be started with the tank nearly empty: its top lies %1 over the water, and %2 is the most.</source>
+        <translation type="unfinished">El sifón no se puede cebar con el tanque casi vacío: su punto más alto queda %1 sobre el agua, y el máximo es %2.</translation>
+    </message>
+    <message>
+        <source>Wide open the siphon breaks; let no more than %1 through its valve.</source>
+        <translation type="unfinished">Con todo abierto el sifón se corta; no deje pasar más de %1 por su válvula.</translation>
+    </message>
+    <message>
+        <source>The siphon stops before the tank is nearly empty: its end does not lie below the water.</source>
+        <translation type="unfinished">El sifón se para antes de que el tanque esté casi vacío: su extremo no queda por debajo del agua.</translation>
+    </message>
+    <message>
+        <source>The siphon stops before the tank is nearly empty: its inlet falls dry.</source>
+        <translation type="unfinished">El sifón se para antes de que el tanque esté casi vacío: su entrada queda en seco.</translation>
+    </message>
+    <message>
+        <source>Wide open the siphon breaks.</source>
+        <translation type="unfinished">Con todo abierto el sifón se corta.</translation>
+    </message>
+    <message>
+        <source>The siphon cannot be reckoned: %1.</source>
+        <translation type="unfinished">El sifón no se puede calcular: %1.</translation>
+    </message>
+    <message>
+        <source>To start the siphon, fill it with %1 of water.</source>
+        <translation type="unfinished">Para cebar el sifón, llénelo con %1 de agua.</translation>
+    </message>
+    <message>
+        <source>What head is left at the outlet cannot be told: %1.</source>
+        <translation type="unfinished">No se puede decir qué carga queda en la salida: %1.</translation>
+    </message>
+    <message>
+        <source>Outlet, %1: a head of %2 is left with the tank full and %3 when it is nearly empty, %4 is wanted; %5.</source>
+        <translation type="unfinished">Salida, %1: queda una carga de %2 con el tanque lleno y de %3 con el tanque casi vacío; se desean %4; %5.</translation>
+    </message>
+    <message>
+        <source>How long it takes to draw the tank down to %1 over the floor cannot be told: %2.</source>
+        <translation type="unfinished">No se puede decir cuánto tarda en bajar el agua del tanque hasta %1 sobre el piso: %2.</translation>
+    </message>
+    <message>
+        <source>Wide open, it draws the full tank down to %1 over the floor in %2.</source>
+        <translation type="unfinished">Con todo abierto, baja el tanque lleno hasta %1 sobre el piso en %2.</translation>
+    </message>
+    <message>
+        <source>No way is entered for the line from the source. Give two points at least: the pipe&apos;s inlet and its end over the tank.</source>
+        <translation type="unfinished">No hay recorrido anotado para la tubería de la fuente. Dé al menos dos puntos: la entrada del tubo y su extremo sobre el tanque.</translation>
+    </message>
+    <message>
+        <source>No way is entered for the line to the field. Give two points at least: where the pipe leaves the tank and where it ends.</source>
+        <translation type="unfinished">No hay recorrido anotado para la tubería al campo. Dé al menos dos puntos: donde el tubo sale del tanque y donde termina.</translation>
+    </message>
+    <message>
+        <source>Ground cut down</source>
+        <translation type="unfinished">Terreno cortado</translation>
+    </message>
+    <message>
+        <source>Ground filled up</source>
+        <translation type="unfinished">Terreno rellenado</translation>
+    </message>
+    <message>
+        <source>Spoil heap</source>
+        <translation type="unfinished">Montón de tierra sacada</translation>
+    </message>
+    <message>
+        <source>Arrow down the fall</source>
+        <translation type="unfinished">Flecha ladera abajo</translation>
+    </message>
+    <message>
+        <source>Marked place</source>
+        <translation type="unfinished">Lugar marcado</translation>
+    </message>
+    <message>
+        <source>Pattern of the cut</source>
+        <translation type="unfinished">Trama del corte</translation>
+    </message>
+    <message>
+        <source>Pattern of the fill</source>
+        <translation type="unfinished">Trama del relleno</translation>
+    </message>
+    <message>
+        <source>platform corner</source>
+        <translation type="unfinished">esquina de la plataforma</translation>
+    </message>
+    <message>
+        <source>top of the cut, where it meets the ground</source>
+        <translation type="unfinished">parte alta del corte, donde encuentra el terreno</translation>
+    </message>
+    <message>
+        <source>toe of the fill, where it meets the ground</source>
+        <translation type="unfinished">pie del relleno, donde encuentra el terreno</translation>
+    </message>
+    <message>
+        <source>pipes, overflow and silt trap</source>
+        <translation type="unfinished">tubos, rebosadero y desarenador</translation>
+    </message>
+    <message>
+        <source>Taken is a storm of %1, for the heaviest rain here is not known: %2 run in.</source>
+        <translation type="unfinished">Se toma un aguacero de %1, porque no se conoce la lluvia más fuerte de aquí: entran %2.</translation>
+    </message>
+    <message>
+        <source>In a storm of %1, %2 run into the tank.</source>
+        <translation type="unfinished">En un aguacero de %1 entran %2 al tanque.</translation>
+    </message>
+    <message>
+        <source>Of these, %1 are rain and %2 come from the source.</source>
+        <translation type="unfinished">De ellos, %1 son lluvia y %2 vienen de la fuente de agua.</translation>
+    </message>
+    <message>
+        <source>How high the water then stands cannot be told: %1.</source>
+        <translation type="unfinished">No se puede decir hasta dónde sube entonces el agua: %1.</translation>
+    </message>
+    <message>
+        <source>The overflow passes %1 at most, so water runs over the rim.</source>
+        <translation type="unfinished">El rebosadero deja pasar %1 como máximo, así que el agua pasa por encima del borde.</translation>
+    </message>
+    <message>
+        <source>A notch %1 wide would be enough.</source>
+        <translation type="unfinished">Bastaría una muesca de %1 de ancho.</translation>
+    </message>
+    <message>
+        <source>An overflow pipe of %1 inside diameter would be enough.</source>
+        <translation type="unfinished">Bastaría un tubo de rebosadero de %1 de diámetro interior.</translation>
+    </message>
+    <message>
+        <source>Where the water goes if the overflow is blocked cannot be told: %1.</source>
+        <translation type="unfinished">No se puede decir adónde va el agua si el rebosadero se tapa: %1.</translation>
+    </message>
+    <message>
+        <source>If the overflow is blocked, water runs over the rim anywhere, %1 deep.</source>
+        <translation type="unfinished">Si el rebosadero se tapa, el agua pasa por encima del borde por cualquier parte, con %1 de profundidad.</translation>
+    </message>
+    <message>
+        <source>If the overflow is blocked, all of the water leaves over the low part of the rim, %1 deep.</source>
+        <translation type="unfinished">Si el rebosadero se tapa, toda el agua sale por la parte baja del borde, con %1 de profundidad.</translation>
+    </message>
+    <message>
+        <source>If the overflow is blocked, water leaves over the low part of the rim, %1 deep, and over the rest of it too: make the low part longer or lower.</source>
+        <translation type="unfinished">Si el rebosadero se tapa, el agua sale por la parte baja del borde, con %1 de profundidad, y también por el resto: haga la parte baja más larga o más baja.</translation>
+    </message>
+    <message>
+        <source>How the spill path carries the water cannot be told: %1.</source>
+        <translation type="unfinished">No se puede decir cómo lleva el agua el canal de desagüe: %1.</translation>
+    </message>
+    <message>
+        <source>In the spill path, %1 deep, the water runs %2 deep at %3.</source>
+        <translation type="unfinished">En el canal de desagüe, de %1 de profundidad, el agua corre con %2 de profundidad a %3.</translation>
+    </message>
+    <message>
+        <source>Its bed bears that speed (%1).</source>
+        <translation type="unfinished">Su fondo aguanta esa velocidad (%1).</translation>
+    </message>
+    <message>
+        <source>Its bed may not bear that speed (%1).</source>
+        <translation type="unfinished">Puede que su fondo no aguante esa velocidad (%1).</translation>
+    </message>
+    <message>
+        <source>Its bed is washed out at that speed (%1).</source>
+        <translation type="unfinished">A esa velocidad el agua se lleva su fondo (%1).</translation>
+    </message>
+    <message>
+        <source>A trap for grains of %1 and a flow of %2 cannot be reckoned: %3.</source>
+        <translation type="unfinished">No se puede calcular un desarenador para granos de %1 y un caudal de %2: %3.</translation>
+    </message>
+    <message>
+        <source>To hold back grains of %1 at a flow of %2, the trap is made %3 long, %4 wide and %5 deep inside.</source>
+        <translation type="unfinished">Para retener granos de %1 con un caudal de %2, el desarenador se hace de %3 de largo, %4 de ancho y %5 de profundidad por dentro.</translation>
+    </message>
+    <message>
+        <source>Between two cleanings about %1 of mud settle in it, %2 deep.</source>
+        <translation type="unfinished">Entre dos limpiezas se asientan en él cerca de %1 de lodo, con %2 de profundidad.</translation>
+    </message>
+    <message>
+        <source>What the trap as it is holds back cannot be told: %1.</source>
+        <translation type="unfinished">No se puede decir qué retiene el desarenador tal como está: %1.</translation>
+    </message>
+    <message>
+        <source>The trap as it is has room for grains of %1 to sink, but water runs so fast through it that it carries them on: make it deeper or wider.</source>
+        <translation type="unfinished">El desarenador tal como está da lugar a que se hundan granos de %1, pero el agua lo cruza tan rápido que se los lleva: hágalo más hondo o más ancho.</translation>
+    </message>
+    <message>
+        <source>The trap as it is holds back grains of %1 and larger.</source>
+        <translation type="unfinished">El desarenador tal como está retiene granos de %1 y mayores.</translation>
+    </message>
+    <message>
+        <source>The tank loses %1 through its lining, about %2.</source>
+        <translation type="unfinished">El tanque pierde %1 por su revestimiento, cerca de %2.</translation>
+    </message>
+    <message>
+        <source>Against the bucket the tank gained water: some ran in, or a reading is wrong. Test again.</source>
+        <translation type="unfinished">En comparación con el balde, el tanque ganó agua: entró alguna, o una lectura está mal. Repita la prueba.</translation>
+    </message>
+    <message>
+        <source>The difference is no more than the readings&apos; error of %1, so it tells nothing. Let the test run longer.</source>
+        <translation type="unfinished">La diferencia no es mayor que el error de las lecturas, de %1, así que no dice nada. Deje que la prueba dure más.</translation>
+    </message>
+    <message>
+        <source>For a tank of plaster that is tight.</source>
+        <translation type="unfinished">Para un tanque de repello, eso cuenta como estanco.</translation>
+    </message>
+    <message>
+        <source>Watch it: test again in some weeks.</source>
+        <translation type="unfinished">Vigílelo: repita la prueba en unas semanas.</translation>
+    </message>
+    <message>
+        <source>Find the cracks and mend them.</source>
+        <translation type="unfinished">Busque las grietas y repárelas.</translation>
+    </message>
+    <message>
+        <source>Let no more water in, empty it and mend it.</source>
+        <translation type="unfinished">No deje entrar más agua, vacíelo y repárelo.</translation>
+    </message>
+    <message>
+        <source>It keeps to a mark for concrete tanks, %1: %2.</source>
+        <translation type="unfinished">Cumple un límite para tanques de concreto, %1: %2.</translation>
+    </message>
+    <message>
+        <source>It does not keep to a mark for concrete tanks, %1: %2.</source>
+        <translation type="unfinished">No cumple un límite para tanques de concreto, %1: %2.</translation>
+    </message>
+    <message>
+        <source>No leak test is entered. Let a bucket float in the tank, filled as high as the water outside; read both, and read them again after a dry day.</source>
+        <translation type="unfinished">No hay prueba de fuga anotada. Deje flotar un balde en el tanque, lleno hasta la altura del agua de afuera; lea los dos, y vuelva a leerlos después de un día sin lluvia.</translation>
+    </message>
+    <message>
+        <source>What the tank loses more than the bucket goes through the lining.</source>
+        <translation type="unfinished">Lo que el tanque pierde de más que el balde sale por el revestimiento.</translation>
+    </message>
+    <message>
+        <source>The leak test tells nothing: %1.</source>
+        <translation type="unfinished">La prueba de fuga no dice nada: %1.</translation>
+    </message>
+    <message>
+        <source>Place of the tank</source>
+        <translation type="unfinished">Lugar del tanque</translation>
+    </message>
+    <message>
+        <source>Platform</source>
+        <translation type="unfinished">Plataforma</translation>
+    </message>
+    <message>
+        <source>Delivery</source>
+        <translation type="unfinished">Conducción del agua</translation>
+    </message>
+    <message>
+        <source>Line from the source</source>
+        <translation type="unfinished">Tubería de la fuente</translation>
+    </message>
+    <message>
+        <source>Points of the source line</source>
+        <translation type="unfinished">Puntos de la tubería de la fuente</translation>
+    </message>
+    <message>
+        <source>Pipe from the source</source>
+        <translation type="unfinished">Tubo desde la fuente de agua</translation>
+    </message>
+    <message>
+        <source>Line to the field</source>
+        <translation type="unfinished">Tubería al campo</translation>
+    </message>
+    <message>
+        <source>Points of the field line</source>
+        <translation type="unfinished">Puntos de la tubería al campo</translation>
+    </message>
+    <message>
+        <source>Pipe to the field</source>
+        <translation type="unfinished">Tubo al campo</translation>
+    </message>
+    <message>
+        <source>Overflow</source>
+        <translation type="unfinished">Rebosadero</translation>
+    </message>
+    <message>
+        <source>Spill path</source>
+        <translation type="unfinished">Canal de desagüe</translation>
+    </message>
+    <message>
+        <source>Silt trap</source>
+        <translation type="unfinished">Desarenador</translation>
+    </message>
+    <message>
+        <source>Leak test</source>
+        <translation type="unfinished">Prueba de fuga</translation>
+    </message>
+    <message>
+        <source>Spot height, row %1</source>
+        <translation type="unfinished">Cota, fila %1</translation>
+    </message>
+    <message>
+        <source>Source line, point %1</source>
+        <translation type="unfinished">Tubería de la fuente, punto %1</translation>
+    </message>
+    <message>
+        <source>Field line, point %1</source>
+        <translation type="unfinished">Tubería al campo, punto %1</translation>
+    </message>
+    <message>
+        <source>is not further along the line than the point before it; list the points in the order in which the water meets them</source>
+        <translation type="unfinished">no queda más lejos en la tubería que el punto anterior; anote los puntos en el orden en que los encuentra el agua</translation>
+    </message>
+    <message>
+        <source>is not in the table of pipes of this grade; choose one that is, or enter the bore as measured</source>
+        <translation type="unfinished">no está en la tabla de tubos de este grado; elija uno que esté, o anote el diámetro interior medido</translation>
+    </message>
+    <message>
+        <source>could not be joined to a surface, for the work was broken off; try again and let it finish</source>
+        <translation type="unfinished">no se pudo unir en una superficie porque se interrumpió el trabajo; intente otra vez y déjelo terminar</translation>
+    </message>
+    <message>
+        <source>pit depth from which a ladder stands in it</source>
+        <translation type="unfinished">profundidad de la excavación desde la que debe haber una escalera</translation>
+    </message>
+    <message>
+        <source>pit depth from which walls are held against cave-in</source>
+        <translation type="unfinished">profundidad de la excavación desde la que se protegen las paredes contra derrumbes</translation>
+    </message>
+    <message>
+        <source>deepest pit dug by hand</source>
+        <translation type="unfinished">excavación más honda que se cava a mano</translation>
+    </message>
+    <message>
+        <source>pit depth to which the table of batters goes</source>
+        <translation type="unfinished">profundidad de la excavación hasta la que llega la tabla de taludes</translation>
+    </message>
+    <message>
+        <source>depth of an open cut in the firmest soil that stands a day</source>
+        <translation type="unfinished">profundidad de un corte abierto en el suelo más firme que se tiene en pie un día</translation>
+    </message>
+    <message>
+        <source>furthest way to the ladder</source>
+        <translation type="unfinished">camino más largo a la escalera</translation>
+    </message>
+    <message>
+        <source>toe of the heap back from the pit edge</source>
+        <translation type="unfinished">pie del montón, apartado de la orilla de la excavación</translation>
+    </message>
+    <message>
+        <source>height of the heap at most</source>
+        <translation type="unfinished">altura máxima del montón</translation>
+    </message>
+    <message>
+        <source>steepest side of loose ground</source>
+        <translation type="unfinished">lado más empinado de la tierra suelta</translation>
+    </message>
+    <message>
+        <source>slope from which old slips are looked for</source>
+        <translation type="unfinished">pendiente desde la que se buscan deslizamientos viejos</translation>
+    </message>
+    <message>
+        <source>slope from which an engineer decides</source>
+        <translation type="unfinished">pendiente desde la que decide un ingeniero</translation>
+    </message>
+    <message>
+        <source>factor of safety wanted of a slope</source>
+        <translation type="unfinished">factor de seguridad deseado de una ladera</translation>
+    </message>
+    <message>
+        <source>factor of safety wanted of a cut</source>
+        <translation type="unfinished">factor de seguridad deseado de un corte</translation>
+    </message>
+    <message>
+        <source>walkway round the rim</source>
+        <translation type="unfinished">pasillo alrededor del borde</translation>
+    </message>
+    <message>
+        <source>batter of the cut face</source>
+        <translation type="unfinished">talud de la cara del corte</translation>
+    </message>
+    <message>
+        <source>batter of the fill face</source>
+        <translation type="unfinished">talud de la cara del relleno</translation>
+    </message>
+    <message>
+        <source>topsoil stripped</source>
+        <translation type="unfinished">tierra vegetal retirada</translation>
+    </message>
+    <message>
+        <source>compacted fill per ground dug</source>
+        <translation type="unfinished">relleno apisonado por tierra cavada</translation>
+    </message>
+    <message>
+        <source>natural ground wanted over floor and walls</source>
+        <translation type="unfinished">terreno natural deseado sobre piso y paredes</translation>
+    </message>
+    <message>
+        <source>distance to the edge, share of its drop, as for footings</source>
+        <translation type="unfinished">distancia al filo, parte de su altura, como para cimientos</translation>
+    </message>
+    <message>
+        <source>distance to the edge at most, as for footings</source>
+        <translation type="unfinished">distancia máxima al filo, como para cimientos</translation>
+    </message>
+    <message>
+        <source>house downhill within</source>
+        <translation type="unfinished">casa ladera abajo, a menos de</translation>
+    </message>
+    <message>
+        <source>weight over uplift wanted</source>
+        <translation type="unfinished">peso entre empuje del agua, deseado</translation>
+    </message>
+    <message>
+        <source>ground water that feeds frost, within</source>
+        <translation type="unfinished">agua subterránea que alimenta la helada, a menos de</translation>
+    </message>
+    <message>
+        <source>shrinkage of moderate swelling</source>
+        <translation type="unfinished">encogimiento para hinchamiento moderado</translation>
+    </message>
+    <message>
+        <source>shrinkage of high swelling</source>
+        <translation type="unfinished">encogimiento para hinchamiento alto</translation>
+    </message>
+    <message>
+        <source>shrinkage of very high swelling</source>
+        <translation type="unfinished">encogimiento para hinchamiento muy alto</translation>
+    </message>
+    <message>
+        <source>clay from which soil may swell</source>
+        <translation type="unfinished">arcilla desde la que el suelo puede hincharse</translation>
+    </message>
+    <message>
+        <source>low</source>
+        <translation type="unfinished">baja</translation>
+    </message>
+    <message>
+        <source>typical</source>
+        <translation type="unfinished">típica</translation>
+    </message>
+    <message>
+        <source>high</source>
+        <translation type="unfinished">alta</translation>
+    </message>
+    <message>
+        <source>bar</source>
+        <translation type="unfinished">bar</translation>
+    </message>
+    <message>
+        <source>mm per hour</source>
+        <translation type="unfinished">mm por hora</translation>
+    </message>
+    <message>
+        <source>kPa</source>
+        <translation type="unfinished">kPa</translation>
+    </message>
+    <message>
+        <source>kN/m³</source>
+        <translation type="unfinished">kN/m³</translation>
+    </message>
+    <message>
+        <source>level set by hand</source>
+        <translation type="unfinished">nivel puesto a mano</translation>
+    </message>
+    <message>
+        <source>A freeboard of %1 would leave it.</source>
+        <translation type="unfinished">Un borde libre de %1 lo dejaría.</translation>
+    </message>
+    <message>
+        <source>As low as it is now, it has to be %1 long.</source>
+        <translation type="unfinished">Tan bajo como está ahora, debe tener %1 de largo.</translation>
+    </message>
+    <message>
+        <source>A trap %1 long and %2 wide inside, with %3 of water and mud, would hold them.</source>
+        <translation type="unfinished">Un desarenador de %1 de largo y %2 de ancho por dentro, con %3 de agua y lodo, los retendría.</translation>
+    </message>
+    <message>
+        <source>The overflow</source>
+        <translation type="unfinished">El rebosadero</translation>
+    </message>
+    <message>
+        <source>The blocked overflow</source>
+        <translation type="unfinished">El rebosadero tapado</translation>
+    </message>
+    <message>
+        <source>The silt trap</source>
+        <translation type="unfinished">El desarenador</translation>
+    </message>
+    <message>
+        <source>The leak test</source>
+        <translation type="unfinished">La prueba de fuga</translation>
+    </message>
+    <message>
+        <source>%1 could not be reckoned, so nothing is known of it: %2.</source>
+        <translation type="unfinished">%1: no se pudo calcular, así que nada se sabe de esto: %2.</translation>
+    </message>
+    <message>
+        <source>How far the water sank in a light bucket that floats deep in the tank, only a hand&apos;s breadth of it dry: this much evaporated.</source>
+        <translation type="unfinished">Cuánto bajó el agua en una cubeta liviana que flota honda en el tanque, con solo el ancho de una mano en seco: esto se evaporó.</translation>
+    </message>
+    <message>
+        <source>To make it, %1 are cut; next to nothing is filled in.</source>
+        <translation type="unfinished">Para hacerla se cortan %1; casi nada se rellena.</translation>
+    </message>
+    <message>
+        <source>Anticlockwise seen from above; at 0 the length runs east. A tank whose length lies across the fall, on one level, needs the least digging.</source>
+        <translation type="unfinished">En sentido contrario al reloj, visto desde arriba; con 0 el largo va hacia el este. Un tanque con el largo atravesado a la pendiente, a un mismo nivel, necesita la menor excavación.</translation>
+    </message>
+    <message>
+        <source>How far the filled face runs out for each unit of height; 1.5 is usual for ground that is well rammed.</source>
+        <translation type="unfinished">Cuánto se tiende la cara del relleno por cada unidad de altura; 1.5 es lo usual en tierra bien apisonada.</translation>
+    </message>
+    <message>
+        <source>Cut or fill runs out of the survey before it meets the ground. Survey further out or move the tank; steeper cut faces help too, if the soil bears them.</source>
+        <translation type="unfinished">El corte o el relleno sale del terreno medido antes de encontrar el terreno. Mida más afuera o mueva el tanque; también ayudan caras de corte más paradas, si el suelo las aguanta.</translation>
+    </message>
+    <message>
+        <source>The ground below the tank may slip even with the tank empty, while it is dug.</source>
+        <translation type="unfinished">El terreno abajo del tanque puede deslizarse aun con el tanque vacío, mientras se excava.</translation>
+    </message>
+    <message>
+        <source>The ground below the tank may slip when the tank leaks.</source>
+        <translation type="unfinished">El terreno abajo del tanque puede deslizarse cuando el tanque pierde agua.</translation>
+    </message>
+    <message>
+        <source>A licensed engineer must look at it before anyone digs (calculation sheet E1). A place further from the edge, or on flatter ground, would help.</source>
+        <translation type="unfinished">Un ingeniero con licencia debe verlo antes de que alguien excave (hoja de cálculo E1). Ayudaría un lugar más lejos del filo o en terreno más plano.</translation>
+    </message>
+    <message>
+        <source>The heap of spoil is to lie downhill of the tank, where its weight loads the ground that carries it. Heap it across the fall, to the %1 of the tank.</source>
+        <translation type="unfinished">El montón de tierra sacada quedaría ladera abajo del tanque, donde su peso carga el terreno que lo sostiene. Amontónela atravesado a la pendiente, hacia el %1 del tanque.</translation>
+    </message>
+    <message>
+        <source>The heap of spoil is to lie uphill of the tank, where rain washes it in. Heap it across the fall, to the %1 of the tank.</source>
+        <translation type="unfinished">El montón de tierra sacada quedaría ladera arriba del tanque, donde la lluvia lo mete adentro. Amontónela atravesado a la pendiente, hacia el %1 del tanque.</translation>
+    </message>
+    <message>
+        <source>The cut face of the platform stands up to %1 high and leans back %2 for each unit of height; the published table asks for %3 in this soil. Lean it back, or widen the walkway where it stands close over the pit.</source>
+        <translation type="unfinished">La cara del corte de la plataforma llega a %1 de alto y se tiende %2 por cada unidad de altura; la tabla publicada pide %3 en este suelo. Tiéndala más, o ensanche el pasillo donde queda cerca sobre la excavación.</translation>
+    </message>
+    <message>
+        <source>The fill face of the platform runs out %1 for each unit of height; loose ground comes to rest at %2. Make it %2 or flatter.</source>
+        <translation type="unfinished">La cara del relleno de la plataforma se tiende %1 por cada unidad de altura; la tierra suelta se queda quieta con %2. Hágala de %2 o más tendida.</translation>
+    </message>
+    <message>
+        <source>the siphon does not run with its end wide open</source>
+        <translation type="unfinished">el sifón no corre con su extremo abierto del todo</translation>
+    </message>
+    <message>
+        <source>It fills the empty tank in %1 when nothing is drawn.</source>
+        <translation type="unfinished">Llena el tanque vacío en %1 si no se saca nada.</translation>
+    </message>
+    <message>
+        <source>The siphon cannot be started, not even with the tank full: its top lies %1 over the water, and %2 is the most.</source>
+        <translation type="unfinished">El sifón no se puede cebar, ni con el tanque lleno: su parte alta queda %1 sobre el agua, y %2 es lo más.</translation>
+    </message>
+    <message>
+        <source>has another height than an earlier point at the same place</source>
+        <translation type="unfinished">tiene otra altura que un punto anterior en el mismo lugar</translation>
+    </message>
+    <message>
+        <source>%1 %2, %4: found %3.</source>
+        <translation type="unfinished">%1 %2, %4: se halló %3.</translation>
+    </message>
+    <message>
+        <source>The table of spot heights</source>
+        <translation type="unfinished">La tabla de cotas</translation>
+    </message>
+    <message>
+        <source>spoil heap off the line of the fall, least</source>
+        <translation type="unfinished">montón de tierra fuera de la línea de la pendiente, lo menos</translation>
+    </message>
+    <message>
+        <source>In a storm the overflow has to pass %1; the water then stands only %2 below the lowest part of the rim, and %3 is wanted.</source>
+        <translation type="unfinished">En un aguacero el rebosadero debe dejar pasar %1; el agua queda entonces solo %2 abajo de la parte más baja del borde, y se quieren %3.</translation>
+    </message>
+    <message>
+        <source>In a storm the overflow has to pass %1 and cannot: the water runs over the rim and washes out the ground behind the lining. It should stay %2 below the lowest part of it.</source>
+        <translation type="unfinished">En un aguacero el rebosadero debe dejar pasar %1 y no puede: el agua pasa sobre el borde y lava el terreno detrás del revestimiento. Debería quedar %2 abajo de su parte más baja.</translation>
+    </message>
+    <message>
+        <source>The overflow passes it: the water stays %1 below the lowest part of the rim, wanted are %2.</source>
+        <translation type="unfinished">El rebosadero la deja pasar: el agua queda %1 abajo de la parte más baja del borde; se quieren %2.</translation>
+    </message>
+    <message>
+        <source>The overflow just passes it: the water stays only %1 below the lowest part of the rim, wanted are %2.</source>
+        <translation type="unfinished">El rebosadero apenas la deja pasar: el agua queda solo %1 abajo de la parte más baja del borde; se quieren %2.</translation>
     </message>
 </context>
 </TS>
