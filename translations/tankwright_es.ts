@@ -2694,6 +2694,14 @@ Comprobación: %2</translation>
         <source>The trap as it is holds back grains from</source>
         <translation type="unfinished">El desarenador como está retiene granos desde</translation>
     </message>
+    <message>
+        <source>Mud is brought by</source>
+        <translation type="unfinished">El lodo lo trae</translation>
+    </message>
+    <message>
+        <source>the source, and one hour of the storm</source>
+        <translation type="unfinished">la fuente, y una hora del aguacero</translation>
+    </message>
 </context>
 <context>
     <name>Summary</name>
@@ -8009,10 +8017,6 @@ Comprobación: %2</translation>
         <translation type="unfinished">No cumple un límite para tanques de concreto, %1: %2.</translation>
     </message>
     <message>
-        <source>No leak test is entered. Let a bucket float in the tank, filled as high as the water outside; read both, and read them again after a dry day.</source>
-        <translation type="unfinished">No hay prueba de fuga anotada. Deje flotar un balde en el tanque, lleno hasta la altura del agua de afuera; lea los dos, y vuelva a leerlos después de un día sin lluvia.</translation>
-    </message>
-    <message>
         <source>What the tank loses more than the bucket goes through the lining.</source>
         <translation type="unfinished">Lo que el tanque pierde de más que el balde sale por el revestimiento.</translation>
     </message>
@@ -8363,6 +8367,10 @@ Comprobación: %2</translation>
     <message>
         <source>The overflow just passes it: the water stays only %1 below the lowest part of the rim, wanted are %2.</source>
         <translation type="unfinished">El rebosadero apenas la deja pasar: el agua queda solo %1 abajo de la parte más baja del borde; se quieren %2.</translation>
+    </message>
+    <message>
+        <source>No leak test is entered. Let a light bucket float deep in the tank, only a hand&apos;s breadth of it dry; read both, and read them again after a dry day.</source>
+        <translation type="unfinished">No hay prueba de fuga anotada. Ponga a flotar honda en el tanque una cubeta liviana, con solo el ancho de una mano en seco; lea las dos, y léalas otra vez después de un día seco.</translation>
     </message>
 </context>
 </TS>

@@ -71,14 +71,24 @@ SiltTrapTask trapTask(const TrapPlan& plan, const SiltTrapWish& wish, double tem
   return task;
 }
 
-/// @param brought_m3_s by the source and by roof and ground in the storm
-TrapPlan trapPlan(const DeliveryTask& task, double brought_m3_s) {
+/// Flow that brings the mud between two cleanings: the source all the time, the storm for one hour (own).
+double meanFlow(double source_m3_s, double storm_m3_s, double days) {
+  constexpr double kStormHours = 1;
+  constexpr double kHoursPerDay = 24;
+  return source_m3_s + storm_m3_s * std::min(1.0, kStormHours / (days * kHoursPerDay));
+}
+
+/// @param storm_m3_s that roof and ground lead in
+TrapPlan trapPlan(const DeliveryTask& task, double source_m3_s, double storm_m3_s) {
   const SiltTrapWish& wish = task.delivery.silt_trap;
   TrapPlan plan;
   plan.is_flow_given = wish.flow_l_per_min.has_value();
-  plan.flow_m3_s = plan.is_flow_given ? *wish.flow_l_per_min * kLitrePerMinute_m3_s : brought_m3_s;
+  plan.flow_m3_s =
+      plan.is_flow_given ? *wish.flow_l_per_min * kLitrePerMinute_m3_s : source_m3_s + storm_m3_s;
   plan.grain = {wish.grain_mm, typical("silt.grain_density"), GrainShape::natural};
-  const SiltTrapTask trap = trapTask(plan, wish, task.climate.temperature_c);
+  SiltTrapTask trap = trapTask(plan, wish, task.climate.temperature_c);
+  if (!plan.is_flow_given && plan.flow_m3_s > 0)
+    trap.silt_kg_m3 *= meanFlow(source_m3_s, storm_m3_s, wish.cleaning_days) / plan.flow_m3_s;
   plan.trap = siltTrap(trap);
   if (wish.length_m && wish.width_m && wish.depth_m)
     plan.check = checkSiltTrap({*wish.length_m, *wish.width_m, *wish.depth_m}, plan.flow_m3_s, plan.grain,
@@ -131,7 +141,7 @@ DeliveryPlan deliveryPlan(const geometry::TankGeometry& tank, const core::Site& 
   plan.field = fieldLine(task);
   const double source_m3_s = sourceFlow(plan.source, water);
   plan.overflow = overflowPlan(task, source_m3_s);
-  plan.trap = trapPlan(task, source_m3_s + ledInStorm(task).value());
+  plan.trap = trapPlan(task, source_m3_s, ledInStorm(task).value());
   fillLeak(plan, task);
   return plan;
 }

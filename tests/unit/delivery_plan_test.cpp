@@ -485,3 +485,19 @@ TEST_CASE("delivery as JSON: units by hand, null and fault for what is not there
   CHECK(json["overflow"]["state"]["fault"] == "level_out_of_range");
   CHECK(json["leak_test"].is_null());
 }
+
+TEST_CASE("silt trap: mud comes with the source all the time and with one hour of the storm") {
+  Case c;
+  c.water.emplace();
+  c.water->roof = {40, 0.8, 1};
+  c.water->ground = {100, 0.2, 5};
+  c.water->source.months[6] = {30, 24};
+  c.delivery.overflow.storm_mm_h = 60;
+  c.delivery.silt_trap.silt_kg_m3 = 0.5;
+  c.delivery.silt_trap.cleaning_days = 7;
+  const DeliveryPlan plan = c.plan();
+  REQUIRE(plan.trap.trap);
+  const double source_m3 = 30e-3 * 60 * 24 * 7;
+  const double storm_m3 = 0.06 * (0.9 * 40 + 0.5 * 100);  // 60 mm in one hour
+  CHECK(plan.trap.trap->deposit_kg == Approx(0.5 * (source_m3 + storm_m3)));
+}

@@ -151,6 +151,8 @@ void addTrap(Sheet& sheet, const Content& content) {
   Rows rows{{Text::tr("Smallest grain that must stay behind"),
              format.quantity(plan.grain.diameter_mm, Unit::millimetre, 2)},
             {Text::tr("Flow"), plan.is_flow_given ? flow : Text::tr("%1, source and storm").arg(flow)}};
+  if (!plan.is_flow_given)
+    rows.push_back({Text::tr("Mud is brought by"), Text::tr("the source, and one hour of the storm")});
   if (plan.trap) addTrapSize(rows, *plan.trap, format);
   rows.push_back({Text::tr("Clean it out every"),
                   format.quantity(content.project.delivery->silt_trap.cleaning_days, Unit::day, 0)});
@@ -188,10 +190,12 @@ void addLeakNumbers(Sheet& sheet, const LeakTest& test, const Formatter& format)
 void addLeak(Sheet& sheet, const Content& content) {
   const auto& leak = content.plan.delivery->leak;
   if (leak && *leak) sheet.breakPage();
+  const std::size_t first = sheet.blocks().size();
   sheet.heading(Text::tr("Leak test"));
   addAnswers(sheet, words::leakAnswers(*content.plan.delivery, content.format));
   if (leak && *leak) addLeakNumbers(sheet, **leak, content.format);
   addLeakBands(sheet, content.format);
+  if (!leak || !*leak) sheet.keepTogether(first);
 }
 
 }  // namespace

@@ -228,8 +228,8 @@ QStringList leakAnswers(const DeliveryPlan& delivery, const Formatter& format) {
   if (!delivery.leak)
     return {
         say(QT_TRANSLATE_NOOP("ui::words",
-                              "No leak test is entered. Let a bucket float in the tank, filled as high as "
-                              "the water outside; read both, and read them again after a dry day.")),
+                              "No leak test is entered. Let a light bucket float deep in the tank, only a "
+                              "hand's breadth of it dry; read both, and read them again after a dry day.")),
         say(QT_TRANSLATE_NOOP("ui::words",
                               "What the tank loses more than the bucket goes through the lining."))};
   if (!*delivery.leak)
