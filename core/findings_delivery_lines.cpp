@@ -183,8 +183,12 @@ const SiphonFlow* inState(const FieldPlan& field, SiphonState state) {
   return nullptr;
 }
 
-void siphon(const FieldPlan& field, FindingList& out) {
-  const std::string crest = "delivery.field.crest_over_rim_m";
+void siphon(const LineView& view, const FieldPlan& field, FindingList& out) {
+  const auto& profile = field.pipe.line.profile;
+  const auto highest = std::max_element(profile.begin(), profile.end(), [](const auto& a, const auto& b) {
+    return a.level_m < b.level_m;
+  });
+  const std::string crest = view.pointNear(highest->station_m);
   if (const SiphonFlow* high = inState(field, SiphonState::crest_too_high)) {
     out.caution(
         "delivery_siphon_too_high",
@@ -241,9 +245,10 @@ void deliveryLineFindings(const Delivery& delivery, const DeliveryPlan& plan, Fi
   const FieldPlan& field = *plan.field;
   std::optional<double> crest_m;
   if (field.over_rim) crest_m = field.pipe.line.profile[1].station_m;
-  line({"field", field.pipe, delivery.field.route, crest_m}, out);
+  const LineView view{"field", field.pipe, delivery.field.route, crest_m};
+  line(view, out);
   if (!field.over_rim) out.caution("delivery_through_lining", {}, "own", "delivery.field.over_rim");
-  siphon(field, out);
+  siphon(view, field, out);
   outlets(field, out);
 }
 

@@ -575,3 +575,11 @@ TEST_CASE("a leak test that tells nothing, or a tank that gains") {
   p.delivery->leak_test.tank_drop_mm = 2;
   CHECK(tokenOf(p, "delivery_leak_unsure", "verdict") == "gains");
 }
+
+TEST_CASE("a siphon too high points at its highest point, be that on the way or over the rim") {
+  Project p = sound();
+  p.delivery->field.route = {{0, 0}, {10, 9}, {20, -6}};
+  p.delivery->field.crest_over_rim_m = 0.1;
+  REQUIRE(find(p, "delivery_siphon_too_high"));
+  CHECK(find(p, "delivery_siphon_too_high")->field == "delivery.field.route[1].over_rim_m");
+}
