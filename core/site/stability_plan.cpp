@@ -45,7 +45,7 @@ GroundLine from(GroundLine line, double x_m, double platform_m) {
 
 /// Finished ground down the fall; where a terrace edge was entered, it drops there by its height at 45
 /// degrees and goes on as before.
-GroundLine withEdge(GroundLine line, double edge_x_m, double height_m) {
+GroundLine withEdge(const GroundLine& line, double edge_x_m, double height_m) {
   GroundLine out;
   const double foot_x = edge_x_m + height_m * kEdgeBatter;
   const double edge_z = heightAt(line, edge_x_m);
@@ -159,7 +159,7 @@ GroundLine sectionLine(GroundLine line, const DownhillSide& side, const geometry
   const double end =
       edge_x + *site.edge_height_m * kEdgeBatter + kBeyondEdge_depths * (s.pit_depth_m + *site.edge_height_m);
   if (line.back().x() < end) line.emplace_back(end, line.back().y());
-  return withEdge(std::move(line), edge_x, *site.edge_height_m);
+  return withEdge(line, edge_x, *site.edge_height_m);
 }
 
 }  // namespace
