@@ -13,7 +13,7 @@
 namespace core {
 namespace {
 
-constexpr std::array<std::string_view, 90> kCodes{
+constexpr std::array<std::string_view, 92> kCodes{
     "part_absent",
     "part_not_computed",
     "unknown_key",
@@ -54,6 +54,8 @@ constexpr std::array<std::string_view, 90> kCodes{
     "site_tank_on_fill",
     "site_cut_face_too_steep",
     "site_fill_face_too_steep",
+    "site_fill_lacking",
+    "platform_work_left_out",
     "site_slip_near",
     "site_slip_likely",
     "site_spoil_downhill",

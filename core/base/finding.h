@@ -45,6 +45,8 @@ struct FindingValue {
 ///   from 1 site_platform_impossible{fault}: outside_survey, leaves_survey, never_daylights, cannot_balance
 ///   site_tank_on_fill{cover_m,over_middle_m,most_over_middle_m}: cover of natural ground, where it is least
 ///   site_cut_face_too_steep, site_fill_face_too_steep{batter,wanted,height_m}
+///   site_fill_lacking{bank_m3}: ground that has to be brought for the fill
+///   platform_work_left_out{cut_m3,fill_m3,topsoil_m3}: labour and dates do not hold them
 ///   site_slip_near, site_slip_likely{factor,wanted,state}: state empty, full_leaking
 ///   site_spoil_downhill, site_spoil_uphill{azimuth_deg,proposed_deg}
 ///   site_toddlers_no_fence{}  site_toddlers_unknown{}  site_runoff_straight_in{}  site_frost{month,t_min_c}

@@ -107,6 +107,7 @@ Json siteJson(const SitePlan& plan) {
       {"platform_m2", number(plan.platform_m2)},
       {"over_middle_m", has_bench ? number(plan.bench->level_m - plan.middle_level_m) : Json(nullptr)},
       {"fault", nullptr},
+      {"lacking_bank_m3", number(plan.lacking_bank_m3)},
       {"cover_m", plan.cover ? number(plan.cover->least_m) : Json(nullptr)},
       {"in_natural_ground", nullptr},
       {"choices", listOf(plan.choices, choice)},

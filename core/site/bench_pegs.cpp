@@ -67,7 +67,7 @@ std::vector<BenchPeg> benchPegs(const GroundSurface& ground, const BenchShape& s
     const std::optional<Vector2d> out = daylight(bench, of, corner, edges.mitre[k]);
     const std::optional<double> there = out ? ground.heightAt(*out) : std::nullopt;
     if (!there) continue;  // the corner lies on the ground, or no daylight
-    pegs.push_back({fmt::format("D{}", number),
+    pegs.push_back({fmt::format("Q{}", number),
                     of == DaylightLine::Of::cut ? "daylight_cut" : "daylight_fill",
                     {out->x(), out->y(), *there},
                     *there,

@@ -9,7 +9,7 @@ namespace core::site {
 
 /// A peg to set out a bench.
 struct BenchPeg {
-  std::string id;  ///< P1, P2, ... platform corners; D1, D2, ... daylight out from the corner of that number
+  std::string id;  ///< P1, P2, ... platform corners; Q1, Q2, ... daylight out from the corner of that number
   std::string kind;            ///< platform_corner, daylight_cut, daylight_fill
   Eigen::Vector3d at_m;        ///< platform corner at the platform's level; daylight on the ground
   double ground_m;             ///< natural ground at the peg

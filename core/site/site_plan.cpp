@@ -9,6 +9,7 @@
 #include <algorithm>
 #include <cmath>
 #include <iterator>
+#include <numbers>
 #include <utility>
 
 namespace core::site {
@@ -83,12 +84,14 @@ void addBench(SitePlan& plan, const PitShape& pit, const core::Platform& platfor
   plan.topsoil_m3 = plan.bench->strip_m3;
 }
 
-/// What the heap must leave free: platform, cut and fill.
-std::vector<Vector2d> keptClear(const SitePlan& plan) {
+/// What the heap must leave free: the platform, and the setback before cut and fill as before the pit.
+std::vector<Vector2d> keptClear(const SitePlan& plan, double azimuth_deg) {
+  const double azimuth = azimuth_deg * std::numbers::pi / 180;
+  const Vector2d back = plan.setback_m * Vector2d(std::sin(azimuth), std::cos(azimuth));
   std::vector<Vector2d> clear = plan.shape.outline_m;
   if (!plan.bench) return clear;
   for (const geometry::Mesh* face : {&plan.bench->cut_face, &plan.bench->fill_face}) {
-    for (const Vector3d& p : face->points) clear.emplace_back(p.head<2>());
+    for (const Vector3d& p : face->points) clear.emplace_back(p.head<2>() + back);
   }
   return clear;
 }
@@ -97,8 +100,9 @@ void addSpoil(SitePlan& plan, const geometry::TankGeometry& tank, const core::Si
               const PitShape& pit) {
   const Bench none;
   const Bench& bench = plan.bench ? *plan.bench : none;
-  plan.spoil_bank_m3 =
-      std::max(0.0, tank.pitVolume() + bench.cut_m3 - bench.fill_m3 / site.platform.compacted_per_bank);
+  const double left_m3 = tank.pitVolume() + bench.cut_m3 - bench.fill_m3 / site.platform.compacted_per_bank;
+  plan.spoil_bank_m3 = std::max(0.0, left_m3);
+  plan.lacking_bank_m3 = std::max(0.0, -left_m3);
   plan.setback_m = threshold("spoil.setback").value;
   const bool has_place = !plan.has_relief || plan.bench.has_value();
   if (!site.soil || plan.spoil_bank_m3 <= 0 || !has_place) return;
@@ -108,8 +112,8 @@ void addSpoil(SitePlan& plan, const geometry::TankGeometry& tank, const core::Si
                          .most_height_m = threshold("spoil.most_height").value,
                          .setback_m = plan.setback_m});
   const std::vector<Vector2d> edge = siteOutline(pit.outline, pit.rim_offset_m, plan.placement).points_m;
-  plan.heap_place = heapPlace(edge, keptClear(plan), *plan.heap, plan.setback_m,
-                              site.spoil_azimuth_deg.value_or(heapAzimuth(plan.fall.azimuth_deg)));
+  const double azimuth_deg = site.spoil_azimuth_deg.value_or(heapAzimuth(plan.fall.azimuth_deg));
+  plan.heap_place = heapPlace(edge, keptClear(plan, azimuth_deg), *plan.heap, plan.setback_m, azimuth_deg);
 }
 
 }  // namespace

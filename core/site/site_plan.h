@@ -60,6 +60,7 @@ struct SitePlan {
   std::vector<BenchPeg> pegs;
   double platform_m2 = 0;
   double topsoil_m3 = 0;                ///< stripped, as it lies
+  double lacking_bank_m3 = 0;           ///< ground to be brought for the fill, beyond all that is dug
   double spoil_bank_m3 = 0;             ///< of pit and cut, less what the fill takes
   std::optional<SpoilHeap> heap;        ///< absent when the soil is not known, or nothing is left over
   std::optional<HeapPlace> heap_place;  ///< in the site's frame
