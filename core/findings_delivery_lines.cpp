@@ -69,7 +69,7 @@ void noFlow(const LineView& line, FindingList& out) {
   const auto& low = line.plan.low;
   if (full && (low || low.error() == "no_head")) return;
   const std::string_view fault = full ? low.error() : full.error();
-  out.caution("delivery_line_no_flow", {line.nameValue(), token("fault", std::string(fault))}, "exact",
+  out.caution("delivery_line_no_flow", {line.nameValue(), token("fault", std::string(fault))}, "own",
               fieldOfFault(line, fault));
 }
 
@@ -123,7 +123,7 @@ void suction(const LineView& line, FindingList& out) {
     out.note("delivery_above_head_line",
              {line.nameValue(), value("from_m", s.from_m, Unit::metre), value("to_m", s.to_m, Unit::metre),
               value("pressure_m", s.worst_m, Unit::metre)},
-             "exact", line.pointNear(s.worst_station_m));
+             "colebrook_1939", line.pointNear(s.worst_station_m));
   }
 }
 
@@ -145,7 +145,7 @@ void airLock(const LineView& line, FindingList& out) {
   out.caution("delivery_air_lock",
               {line.nameValue(), value("station_m", first->station_m, Unit::metre),
                value("air_m", air_m, Unit::metre), value("head_m", least->head_m, Unit::metre)},
-              "exact", line.pointNear(first->station_m));
+              "common_practice", line.pointNear(first->station_m));
 }
 
 void flowSmall(const LineView& line, FindingList& out) {
@@ -185,9 +185,8 @@ const SiphonFlow* inState(const FieldPlan& field, SiphonState state) {
 
 void siphon(const LineView& view, const FieldPlan& field, FindingList& out) {
   const auto& profile = field.pipe.line.profile;
-  const auto highest = std::max_element(profile.begin(), profile.end(), [](const auto& a, const auto& b) {
-    return a.level_m < b.level_m;
-  });
+  const auto highest = std::max_element(profile.begin(), profile.end(),
+                                        [](const auto& a, const auto& b) { return a.level_m < b.level_m; });
   const std::string crest = view.pointNear(highest->station_m);
   if (const SiphonFlow* high = inState(field, SiphonState::crest_too_high)) {
     out.caution(

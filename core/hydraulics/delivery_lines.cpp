@@ -192,11 +192,22 @@ bool breaksWhenOpen(const FieldPlan& plan) {
   return state == SiphonState::crest_too_high || state == SiphonState::parts_when_open;
 }
 
+/// An outlet on a siphon that only the full tank starts works while the tank is rather full.
+void stopsWhenLow(FieldPlan& plan) {
+  const bool is_stopped =
+      plan.siphon_low && *plan.siphon_low && (*plan.siphon_low)->state == SiphonState::crest_too_high;
+  if (!plan.check || !is_stopped) return;
+  OutletVerdict& verdict = plan.check->verdict;
+  if (verdict == OutletVerdict::works || verdict == OutletVerdict::works_poorly)
+    verdict = OutletVerdict::works_full;
+}
+
 void fillEmptying(FieldPlan& plan, const DeliveryTask& task) {
   const Result<double> lowest = drawnDownTo(plan, task);
   plan.empty_to_level_m = lowest.value_or(task.tank.fullLevel());
   if (breaksWhenOpen(plan)) {
     plan.emptying = fault("siphon_does_not_run");
+    plan.check = fault("siphon_does_not_run");
   } else {
     plan.emptying = lowest ? emptyingOf(plan, task) : fault(lowest.error());
   }
@@ -255,6 +266,7 @@ std::optional<FieldPlan> fieldLine(const DeliveryTask& task) {
   }
   fillHeads(plan, task);
   fillEmptying(plan, task);
+  stopsWhenLow(plan);
   return plan;
 }
 

@@ -136,7 +136,7 @@ DeliveryPlan deliveryPlan(const geometry::TankGeometry& tank, const core::Site& 
   plan.dead_level_m = tank.deadLevel();
   const DeliveryTask task{tank, site, water, delivery, plan.climate};
   plan.source = sourceLine(task);
-  if (plan.source && plan.source->full)
+  if (plan.source && plan.source->full && plan.source->full->near_vapour.empty())
     plan.source_fills_s = tank.volumeToLevel(tank.fullLevel()) / plan.source->full->flow_m3_s;
   plan.field = fieldLine(task);
   const double source_m3_s = sourceFlow(plan.source, water);
