@@ -10,6 +10,7 @@
 
 #include <QLabel>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QStackedWidget>
 #include <QTabBar>
 #include <QVBoxLayout>
@@ -25,7 +26,7 @@ using core::hydraulics::LinePlan;
 
 constexpr double kHeadlineSize = 1.35;
 constexpr double kMargin_mm = 2;
-constexpr int kRouteRows = 5;
+constexpr int kRouteRows = 4;
 constexpr double kNextPoint_m = 10;
 constexpr int kLeastChart_px = 170;
 
@@ -94,7 +95,11 @@ QVBoxLayout* DeliveryPanel::addPage(const QString& name) {
   auto* layout = new QVBoxLayout(page);
   layout->setContentsMargins(2, 4, 2, 4);
   layout->setSpacing(6);
-  stack_->addWidget(page);
+  auto* scroll = new QScrollArea(stack_);
+  scroll->setFrameShape(QFrame::NoFrame);
+  scroll->setWidgetResizable(true);
+  scroll->setWidget(page);
+  stack_->addWidget(scroll);
   return layout;
 }
 

@@ -9,7 +9,7 @@
 
 #include <QHBoxLayout>
 #include <QLabel>
-#include <QPushButton>
+#include <QRadioButton>
 #include <QSignalBlocker>
 #include <QSlider>
 #include <QStackedWidget>
@@ -71,8 +71,8 @@ GroundPanel::GroundPanel(Document& document, QWidget* parent)
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(2, 4, 2, 4);
   layout->setSpacing(6);
+  layout->addWidget(level_bar_);  // above the words, whose lines come and go
   layout->addWidget(answers_);
-  layout->addWidget(level_bar_);
   layout->addWidget(pages_);
   layout->addWidget(stack_, 1);
   connect(pages_, &QTabBar::currentChanged, stack_, &QStackedWidget::setCurrentIndex);
@@ -97,10 +97,9 @@ QWidget* GroundPanel::makeLevelBar() {
   layout->addWidget(level_, 1);
   layout->addWidget(level_text_);
   for (std::size_t k = 0; k < kLevels.size(); ++k) {
-    auto* button = new QPushButton(words::choiceLabel("site.platform.level_by", kTokens.at(k)), bar);
+    auto* button = new QRadioButton(words::choiceLabel("site.platform.level_by", kTokens.at(k)), bar);
     button->setObjectName(QStringLiteral("platform.") + QString::fromLatin1(kTokens.at(k)));
-    button->setCheckable(true);
-    connect(button, &QPushButton::clicked, this, [this, level_by = kLevels.at(k)] { choose(level_by); });
+    connect(button, &QRadioButton::clicked, this, [this, level_by = kLevels.at(k)] { choose(level_by); });
     layout->addWidget(button);
     choices_.push_back(button);
   }

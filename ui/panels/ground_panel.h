@@ -9,7 +9,7 @@ class QLabel;
 class QSlider;
 class QTabBar;
 class QStackedWidget;
-class QPushButton;
+class QRadioButton;
 
 namespace ui {
 
@@ -39,7 +39,7 @@ private:
   QLabel *answers_, *level_text_;
   QSlider* level_;
   QWidget* level_bar_;
-  std::vector<QPushButton*> choices_;
+  std::vector<QRadioButton*> choices_;
   QTabBar* pages_;
   QStackedWidget* stack_;
   Canvas* drawing_;

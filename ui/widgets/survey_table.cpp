@@ -128,7 +128,13 @@ void SurveyTable::showRow(int row) {
   table_->setFocus(Qt::OtherFocusReason);
 }
 
+void SurveyTable::tell(const QString& text) {
+  say(text);
+  setTone(problem_, Tone::quiet);
+}
+
 void SurveyTable::say(const QString& text) {
+  setTone(problem_, Tone::problem);
   problem_->setVisible(!text.isEmpty());
   problem_->setText(text);
 }
@@ -172,7 +178,7 @@ void SurveyTable::take(const QString& what, const QByteArray& table) {
     told << tr("The tank stood outside the survey and was moved to its middle: %1 east, %2 north.")
                 .arg(metres(moved_to->x()), metres(moved_to->y()));
   if (format_.system() != UnitSystem::metric) told << tr("The numbers were taken as metres.");
-  say(told.join(QLatin1Char('\n')));
+  tell(told.join(QLatin1Char('\n')));
 }
 
 void SurveyTable::addPoint() {

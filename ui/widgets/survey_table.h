@@ -49,6 +49,7 @@ private:
   void refresh();
   void showRow(int row);
   void say(const QString& text);
+  void tell(const QString& text);  // of what went well
 };
 
 }  // namespace ui
