@@ -72,7 +72,7 @@ Legend groundLegend(const core::Plan& plan, const Formatter& format, const Style
   if (site.has_relief)
     legend.push_back(
         lineEntry(Text::tr("natural ground, level (%1)").arg(format.unit(core::Unit::metre)), kContour));
-  if (pegNamesCrowd(plan)) legend.push_back({Text::tr("P1 stands inward of D1, P2 of D2, and so on")});
+  if (pegNamesCrowd(plan)) legend.push_back({Text::tr("P1 stands inward of Q1, P2 of Q2, and so on")});
   return legend;
 }
 

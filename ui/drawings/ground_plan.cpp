@@ -37,7 +37,7 @@ bool isCorner(const BenchPeg& peg) {
 bool isNamed(const BenchPeg& peg, const core::Plan& plan) {
   if (!isCorner(peg) || !pegNamesCrowd(plan)) return true;
   std::string outer = peg.id;
-  outer.front() = 'D';
+  outer.front() = 'Q';
   return std::ranges::find(plan.site.pegs, outer, &BenchPeg::id) == plan.site.pegs.end();
 }
 

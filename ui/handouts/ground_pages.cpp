@@ -89,7 +89,7 @@ void addPegs(Sheet& sheet, const Content& content) {
   sheet.heading(Text::tr("Pegs of the platform"));
   sheet.paragraph(
       Text::tr("A peg P is a corner of the platform. Heights are told from the finished platform, which the "
-               "rim of the tank is level with. A peg D stands straight out from the corner of its number, "
+               "rim of the tank is level with. A peg Q stands straight out from the corner of its number, "
                "where the face of the cut or the fill meets the ground."));
   sheet.table({{Text::tr("Peg"), 0.1},
                {Text::tr("Ground there"), 0.34},

@@ -144,6 +144,11 @@ QString standing(const SitePlan& site, const Formatter& format) {
 
 /// The spoil and where it lies; its size needs the soil, which says how much ground swells.
 QStringList spoil(const SitePlan& site, const Formatter& format) {
+  if (site.lacking_bank_m3 > kLeastVolume_m3)
+    return {
+        say(QT_TRANSLATE_NOOP("ui::words",
+                              "The fill takes all that is dug, and %1 more that would have to be brought."))
+            .arg(volume(site.lacking_bank_m3, format))};
   if (site.spoil_bank_m3 < kLeastVolume_m3)
     return {say(QT_TRANSLATE_NOOP("ui::words", "The fill takes all that is dug; no spoil is left over."))};
   if (!site.heap)

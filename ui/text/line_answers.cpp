@@ -49,6 +49,9 @@ QString gives(const LinePlan& line, const Formatter& format) {
                                  "The line brings %1 when the tank is nearly empty; when it is full, %2."))
         .arg(flowText(line.low->flow_m3_s, format), hydraulicsFault(line.full.error()));
   const QString full = flowText(line.full->flow_m3_s, format);
+  if (isBroken(line.full))
+    return say(QT_TRANSLATE_NOOP("ui::words", "By the levels of its ends alone the line would bring %1."))
+        .arg(full);
   if (!line.low)
     return say(QT_TRANSLATE_NOOP("ui::words",
                                  "The line brings %1 with the tank full; when it is nearly empty, %2."))
