@@ -406,3 +406,25 @@ TEST_CASE("a fill face steeper than loose ground rests at: our own proposal, 35 
   CHECK_FALSE(find(p, "site_fill_face_too_steep"));
   CHECK(1 / p.site.platform.fill_batter == Approx(std::tan(35 * std::numbers::pi / 180)));
 }
+
+TEST_CASE("fill beyond all that is dug is a caution with the volume that must be brought") {
+  Project p = onSlope(10);
+  CHECK_FALSE(find(p, "site_fill_lacking"));
+  p.site.platform.level_by = core::PlatformLevel::given;
+  p.site.platform.level_m = 3;
+  REQUIRE(raises(p, "site_fill_lacking", Severity::caution));
+  const core::Plan plan = core::plan(p).value();
+  const double lacking = plan.earthwork.bench_fill_m3.value() / p.site.platform.compacted_per_bank -
+                         plan.earthwork.bench_cut_m3.value() - plan.earthwork.pit_volume_m3;
+  CHECK(number(p, "site_fill_lacking", "bank_m3") == Approx(lacking));
+  CHECK(plan.earthwork.spoil_bank_m3 == 0.0);
+}
+
+TEST_CASE("labour and dates say that they do not hold the platform's earth") {
+  Project p = onSlope(10);
+  CHECK(raises(p, "platform_work_left_out", Severity::note));
+  p.works.reset();
+  CHECK_FALSE(find(p, "platform_work_left_out"));
+  p = sound();
+  CHECK_FALSE(find(p, "platform_work_left_out"));
+}

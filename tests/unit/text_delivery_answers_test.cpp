@@ -181,7 +181,8 @@ TEST_CASE("the silt trap tells its size and what it holds back as it is") {
 
 TEST_CASE("the leak test says how to do it, or what it found") {
   DeliveryPlan plan;
-  CHECK(all(words::leakAnswers(plan, kMetric)).startsWith("No leak test is entered. Let a light bucket float"));
+  CHECK(
+      all(words::leakAnswers(plan, kMetric)).startsWith("No leak test is entered. Let a light bucket float"));
   plan.leak.emplace();
   core::hydraulics::LeakTest& test = **plan.leak;
   test.leak_mm_day = 3.04;

@@ -113,8 +113,9 @@ std::vector<core::Project> troubledSites() {
 
 bool isOfGround(std::string_view code) {
   return code.starts_with("site_survey_") || code.starts_with("site_slip_") ||
-         code.starts_with("site_spoil_") || code.ends_with("_face_too_steep") ||
-         code == "site_platform_impossible" || code == "site_tank_on_fill";
+         code.starts_with("site_spoil_") || code == "site_fill_lacking" || code == "platform_work_left_out" ||
+         code.ends_with("_face_too_steep") || code == "site_platform_impossible" ||
+         code == "site_tank_on_fill";
 }
 
 core::Problem problem(std::string code, std::string path) {
