@@ -398,10 +398,6 @@
         <translation type="unfinished">terreno natural, nivel (%1)</translation>
     </message>
     <message>
-        <source>P1 stands inward of D1, P2 of D2, and so on</source>
-        <translation type="unfinished">P1 está hacia adentro de D1, P2 de D2, y así las demás</translation>
-    </message>
-    <message>
         <source>fall %1</source>
         <translation type="unfinished">pendiente %1</translation>
     </message>
@@ -597,6 +593,10 @@
     <message>
         <source>water in the ground</source>
         <translation type="unfinished">agua en el terreno</translation>
+    </message>
+    <message>
+        <source>P1 stands inward of Q1, P2 of Q2, and so on</source>
+        <translation type="unfinished">P1 está más adentro que Q1, P2 que Q2, y así sigue</translation>
     </message>
 </context>
 <context>
@@ -2295,10 +2295,6 @@ Comprobación: %2</translation>
         <translation type="unfinished">Estacas de la plataforma</translation>
     </message>
     <message>
-        <source>A peg P is a corner of the platform. Heights are told from the finished platform, which the rim of the tank is level with. A peg D stands straight out from the corner of its number, where the face of the cut or the fill meets the ground.</source>
-        <translation type="unfinished">Una estaca P es una esquina de la plataforma. Las alturas se cuentan desde la plataforma terminada, con la que está a nivel el borde del tanque. Una estaca D está derecho hacia afuera de la esquina de su número, donde la cara del corte o del relleno toca el terreno.</translation>
-    </message>
-    <message>
         <source>Ground there</source>
         <translation type="unfinished">Terreno allí</translation>
     </message>
@@ -2701,6 +2697,10 @@ Comprobación: %2</translation>
     <message>
         <source>the source, and one hour of the storm</source>
         <translation type="unfinished">la fuente, y una hora del aguacero</translation>
+    </message>
+    <message>
+        <source>A peg P is a corner of the platform. Heights are told from the finished platform, which the rim of the tank is level with. A peg Q stands straight out from the corner of its number, where the face of the cut or the fill meets the ground.</source>
+        <translation type="unfinished">Una estaca P es una esquina de la plataforma. Las alturas se dicen desde la plataforma terminada, que está a nivel con el borde del tanque. Una estaca Q está derecho hacia afuera de la esquina de su número, donde la cara del corte o del relleno encuentra el terreno.</translation>
     </message>
 </context>
 <context>
@@ -8371,6 +8371,22 @@ Comprobación: %2</translation>
     <message>
         <source>No leak test is entered. Let a light bucket float deep in the tank, only a hand&apos;s breadth of it dry; read both, and read them again after a dry day.</source>
         <translation type="unfinished">No hay prueba de fuga anotada. Ponga a flotar honda en el tanque una cubeta liviana, con solo el ancho de una mano en seco; lea las dos, y léalas otra vez después de un día seco.</translation>
+    </message>
+    <message>
+        <source>The fill takes all that is dug, and %1 more that would have to be brought.</source>
+        <translation type="unfinished">El relleno ocupa todo lo excavado, y %1 más que habría que traer.</translation>
+    </message>
+    <message>
+        <source>The fill takes more than all that is dug: %1 of ground would have to be brought. Lay the platform lower.</source>
+        <translation type="unfinished">El relleno pide más que todo lo excavado: habría que traer %1 de tierra. Ponga la plataforma más abajo.</translation>
+    </message>
+    <message>
+        <source>People and dates do not hold the work for the platform yet: %1 cut, %2 fill and %3 topsoil. Add the days for it yourself.</source>
+        <translation type="unfinished">La gente y las fechas todavía no incluyen el trabajo de la plataforma: %1 de corte, %2 de relleno y %3 de tierra vegetal. Agregue usted los días para esto.</translation>
+    </message>
+    <message>
+        <source>By the levels of its ends alone the line would bring %1.</source>
+        <translation type="unfinished">Solo por los niveles de sus extremos, la tubería traería %1.</translation>
     </message>
 </context>
 </TS>
