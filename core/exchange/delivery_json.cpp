@@ -128,10 +128,6 @@ Json leakTest(const LeakTest& t) {
 }  // namespace
 
 Json deliveryJson(const DeliveryPlan& plan) {
-  const auto hours = [](const std::optional<double>& seconds) -> std::optional<double> {
-    constexpr double kSecondsPerHour = 3600;
-    return seconds ? std::optional(*seconds / kSecondsPerHour) : std::nullopt;
-  };
   Json leak = resultOf(plan.leak, leakTest);
   if (!leak.is_null()) leak["level_m"] = number(plan.leak_level_m);
   return {{"water_temperature_c", number(plan.climate.temperature_c)},
@@ -141,7 +137,7 @@ Json deliveryJson(const DeliveryPlan& plan) {
           {"full_level_m", number(plan.full_level_m)},
           {"dead_level_m", number(plan.dead_level_m)},
           {"source", lineJson(plan.source)},
-          {"source_fills_hours", number(hours(plan.source_fills_s))},
+          {"source_fills_hours", plan.source_fills_s ? hours(*plan.source_fills_s) : Json(nullptr)},
           {"field", fieldJson(plan.field)},
           {"overflow", overflow(plan.overflow)},
           {"silt_trap", siltTrap(plan.trap)},

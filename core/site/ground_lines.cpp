@@ -64,8 +64,8 @@ std::vector<GroundSample> sampled(const SitePlan& plan, const geometry::TankGeom
     const Vector2d at = middle + x * along;
     std::optional<double> natural = plan.ground->surface->heightAt(at);
     if (!natural && plane) natural = plane->at(at);
-    const std::optional<double> finished =
-        finishedGround(plan, at).has_value() ? finishedGround(plan, at) : natural;
+    std::optional<double> finished = finishedGround(plan, at);
+    if (!finished) finished = natural;
     if (natural && finished) samples.push_back({x, *natural + to_floor, *finished + to_floor});
   }
   return samples;

@@ -7,7 +7,6 @@ namespace {
 
 constexpr double kPad = 1.2;
 constexpr double kIndent = 5;
-constexpr int kLeastRows = 5;
 
 /// Lines of an empty table under the titles of its columns.
 struct Grid {
@@ -17,7 +16,7 @@ struct Grid {
   int rows = 0;
 };
 
-Grid gridOf(const std::vector<Column>& columns, double width_mm, double height_mm) {
+Grid gridOf(const std::vector<Column>& columns, double width_mm, double height_mm, int least_rows) {
   Grid grid{{}, {0}, 0, 0};
   for (const Column& column : columns) {
     const double wide = column.share * width_mm;
@@ -26,7 +25,7 @@ Grid gridOf(const std::vector<Column>& columns, double width_mm, double height_m
     const auto lines = static_cast<double>(grid.titles.back().size());
     grid.head_mm = std::max(grid.head_mm, lines * lineHeight_mm(kStrong) + 2 * kPad);
   }
-  grid.rows = std::max(kLeastRows, static_cast<int>((height_mm - grid.head_mm - 1) / kWriteRow_mm));
+  grid.rows = std::max(least_rows, static_cast<int>((height_mm - grid.head_mm - 1) / kWriteRow_mm));
   return grid;
 }
 
@@ -55,14 +54,14 @@ void addWriteLine(Sheet& sheet, const QStringList& names) {
                  drawLines(painter, at + QPointF(0, foot - lineHeight_mm(kBody)), {name}, kBody);
                  painter.setPen(line(0.35));
                  painter.drawLine(at + QPointF(drawings::width_mm(name, kBody) + 3, foot),
-                                  at + QPointF(wide - 3, foot));
+                                  at + QPointF(&name == &names.back() ? wide : wide - 3, foot));
                  at += QPointF(wide, 0);
                }
              }});
 }
 
-void addWriteTable(Sheet& sheet, const std::vector<Column>& columns, double below_mm) {
-  const Grid grid = gridOf(columns, sheet.width(), sheet.height() - sheet.used() - below_mm);
+void addWriteTable(Sheet& sheet, const std::vector<Column>& columns, double below_mm, int least_rows) {
+  const Grid grid = gridOf(columns, sheet.width(), sheet.height() - sheet.used() - below_mm, least_rows);
   sheet.drawing(grid.head_mm + grid.rows * kWriteRow_mm + 0.5,
                 [grid](QPainter& painter, const QRectF& box) { drawGrid(painter, box.topLeft(), grid); });
 }

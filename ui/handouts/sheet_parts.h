@@ -17,8 +17,8 @@ inline constexpr double kWriteRow_mm = 9;
 /// Lines to write on, side by side, each behind its name.
 void addWriteLine(Sheet& sheet, const QStringList& names);
 
-/// Empty table to fill in by hand, as many rows as the page has room for after `below_mm`, five at least.
-void addWriteTable(Sheet& sheet, const std::vector<Column>& columns, double below_mm = 0);
+/// Empty table to fill in by hand, as many rows as the page has room for after `below_mm`.
+void addWriteTable(Sheet& sheet, const std::vector<Column>& columns, double below_mm = 0, int least_rows = 5);
 
 /// Bounds of a drawing's height [mm].
 struct DrawingHeight {

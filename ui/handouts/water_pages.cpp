@@ -2,12 +2,12 @@
 #include "ui/drawings/water_charts.h"
 #include "ui/handouts/page_table.h"
 #include "ui/handouts/sheet.h"
+#include "ui/handouts/sheet_parts.h"
 #include "ui/text/words.h"
 
 #include <QCoreApplication>
 #include <algorithm>
 #include <cmath>
-#include <functional>
 
 namespace ui::handouts {
 namespace {
@@ -22,16 +22,8 @@ using core::water::WaterPlan;
 using Rows = std::vector<std::vector<Cell>>;
 
 constexpr double kLitresPerM3 = 1000;
-constexpr double kLeastChart = 62, kMostChart = 115;
 constexpr double kLeastShown = 0.1;  // of a dry day
 constexpr double kLeastKept_l = 0.5;
-
-/// Adds a drawing that takes what the blocks of `below` leave of the page, then those blocks.
-void addAbove(Sheet& sheet, const Sheet& below, std::function<void(QPainter&, const QRectF&)> draw) {
-  const double left = sheet.height() - sheet.used() - below.used();
-  sheet.drawing(std::clamp(left, kLeastChart, kMostChart), std::move(draw));
-  for (const Block& block : below.blocks()) sheet.add(block);
-}
 
 QString dryDays(double days, const Formatter& format) {
   if (days <= 0) return format.integer(0);
@@ -164,7 +156,7 @@ void buildWaterYear(Sheet& sheet, const Content& content) {
   below.space(3);
   for (const QString& answer : words::waterAnswers(water, content.format)) below.paragraph(answer);
   addNotForDrinking(below);
-  addAbove(sheet, below, [&content](QPainter& painter, const QRectF& box) {
+  addAbove(sheet, below, {}, [&content](QPainter& painter, const QRectF& box) {
     drawings::drawLevelChart(painter, box, *content.plan.water, content.format, {});
   });
   sheet.breakPage();
@@ -177,7 +169,7 @@ void buildWaterBalance(Sheet& sheet, const Content& content) {
   below.space(3);
   addBalance(below, *content.plan.water, content.format);
   addClosure(below, *content.plan.water, content.format);
-  addAbove(sheet, below, [&content](QPainter& painter, const QRectF& box) {
+  addAbove(sheet, below, {}, [&content](QPainter& painter, const QRectF& box) {
     drawings::drawFlowsChart(painter, box, *content.plan.water, content.format, {});
   });
 }
