@@ -15,14 +15,12 @@ namespace {
 namespace fs = std::filesystem;
 
 constexpr std::string_view kFeet = "feet";
-const auto kEndingOfLaterVersion = QStringLiteral(".ics");
 const auto kProjectEnding = QStringLiteral(".tankwright");
 
 /// What is wrong with the ending of a file to export to; empty when nothing is.
 std::string faultOfTarget(const std::string& file) {
   const QString ending = endingOf(file);
   if (ui::exportEndings().contains(ending)) return {};
-  if (ending == kEndingOfLaterVersion) return "export to .ics is not available in this version";
   return "the ending says what to write: " + ui::exportEndings().join(QStringLiteral(", ")).toStdString();
 }
 
@@ -54,6 +52,7 @@ public:
     addCheck();
     addPlan();
     addExport();
+    addBatch();
     app_.footer(
         "Exit code: 0 done, 1 the input has problems (listed on the standard error stream), 2 wrong use.");
   }
@@ -104,6 +103,26 @@ private:
         ->type_name("FILE")
         ->required()
         ->check(faultOfTarget);
+  }
+
+  void addBatch() {
+    CLI::App* sub = app_.add_subcommand("batch", "Plan many sites from one table and write their results");
+    sub->add_option("SITES", request_.sites,
+                    "Table (CSV): a row a site, a column a field of the project file")
+        ->required();
+    sub->add_option("--template", request_.project, "Project that every row changes")
+        ->type_name("PROJECT")
+        ->required();
+    sub->add_option("--out", request_.target, "Table of results to write (CSV)")
+        ->type_name("FILE")
+        ->required();
+    constexpr unsigned kMostJobs = 64;
+    sub->add_option("--jobs", request_.jobs,
+                    "Sites planned side by side; as many as there are cores unless said")
+        ->type_name("N")
+        ->check(CLI::Range(1U, kMostJobs));
+    addCommon(*sub);
+    sub->callback([this] { request_.command = Command::batch; });
   }
 
   /// Prints help, version or the mistake. @return the exit code

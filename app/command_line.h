@@ -12,7 +12,7 @@ namespace app {
 /// What the program returns to the shell.
 enum ExitCode { kDone = 0, kInputHasProblems = 1, kWrongUse = 2 };
 
-enum class Command { window, check, plan, write };
+enum class Command { window, check, plan, write, batch };
 
 /// What was asked for on the command line.
 struct Request {
@@ -20,6 +20,8 @@ struct Request {
   std::string project;  ///< file; may be empty for the window
   std::string target;   ///< file to write
   std::string folder;   ///< folder for the plan's files, may be empty
+  std::string sites;    ///< table of sites; `project` is then the template and `target` the results
+  unsigned jobs = 0;    ///< sites planned side by side; 0: as many as the machine has cores
   bool json = false;
   std::optional<ui::UnitSystem> units;  ///< absent: as last set, or metric
   std::string language;                 ///< as "es" or "de_DE"; empty: as last set, or the system's

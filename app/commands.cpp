@@ -2,8 +2,10 @@
 
 #include "app/plan_summary.h"
 #include "app/streams.h"
+#include "core/compare/refine.h"
 #include "core/exchange/plan_json.h"
 #include "core/exchange/project_file.h"
+#include "core/exchange/sites_csv.h"
 #include "core/plan.h"
 #include "ui/text/languages.h"
 #include "ui/text/words.h"
@@ -14,11 +16,15 @@
 #include <QFile>
 #include <QGuiApplication>
 #include <QString>
+#include <algorithm>
+#include <atomic>
 #include <clocale>
 #include <csignal>
 #include <filesystem>
 #include <memory>
 #include <system_error>
+#include <thread>
+#include <vector>
 
 #include <langinfo.h>
 
@@ -87,7 +93,7 @@ ui::Formatter makeFormatter(const Request& request) {
 std::optional<core::Plan> planOf(const core::Project& project, const ui::Formatter& format) {
   auto plan = core::plan(project);
   if (plan) {
-    core::searchSlips(project, *plan);
+    core::compare::refine(project, *plan);
     return std::move(*plan);
   }
   printProblems(plan.error(), format);
@@ -148,6 +154,42 @@ int write(const Request& request, const core::Project& project, const ui::Format
   return written(reason) ? kDone : kInputHasProblems;
 }
 
+/// Plans the rows of a table side by side, each thread the next one that is left.
+std::vector<core::exchange::SiteResult> planSites(const std::vector<core::exchange::SiteRow>& rows,
+                                                  unsigned jobs) {
+  std::vector<core::exchange::SiteResult> results(rows.size());
+  std::atomic<std::size_t> next = 0;
+  const auto work = [&] {
+    for (std::size_t k = next++; k < rows.size(); k = next++)
+      results[k] = core::exchange::siteResult(rows[k]);
+  };
+  {
+    std::vector<std::jthread> others;
+    for (unsigned t = 1; t < jobs; ++t) others.emplace_back(work);
+    work();
+  }
+  return results;
+}
+
+int batch(const Request& request, const core::Project& project, const ui::Formatter& format) {
+  QFile file(QFile::decodeName(request.sites.c_str()));
+  if (!file.open(QIODevice::ReadOnly)) {
+    print(QCoreApplication::translate("app", "problem"),
+          QCoreApplication::translate("app", "%1 cannot be read: %2")
+              .arg(QString::fromStdString(request.sites), file.errorString()));
+    return kInputHasProblems;
+  }
+  const auto rows = core::exchange::readSites(file.readAll().toStdString(), project);
+  if (!rows) return printProblems(rows.error(), format), kInputHasProblems;
+  const unsigned jobs = request.jobs != 0 ? request.jobs : std::max(1U, std::thread::hardware_concurrency());
+  const std::vector<core::exchange::SiteResult> results = planSites(*rows, jobs);
+  const core::Problems unwritten =
+      core::exchange::writeWhole(request.target, core::exchange::resultsCsv(results));
+  printProblems(unwritten, format);
+  const bool is_clean = std::ranges::all_of(results, [](const auto& r) { return r.problems.empty(); });
+  return unwritten.empty() && is_clean ? kDone : kInputHasProblems;
+}
+
 }  // namespace
 
 int openWindow(const Request& request, int& argc, char** argv) {
@@ -173,6 +215,8 @@ int runCommand(const Request& request, int& argc, char** argv) {
       return plan(request, read->project, format);
     case Command::write:
       return write(request, read->project, format);
+    case Command::batch:
+      return batch(request, read->project, format);
     default:
       return check(request, format);
   }

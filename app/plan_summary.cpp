@@ -2,7 +2,9 @@
 
 #include "app/text_table.h"
 #include "ui/drawings/drawings.h"
+#include "ui/text/money_words.h"
 #include "ui/text/words.h"
+#include "ui/text/works_words.h"
 
 #include <QCoreApplication>
 #include <QStringList>
@@ -163,6 +165,46 @@ QString water(const core::water::WaterPlan& plan, const Formatter& format) {
   return out;
 }
 
+QString sentences(const QString& title, const QStringList& all) {
+  QString out;
+  for (const QString& sentence : all) out += QStringLiteral("  ") + sentence + u'\n';
+  return out.isEmpty() ? out : u'\n' + title + u'\n' + out;
+}
+
+QString works(const core::works::Works& works, const Formatter& format) {
+  QString out = labour(works, format) + schedule(works, format);
+  out += sentences(Summary::tr("Dates"), words::datesAnswers(works, format));
+  out += sentences(Summary::tr("Coats in one go"), words::oneGoAnswers(works, format));
+  if (works.filling) out += sentences(Summary::tr("First filling"), words::fillingAnswers(works, format));
+  if (works.window) out += sentences(Summary::tr("Weather"), words::windowAnswers(works, format));
+  return out;
+}
+
+QString bill(const core::Project& project, const core::cost::CostPlan& cost, const Formatter& format) {
+  TextTable table;
+  for (const core::cost::CostLine& line : cost.bill.lines) {
+    const QString amount =
+        line.amount ? words::money(*line.amount, project, format) : Summary::tr("no price");
+    table.add(
+        {words::priceItemName(line.item), words::costQuantity(line.quantity, line.unit, format), amount});
+  }
+  return section(Summary::tr("Bill"), table) +
+         sentences(Summary::tr("Money"), words::billAnswers(project, cost, format)) +
+         sentences(Summary::tr("Linings by what they cost a year"),
+                   words::liningAnswers(project, cost, format));
+}
+
+QString options(const core::Project& project, const core::Plan& plan, const Formatter& format) {
+  if (plan.options.size() < 2) return {};
+  TextTable table;
+  QStringList heads{QString()};
+  for (const core::OptionResult& option : plan.options) heads << words::optionTitle(option);
+  table.add(heads);
+  for (const words::OptionRow& row : words::optionRows(project, plan.options, format))
+    table.add(QStringList{row.name} + row.values);
+  return section(Summary::tr("Options side by side"), table);
+}
+
 QString findings(const core::Plan& plan, const Formatter& format) {
   QString out;
   for (const core::Finding& finding : plan.findings) {
@@ -178,7 +220,11 @@ QString planSummary(const core::Project& project, const core::Plan& plan, const 
   QString out = heading(project) + holds(plan.tank, format) + sizes(project, plan, format) +
                 layers(plan, format) + materials(plan, format) + customaryBill(plan, format) +
                 answers(plan, format);
-  if (plan.works) out += labour(*plan.works, format) + schedule(*plan.works, format);
+  if (plan.works) out += works(*plan.works, format);
+  if (plan.cost) out += bill(project, *plan.cost, format);
+  if (plan.ranges)
+    out += sentences(Summary::tr("How sure is it"), words::rangesAnswers(project, *plan.ranges, format));
+  out += options(project, plan, format);
   if (plan.water) out += water(*plan.water, format);
   return out + findings(plan, format);
 }

@@ -55,6 +55,12 @@ void waterFindings(const Project& project, const Plan& plan, FindingList& out);
 /// What there is to know of pipes, siphon, overflow, spill path, silt trap and leak test.
 void deliveryFindings(const Project& project, const Plan& plan, FindingList& out);
 
+/// What there is to know of crews, dates, filling, weather and records.
+void worksFindings(const Project& project, const Plan& plan, FindingList& out);
+
+/// What there is to know of prices, loads and options.
+void moneyFindings(const Project& project, const Plan& plan, FindingList& out);
+
 /// Place on or about the tank that a finding is about, in the tank's frame; nothing when it is about no
 /// place.
 std::optional<Eigen::Vector3d> placeOf(const Finding& finding, const Plan& plan);

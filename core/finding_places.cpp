@@ -62,6 +62,11 @@ constexpr std::array kPlaces{
     Entry{"delivery_trap", Place::uphill_rim},
     Entry{"delivery_leak", Place::floor},
     Entry{"delivery_", Place::downhill_rim},
+    Entry{"works_fill", Place::inner_wall},
+    Entry{"works_walls", Place::inner_wall},
+    Entry{"works_batch", Place::inner_wall},
+    Entry{"works_masons", Place::inner_wall},
+    Entry{"works_coat", Place::inner_wall},
 };
 
 /// Down the fall, in the tank's frame; toward the viewer on level ground.

@@ -13,9 +13,8 @@
 namespace core {
 namespace {
 
-constexpr std::array<std::string_view, 92> kCodes{
+constexpr std::array<std::string_view, 106> kCodes{
     "part_absent",
-    "part_not_computed",
     "unknown_key",
     "soil_unknown",
     "clay_unknown",
@@ -55,7 +54,6 @@ constexpr std::array<std::string_view, 92> kCodes{
     "site_cut_face_too_steep",
     "site_fill_face_too_steep",
     "site_fill_lacking",
-    "platform_work_left_out",
     "site_slip_near",
     "site_slip_likely",
     "site_spoil_downhill",
@@ -106,6 +104,22 @@ constexpr std::array<std::string_view, 92> kCodes{
     "delivery_leak_watch",
     "delivery_leak_repair",
     "delivery_leak_unsure",
+    "works_masons_few",
+    "works_batches_slow",
+    "works_batch_sets",
+    "works_people_short",
+    "works_wish_unused",
+    "works_fill_inflow_unknown",
+    "works_fill_late",
+    "works_fill_never_full",
+    "works_walls_wet_long",
+    "works_weather_risk",
+    "works_coat_dries_fast",
+    "records_few",
+    "records_differ",
+    "cost_prices_missing",
+    "cost_bag_split",
+    "option_not_buildable",
 };
 
 // Thresholds; sources stand beside the findings they raise.
@@ -185,17 +199,6 @@ void curing(const Project& project, FindingList& out) {
   }
 }
 
-void crews(const Plan& plan, FindingList& out) {
-  if (!plan.works) return;
-  for (const works::CoatCrew& c : plan.works->coat_crews) {
-    if (c.people >= c.needed) continue;
-    out.caution("coat_crew_small",
-                {value("coat", c.coat), value("people", c.people, Unit::person),
-                 value("needed", c.needed, Unit::person)},
-                "cpwd_plaster", "works.plasterers");
-  }
-}
-
 void digging(const Project& project, const Plan& plan, FindingList& out) {
   if (!project.site.soil) out.note("soil_unknown", {}, "is7272", "site.soil");
   if (!plan.works) return;
@@ -228,24 +231,13 @@ void customaryBill(const Plan& plan, FindingList& out) {
   }
 }
 
-/// Parts of the file that are not there, or that this version carries without computing them.
+/// Parts of the file that are not there, and keys that this version does not know.
 void parts(const Project& project, FindingList& out) {
-  constexpr std::array later{"prices", "options"};
-  const auto holds = [&](const std::string& pointer) {
-    return std::any_of(project.kept.begin(), project.kept.end(),
-                       [&](const KeptKey& k) { return k.pointer == pointer; });
-  };
   if (!project.works) out.note("part_absent", {token("part", "works")}, "user");
   if (!project.water) out.note("part_absent", {token("part", "water")}, "user");
   if (!project.delivery) out.note("part_absent", {token("part", "delivery")}, "user");
-  for (const std::string part : later) {
-    out.note(holds("/" + part) ? "part_not_computed" : "part_absent", {token("part", part)}, "user");
-  }
-  for (const KeptKey& k : project.kept) {
-    const bool known = std::any_of(later.begin(), later.end(),
-                                   [&](const char* part) { return k.pointer == std::string("/") + part; });
-    if (!known) out.note("unknown_key", {token("path", k.pointer)}, "user");
-  }
+  if (!project.prices) out.note("part_absent", {token("part", "prices")}, "user");
+  for (const KeptKey& k : project.kept) out.note("unknown_key", {token("path", k.pointer)}, "user");
 }
 
 }  // namespace
@@ -259,13 +251,14 @@ std::vector<Finding> findings(const Project& project, const Plan& plan) {
   pitDepth(plan, out);
   siteFindings(project, plan, out);
   clay(project, plan, out);
-  crews(plan, out);
   customaryBill(plan, out);
   curing(project, out);
   size(project, plan, out);
   digging(project, plan, out);
   waterFindings(project, plan, out);
   deliveryFindings(project, plan, out);
+  worksFindings(project, plan, out);
+  moneyFindings(project, plan, out);
   parts(project, out);
   std::vector<Finding> all = out.sorted();
   for (Finding& finding : all) finding.at_m = placeOf(finding, plan);

@@ -164,19 +164,13 @@ void faces(const Site& site, const Plan& plan, FindingList& out) {
         sourceOf("spoil.repose"), "site.platform.fill_batter");
 }
 
-/// Fill beyond all that is dug, and work that labour and dates do not hold.
+/// Fill beyond all that is dug.
 void earth(const Project& project, const Plan& plan, FindingList& out) {
   const site::SitePlan& site = plan.site;
   if (site.lacking_bank_m3 > 0)
     out.caution("site_fill_lacking", {value("bank_m3", site.lacking_bank_m3, Unit::cubic_metre)}, "exact",
                 project.site.platform.level_by == PlatformLevel::given ? "site.platform.level_m"
                                                                        : "site.platform.level_by");
-  if (!plan.works || !site.bench) return;
-  out.note("platform_work_left_out",
-           {value("cut_m3", site.bench->cut_m3, Unit::cubic_metre),
-            value("fill_m3", site.bench->fill_m3, Unit::cubic_metre),
-            value("topsoil_m3", site.topsoil_m3, Unit::cubic_metre)},
-           "own", "works.start_date");
 }
 
 /// A heap uphill washes into the tank, one downhill loads the ground that carries it.

@@ -2,6 +2,7 @@
 
 #include "core/findings.h"
 #include "core/project/fields.h"
+#include "core/project/option_fields.h"
 #include "core/site/survey.h"
 #include "core/water/check.h"
 
@@ -125,6 +126,9 @@ Problems checkAll(const Project& project, Survey survey) {
   if (problems.empty()) problems = geometry::check(project.tank, project.lining);
   if (problems.empty() && project.water) problems = water::check(*project.water);
   if (problems.empty() && project.delivery) problems = hydraulics::check(*project.delivery);
+  if (problems.empty() && project.works) problems = works::check(*project.works);
+  if (problems.empty()) problems = cost::check(project.ranges);
+  if (problems.empty()) problems = checkOptions(project);
   const bool has_survey = project.site.ground.kind == GroundKind::spot_heights;
   if (problems.empty() && has_survey && survey == Survey::to_check)
     problems = site::surveyFaults(project.site.ground.points_m);
@@ -137,20 +141,50 @@ Problems check(const Project& project) {
   return checkAll(project, Survey::to_check);
 }
 
-tl::expected<Plan, Problems> plan(const Project& project, const Plan* before,
-                                  std::shared_ptr<const site::SurveyedGround> ground) {
+namespace {
+
+/// The ground at hand that is the project's own.
+std::shared_ptr<const site::SurveyedGround> groundOf(const Project& project, const Plan* before,
+                                                     std::shared_ptr<const site::SurveyedGround> ground) {
   const auto is_of_project = [&](const site::SurveyedGround& g) {
     return g.from == project.site.ground && g.faults.empty() &&
            (g.surface || g.surface.error() != site::TinFault::cancelled);
   };
-  if (ground && !is_of_project(*ground)) ground = nullptr;
-  if (!ground && before && is_of_project(*before->site.ground)) ground = before->site.ground;
+  if (ground && is_of_project(*ground)) return ground;
+  return before && is_of_project(*before->site.ground) ? before->site.ground : nullptr;
+}
+
+/// Works and money, which follow from all the rest.
+void addWorksAndMoney(const Project& in_force, const works::Platform& platform, Plan& plan) {
+  const water::WaterPlan* water = plan.water ? &*plan.water : nullptr;
+  if (in_force.works)
+    plan.works = works::worksPlan({{plan.geometry, in_force, plan.quantities, platform}, water});
+  if (!in_force.prices) return;
+  cost::CostInput input{{plan.geometry, in_force, plan.quantities, 0, 0},
+                        plan.works ? &*plan.works : nullptr,
+                        water,
+                        plan.tank.full_volume_m3};
+  if (plan.works) {
+    input.bill.labourer_days = plan.works->person_days - plan.works->mason_days;
+    input.bill.mason_days = plan.works->mason_days;
+  }
+  plan.cost = cost::costPlan(input);
+}
+
+}  // namespace
+
+tl::expected<Plan, Problems> plan(const Project& project, const Plan* before,
+                                  std::shared_ptr<const site::SurveyedGround> ground) {
+  ground = groundOf(project, before, std::move(ground));
   Problems problems = checkAll(project, ground ? Survey::known : Survey::to_check);
   if (!problems.empty()) return tl::make_unexpected(std::move(problems));
-  geometry::TankGeometry g(project.tank, project.lining);
-  lining::Quantities quantities = lining::quantities(g, project);
-  site::SitePlan site = site::sitePlan(g, project.site, project.lining, std::move(ground));
-  const works::Earthwork earthwork = works::earthwork(g, project.site.soil, moved(site));
+  const works::Calibration calibration = works::calibration(project);
+  const Project in_force = works::inForce(project, calibration);
+  geometry::TankGeometry g(in_force.tank, in_force.lining);
+  lining::Quantities quantities = lining::quantities(g, in_force);
+  site::SitePlan site = site::sitePlan(g, in_force.site, in_force.lining, std::move(ground));
+  const std::optional<works::Platform> platform = moved(site);
+  const works::Earthwork earthwork = works::earthwork(g, in_force.site.soil, platform);
   Plan plan{.geometry = g,
             .tank = figures(g),
             .earthwork = earthwork,
@@ -159,26 +193,23 @@ tl::expected<Plan, Problems> plan(const Project& project, const Plan* before,
             .dip_stick = dipStick(g),
             .setting_out = geometry::settingOut(g),
             .site = std::move(site),
+            .calibration = calibration,
             .works = {},
             .water = {},
             .delivery = {},
+            .cost = {},
+            .ranges = {},
+            .options = {},
             .findings = {}};
-  if (project.works)
-    plan.works = works::schedule(g, project.site, plan.quantities, project.lining, *project.works);
-  if (project.water) {
+  if (in_force.water) {
     const water::WaterPlan* old = before && before->water ? &*before->water : nullptr;
-    plan.water = water::waterPlan(g, project.site, *project.water, old);
+    plan.water = water::waterPlan(g, in_force.site, *in_force.water, old);
   }
-  if (project.delivery)
-    plan.delivery = hydraulics::deliveryPlan(g, project.site, project.water, *project.delivery);
-  plan.findings = findings(project, plan);
+  if (in_force.delivery)
+    plan.delivery = hydraulics::deliveryPlan(g, in_force.site, in_force.water, *in_force.delivery);
+  addWorksAndMoney(in_force, platform.value_or(works::Platform{}), plan);
+  plan.findings = findings(in_force, plan);
   return plan;
-}
-
-void searchSlips(const Project& project, Plan& plan, const std::atomic<bool>* cancel) {
-  if (plan.site.stability.is_searched) return;
-  site::searchSlips(plan.site.stability, cancel);
-  plan.findings = findings(project, plan);
 }
 
 }  // namespace core

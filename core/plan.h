@@ -2,17 +2,20 @@
 
 #include "core/base/finding.h"
 #include "core/base/problem.h"
+#include "core/cost/cost_plan.h"
+#include "core/cost/ranges.h"
 #include "core/geometry/setting_out.h"
 #include "core/geometry/tank_geometry.h"
 #include "core/hydraulics/delivery_plan.h"
 #include "core/lining/quantities.h"
+#include "core/option_result.h"
 #include "core/project/project.h"
 #include "core/site/site_plan.h"
 #include "core/water/water_plan.h"
 #include "core/works/earthwork.h"
+#include "core/works/records.h"
 #include "core/works/schedule.h"
 
-#include <atomic>
 #include <memory>
 #include <optional>
 #include <string>
@@ -47,9 +50,13 @@ struct Plan {
   std::vector<DipMark> dip_stick;  ///< every 5 cm from the finished floor, and the overflow level and the rim
   geometry::SettingOut setting_out;
   site::SitePlan site;
+  works::Calibration calibration;  ///< when in force, everything here was reckoned with its medians
   std::optional<works::Works> works;
   std::optional<water::WaterPlan> water;  ///< absent: not asked, or the climate or latitude is not known
   std::optional<hydraulics::DeliveryPlan> delivery;
+  std::optional<cost::CostPlan> cost;
+  std::optional<cost::RangesPlan> ranges;  ///< absent until refined; see core/compare/refine.h
+  std::vector<OptionResult> options;       ///< A and the options; empty until refined, and without options
   std::vector<Finding> findings;
 };
 
@@ -62,8 +69,5 @@ Problems check(const Project& project);
 /// @param ground of a survey made ready beforehand; used when it is of the project's spot heights
 tl::expected<Plan, Problems> plan(const Project& project, const Plan* before = nullptr,
                                   std::shared_ptr<const site::SurveyedGround> ground = nullptr);
-
-/// Adds what takes longer than a drag allows: the search for slips on the downhill side, and its findings.
-void searchSlips(const Project& project, Plan& plan, const std::atomic<bool>* cancel = nullptr);
 
 }  // namespace core

@@ -25,13 +25,13 @@ struct FindingValue {
 /// Something a practitioner should know. No text: ui makes the sentence from code and values.
 ///
 /// Codes (stable, never reused) and the values each carries:
-///   part_absent{part}  part_not_computed{part}  unknown_key{path}
+///   part_absent{part}  unknown_key{path}
 ///   soil_unknown{}  clay_unknown{}
 ///   smaller_than_recommended{length_m,width_m,depth_m,volume_m3}
 ///   clay_share_low, clay_share_high{coat,clay_percent,least,most,sand_per_soil}
 ///   clay_share_cannot_reach{coat,clay_percent,least}: the soil alone has too little clay
 ///   curing_short{coat,days,ordinary_days}  cure_outlasts_fill_window{days,window_days}
-///   coat_crew_small{coat,people,needed}
+///   coat_crew_small{coat,people,needed[,length_m,width_m,full_m3]}: the size this crew could do
 ///   pit_ladder{pit_depth_m,from_m}  pit_cave_in{pit_depth_m,from_m} pit_too_deep_by_hand{pit_depth_m,most_m}
 ///   customary_cement_differs{ratio,by_area_ratio}  customary_sand_soil_differs{bill,mix}
 ///   digging_norms_differ{norm_days,practice_days}
@@ -46,7 +46,6 @@ struct FindingValue {
 ///   site_tank_on_fill{cover_m,over_middle_m,most_over_middle_m}: cover of natural ground, where it is least
 ///   site_cut_face_too_steep, site_fill_face_too_steep{batter,wanted,height_m}
 ///   site_fill_lacking{bank_m3}: ground that has to be brought for the fill
-///   platform_work_left_out{cut_m3,fill_m3,topsoil_m3}: labour and dates do not hold them
 ///   site_slip_near, site_slip_likely{factor,wanted,state}: state empty, full_leaking
 ///   site_spoil_downhill, site_spoil_uphill{azimuth_deg,proposed_deg}
 ///   site_toddlers_no_fence{}  site_toddlers_unknown{}  site_runoff_straight_in{}  site_frost{month,t_min_c}
@@ -82,6 +81,19 @@ struct FindingValue {
 ///   delivery_not_reckoned{part,fault}: part overflow, blocked, silt_trap, leak_test
 ///   delivery_leak_watch, delivery_leak_repair{mm_per_day,l_per_day,band}: band watch, repair, empty_and_mend
 ///   delivery_leak_unsure{mm_per_day,error_mm_per_day,verdict}: verdict unsure, gains
+///   works_masons_few{coat,masons,needed}  works_batches_slow{coat,needed_per_hour,possible_per_hour,places}
+///   works_batch_sets{coat,minutes,half_minutes,limit_minutes}: a batch sets before it is on the wall
+///   works_people_short{date,needed,there}: date an ISO 8601 token, of the first such day
+///   works_wish_unused{task}
+///   works_fill_inflow_unknown{}  works_fill_late{start,latest}: ISO 8601 tokens
+///   works_fill_never_full{level_m,full_m}: after a year
+///   works_walls_wet_long{days,until,l_per_day,carried_m3}: bare wall after the end of curing
+///   works_weather_risk{undisturbed_percent,best_percent,rain_percent,frost_percent,heat_percent,best_start}
+///   works_coat_dries_fast{coat,kg_m2_h,limit}
+///   records_few{work,count,wanted}  records_differ{work,measured,entered}: work is dry_to_wet or a work
+///   cost_prices_missing{count,item}: item is the first one
+///   cost_bag_split{bag_kg,load_kg,carrier}
+///   option_not_buildable{option}: its letter
 struct Finding {
   std::string code;
   Severity severity = Severity::note;

@@ -5,7 +5,7 @@
 namespace core {
 namespace {
 
-constexpr std::array<std::string_view, 56> kCodes{
+constexpr std::array<std::string_view, 61> kCodes{
     "cannot_read",
     "cannot_write",
     "too_large",
@@ -47,6 +47,11 @@ constexpr std::array<std::string_view, 56> kCodes{
     "date_not_later",
     "route_not_onward",
     "unknown_pipe",
+    "no_working_day",
+    "twice",
+    "range_crossed",
+    "unknown_field",
+    "unknown_work",
     "csv_no_header",
     "csv_column_missing",
     "csv_row_cells",

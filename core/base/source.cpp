@@ -27,10 +27,11 @@ constexpr std::array kSources{
            "Practical Action, technical brief: Mud plasters and renders, 10 to 15 % clay"},
     Source{"sand_bulking", Tag::pub,
            "Trade handbooks: sand bulks 15 to 30 % at 2 to 5 % moisture (second-hand)"},
-    Source{"rate_norms_2073", Tag::pub,
-           "District rate norms, mid-hill district, fiscal year 2073/74, items 2-2 and 6-1: hard soil by "
-           "hand 0.8 "
-           "person-day/m3; dry stone soling 1 skilled and 3.5 unskilled person-days and 1.1 m3 stone per m3"},
+    Source{
+        "rate_norms_2073", Tag::pub,
+        "District rate norms, mid-hill district, fiscal year 2073/74, items 2-2, 2-25 and 6-1: hard soil by "
+        "hand 0.8 "
+        "person-day/m3; dry stone soling 1 skilled and 3.5 unskilled person-days and 1.1 m3 stone per m3"},
     Source{"is7272", Tag::pub,
            "IS 7272 (Part 1), labour output constants: excavation 0.62 day/m3 hard or dense soil, 0.50 "
            "day/m3 soft "
@@ -39,6 +40,31 @@ constexpr std::array kSources{
            "Plaster per m2 and layer of about 12 mm: mason 0.074, helper 0.093, water carrier 0.093 day, "
            "after the "
            "Central Public Works Department, India, analysis of rates (second-hand)"},
+    Source{
+        "hand_output_tables", Tag::pub,
+        "Hand excavation output tables: pits 1.5 to 3 m deep a third less than to 1.5 m; hand carrying 6.25, "
+        "3.23, 2.13 m3/h to 10, 20, 50 m (second-hand)"},
+    Source{"head_load_study", Tag::pub,
+           "Head-load field study, eastern India: 30 kg recommended on level ground (second-hand)"},
+    Source{"pack_animal", Tag::pub,
+           "Pack-animal guides: a load of about 20 % of the animal's body weight (second-hand)"},
+    Source{
+        "discount_rate", Tag::pub,
+        "Federal Reserve, note of 9 October 2014: real discount rates of 10 to 12 % usual among development "
+        "banks"},
+    Source{"capital_recovery", Tag::pub,
+           "Engineering economy: capital recovery factor i(1+i)^n / ((1+i)^n - 1)"},
+    Source{"uno_1998", Tag::pub,
+           "Uno: Plastic shrinkage cracking and evaporation formulas, ACI Materials Journal 95-M34, 1998"},
+    Source{"aci_305", Tag::pub,
+           "ACI 305/308: take precautions where fresh concrete loses 1.0 kg/m2/h of water (second-hand)"},
+    Source{"kelley_walker_1959", Tag::pub,
+           "Kelley, Walker: Critical-path planning and scheduling, Eastern Joint Computer Conference, 1959"},
+    Source{
+        "fao_growing_period", Tag::pub,
+        "FAO, Report on the agro-ecological zones project, World Soil Resources Report 48, 1978: the growing "
+        "period begins when rain exceeds half of the potential evapotranspiration (from memory)"},
+    Source{"rfc_5545", Tag::pub, "RFC 5545, Internet Calendaring and Scheduling (iCalendar), 2009"},
     Source{"merritt_swell", Tag::pub,
            "Merritt, Standard Handbook for Civil Engineers: swell of excavated soils (second-hand)"},
     Source{"wocat_5684", Tag::pub,

@@ -38,6 +38,9 @@ enum class Unit {
   mm_per_hour,  ///< rain of a storm
   kilopascal,
   kn_per_m3,  ///< weight of ground
+  minute,
+  money,        ///< in the project's currency
+  kg_per_m2_h,  ///< water evaporating from fresh plaster
 };
 
 }  // namespace core

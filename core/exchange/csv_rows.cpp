@@ -48,6 +48,16 @@ char separatorOf(string_view row) {
 
 }  // namespace
 
+std::string csvField(string_view text) {
+  if (text.find_first_of(",\"\r\n") == string_view::npos) return std::string(text);
+  std::string out = "\"";
+  for (const char c : text) {
+    if (c == '"') out += '"';
+    out += c;
+  }
+  return out + '"';
+}
+
 CsvReader::CsvReader(string_view text) : text_(text) {
   if (text_.starts_with(kByteOrderMark)) text_.remove_prefix(kByteOrderMark.size());
   separator_ = separatorOf(firstRow(text_));

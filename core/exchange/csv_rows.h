@@ -7,6 +7,10 @@
 
 namespace core::exchange {
 
+/// A cell for writing: with a comma, a quote or a line break in it it stands in quotes, its quotes doubled.
+/// @source RFC 4180
+std::string csvField(std::string_view text);
+
 /// One record of a table as text.
 struct CsvRow {
   std::size_t line = 0;            ///< on which it starts, from 1

@@ -1,7 +1,10 @@
+#include "core/exchange/csv_rows.h"
 #include "core/exchange/json_reader.h"
 #include "core/exchange/plan_json.h"
 
+#include <algorithm>
 #include <array>
+#include <map>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -11,16 +14,105 @@ namespace {
 
 using std::string_view;
 
-/// Ending of a key and the unit it stands for; longer endings first.
-constexpr std::array<std::pair<string_view, string_view>, 19> kEndings{{
-    {"_l_day", "L/day"}, {"_l_per_min", "L/min"}, {"_l_per_s", "L/s"}, {"_kn_m3", "kN/m3"},
-    {"_m_s", "m/s"},     {"_mm_h", "mm/h"},       {"_m_day", "m/day"}, {"_kpa", "kPa"},
-    {"_bar", "bar"},     {"_deg", "degree"},      {"_hours", "h"},     {"years_in_ten", "year"},
-    {"_percent", "%"},   {"_days", "day"},        {"_mm", "mm"},       {"_m3", "m3"},
-    {"_m2", "m2"},       {"_kg", "kg"},           {"_m", "m"},
-}};
+using KeyUnit = std::pair<string_view, string_view>;
 
-constexpr std::array<string_view, 4> kNames{"id", "task", "coat", "month"};
+/// Ending of a key and the unit it stands for; longer endings first.
+constexpr std::array kEndings{
+    KeyUnit{"_kg_m2_h", "kg/m2/h"},
+    KeyUnit{"_l_per_min", "L/min"},
+    KeyUnit{"_l_per_s", "L/s"},
+    KeyUnit{"_m3_day", "m3/day"},
+    KeyUnit{"_l_day", "L/day"},
+    KeyUnit{"_kn_m3", "kN/m3"},
+    KeyUnit{"_km_h", "km/h"},
+    KeyUnit{"_m_s", "m/s"},
+    KeyUnit{"_mm_h", "mm/h"},
+    KeyUnit{"_m_day", "m/day"},
+    KeyUnit{"_kpa", "kPa"},
+    KeyUnit{"_bar", "bar"},
+    KeyUnit{"_deg", "degree"},
+    KeyUnit{"_hours", "h"},
+    KeyUnit{"_minutes", "min"},
+    KeyUnit{"years_in_ten", "year"},
+    KeyUnit{"_years", "year"},
+    KeyUnit{"_percent", "%"},
+    KeyUnit{"_days", "day"},
+    KeyUnit{"_bags", "bag"},
+    KeyUnit{"_mm", "mm"},
+    KeyUnit{"_m3", "m3"},
+    KeyUnit{"_m2", "m2"},
+    KeyUnit{"_kg", "kg"},
+    KeyUnit{"_m", "m"},
+    KeyUnit{"_l", "L"},
+    KeyUnit{"_c", "C"},
+    KeyUnit{"_ratio", "1"},
+    KeyUnit{"_factor", "1"},
+    KeyUnit{"_share", "1"},
+};
+
+/// Whole keys.
+constexpr std::array kKeys{
+    KeyUnit{"days", "day"},
+    KeyUnit{"hours", "h"},
+    KeyUnit{"bags", "bag"},
+    KeyUnit{"sacks", "piece"},
+    KeyUnit{"loads", "piece"},
+    KeyUnit{"loads_per_piece", "1"},
+    KeyUnit{"crew", "person"},
+    KeyUnit{"people", "person"},
+    KeyUnit{"people_on_coat", "person"},
+    KeyUnit{"needed", "person"},
+    KeyUnit{"labourers", "person"},
+    KeyUnit{"masons", "person"},
+    KeyUnit{"masons_needed", "person"},
+    KeyUnit{"wetters", "person"},
+    KeyUnit{"minutes_to_place_batch", "min"},
+    KeyUnit{"minutes_to_place_half_batch", "min"},
+    KeyUnit{"batches_per_hour_needed", "1/h"},
+    KeyUnit{"batches_per_hour_possible", "1/h"},
+    KeyUnit{"start_in_day", "day"},
+    KeyUnit{"dry_days_mean", "day"},
+    KeyUnit{"share", "1"},
+    KeyUnit{"correlation", "1"},
+};
+
+/// Keys of amounts of money, in the parts that hold some.
+constexpr std::array kMoneyParts{string_view("cost"), string_view("options")};
+constexpr std::array kMoney{
+    KeyUnit{"per_m3_stored", "money/m3"},
+    KeyUnit{"per_m3_delivered", "money/m3"},
+    KeyUnit{"annual_per_m3", "money/m3"},
+    KeyUnit{"price", "money"},
+    KeyUnit{"amount", "money"},
+    KeyUnit{"own", "money"},
+    KeyUnit{"cash", "money"},
+    KeyUnit{"materials", "money"},
+    KeyUnit{"labour", "money"},
+    KeyUnit{"other", "money"},
+    KeyUnit{"carriage", "money"},
+    KeyUnit{"contingency", "money"},
+    KeyUnit{"total", "money"},
+    KeyUnit{"earth", "money"},
+    KeyUnit{"capital", "money"},
+    KeyUnit{"upkeep_year", "money"},
+    KeyUnit{"annual", "money"},
+    KeyUnit{"goods", "money"},
+    KeyUnit{"wages", "money"},
+    KeyUnit{"together", "money"},
+    KeyUnit{"cost", "money"},
+};
+
+constexpr std::array<string_view, 10> kNames{"id",   "task",   "coat",  "month",   "date",
+                                             "item", "lining", "input", "outcome", "letter"};
+
+/// Unit of a key in a table; empty when it is not there.
+template <std::size_t Count>
+string_view wholeKey(const std::array<KeyUnit, Count>& table, string_view key) {
+  for (const auto& [name, unit] : table) {
+    if (key == name) return unit;
+  }
+  return "";
+}
 
 /// Unit that a key ends with, empty when it names none.
 string_view unitEnding(string_view key) {
@@ -30,24 +122,25 @@ string_view unitEnding(string_view key) {
   return "";
 }
 
-/// Unit of a number under a key; `held` is what stands beside it or above it.
-string_view unitOf(string_view section, string_view key, string_view held) {
-  if (key == "person_days" || (section == "labour" && key.ends_with("days"))) return "person_day";
-  if (const string_view unit = unitEnding(key); !unit.empty()) return unit;
-  if (key == "days") return "day";
-  if (key == "crew" || key == "people" || key == "needed") return "person";
-  return key.ends_with("_ratio") || key.ends_with("_factor") ? "1" : held;
+bool holdsMoney(string_view section) {
+  return std::find(kMoneyParts.begin(), kMoneyParts.end(), section) != kMoneyParts.end();
 }
 
-/// RFC 4180: a field with a comma, a quote or a line break stands in quotes, its quotes doubled.
-std::string csvField(string_view text) {
-  if (text.find_first_of(",\"\r\n") == string_view::npos) return std::string(text);
-  std::string out = "\"";
-  for (const char c : text) {
-    if (c == '"') out += '"';
-    out += c;
+bool isPersonDays(string_view section, string_view key) {
+  return key == "person_days" || key == "mason_days" || (section == "labour" && key.ends_with("days"));
+}
+
+/// Unit of a number under a key; `held` is what stands beside it or above it.
+std::string unitOf(string_view section, string_view key, string_view held) {
+  if (isPersonDays(section, key)) return "person_day";
+  if (section == "labour" && key == "rate") return "person_day/" + std::string(held);
+  if (section == "records" && key == "count") return "";
+  if (holdsMoney(section)) {
+    if (const string_view unit = wholeKey(kMoney, key); !unit.empty()) return std::string(unit);
   }
-  return out + '"';
+  if (const string_view unit = wholeKey(kKeys, key); !unit.empty()) return std::string(unit);
+  const string_view ending = unitEnding(key);
+  return std::string(ending.empty() ? held : ending);
 }
 
 std::string plain(const Json& json) {
@@ -78,7 +171,7 @@ public:
     } else if (json.is_array()) {
       addList(section, item, json, unit);
     } else {
-      row(section, item, plain(json), json.is_string() ? "" : unit);
+      row(section, item, plain(json), json.is_number() ? unit : "");
     }
   }
 
@@ -96,8 +189,12 @@ private:
   }
 
   void addList(string_view section, const std::string& item, const Json& list, string_view unit) {
-    for (std::size_t k = 0; k < list.size(); ++k)
-      add(section, below(item, nameOf(list[k], k)), list[k], unit);
+    std::map<std::string, int> seen;
+    for (std::size_t k = 0; k < list.size(); ++k) {
+      std::string name = nameOf(list[k], k);
+      if (const int before = seen[name]++; before > 0) name += "#" + std::to_string(before + 1);
+      add(section, below(item, name), list[k], unit);
+    }
   }
 
   std::string text_;

@@ -1,26 +1,22 @@
 #include "core/exchange/plan_json.h"
 
+#include "core/exchange/cost_json.h"
 #include "core/exchange/delivery_json.h"
 #include "core/exchange/json_values.h"
 #include "core/exchange/site_json.h"
 #include "core/exchange/water_json.h"
+#include "core/exchange/works_json.h"
 
 #include <optional>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
-
-#include <fmt/format.h>
 
 namespace core::exchange {
 namespace {
 
 constexpr double kWholeBag = 1;
-
-Json date(std::chrono::year_month_day day) {
-  return fmt::format("{:04}-{:02}-{:02}", static_cast<int>(day.year()), static_cast<unsigned>(day.month()),
-                     static_cast<unsigned>(day.day()));
-}
 
 Json tank(const TankFigures& t) {
   return {{"brim_volume_m3", number(t.brim_volume_m3)},
@@ -149,35 +145,6 @@ Json customary(const std::optional<lining::BillComparison>& bill) {
           {"cement", bill->cement ? answers(*bill->cement) : Json(nullptr)}};
 }
 
-Json labour(const works::Labour& l) {
-  return {{"task", l.task},
-          {"days", number(l.days)},
-          {"skill", l.skill},
-          {"low_days", number(l.low_days)},
-          {"high_days", number(l.high_days)},
-          {"quantity", number(l.quantity)},
-          {"rate", number(l.rate)},
-          {"source", l.source}};
-}
-
-Json task(const works::Task& t) {
-  return {
-      {"id", t.id}, {"start", date(t.start)}, {"finish", date(t.finish)}, {"days", t.days}, {"crew", t.crew}};
-}
-
-Json coatCrew(const works::CoatCrew& c) {
-  return {{"coat", c.coat}, {"people", c.people}, {"needed", c.needed}};
-}
-
-void addWorks(Json& root, const works::Works& works) {
-  root["labour"] = listOf(works.labour, labour);
-  root["schedule"] = listOf(works.schedule, task);
-  root["person_days"] = number(works.person_days);
-  root["coat_crews"] = listOf(works.coat_crews, coatCrew);
-  root["digging_days"] = {{"by_norm", number(works.digging_days_by_norm)},
-                          {"by_practice", number(works.digging_days_by_practice)}};
-}
-
 Json dipMark(const DipMark& mark) {
   return {{"level_m", number(mark.level_m)}, {"volume_m3", number(mark.volume_m3)}};
 }
@@ -243,7 +210,11 @@ std::string planText(const Plan& plan) {
   root["layers"] = listOf(plan.layers, layer);
   root["materials"] = listOf(quantities.materials, material);
   root["batches"] = batches(quantities.batches, Batches::whole_bag);
-  if (plan.works) addWorks(root, *plan.works);
+  if (plan.works) putWorks(root, *plan.works);
+  if (Json records = recordsJson(plan.calibration); !records.is_null()) root["records"] = std::move(records);
+  if (plan.cost) root["cost"] = costJson(*plan.cost);
+  if (plan.ranges) root["ranges"] = rangesJson(*plan.ranges);
+  if (!plan.options.empty()) root["options"] = listOf(plan.options, optionJson);
   root["site"] = siteJson(plan.site);
   if (plan.delivery) root["delivery"] = deliveryJson(*plan.delivery);
   if (plan.water) root["water"] = waterJson(*plan.water);

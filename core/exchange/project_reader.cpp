@@ -1,11 +1,13 @@
-#include "core/exchange/json_reader.h"
+#include "core/exchange/field_json.h"
+#include "core/exchange/options_json.h"
 #include "core/exchange/point_list.h"
-#include "core/exchange/project_file.h"
+#include "core/exchange/project_json.h"
 #include "core/exchange/project_keys.h"
+#include "core/exchange/unknown_keys.h"
 #include "core/exchange/weather_days.h"
 #include "core/geometry/outline.h"
 #include "core/plan.h"
-#include "core/project/fields.h"
+#include "core/project/option_fields.h"
 
 #include <algorithm>
 #include <array>
@@ -38,24 +40,13 @@ bool appliesToEvery(const Field& field) {
   return true;
 }
 
-/// Ids of all objects that hold fields, rows of lists left out: "site", "site.ground", ...
-std::vector<string_view> sections() {
-  std::vector<string_view> ids;
-  for (const Field& field : fields()) {
-    for (std::size_t dot = field.id.find('.'); dot != string_view::npos; dot = field.id.find('.', dot + 1)) {
-      const string_view id = field.id.substr(0, dot);
-      if (!id.ends_with("[]") && std::find(ids.begin(), ids.end(), id) == ids.end()) ids.push_back(id);
-    }
-  }
-  return ids;
-}
-
 class Reader {
 public:
   explicit Reader(const Json& root) : root_(root) {}
 
   tl::expected<ReadProject, Problems> read() {
-    if (!isOurs()) return tl::unexpected(std::move(problems_));
+    problems_ = checkFormat(root_, kFormat, "not_a_project");
+    if (!problems_.empty()) return tl::unexpected(std::move(problems_));
     readSections();
     for (const List& list : lists()) readRows(list);
     readWeatherDays();
@@ -64,10 +55,12 @@ public:
     }
     readOutline();
     readSpotHeights();
-    keepUnknown(root_, "", Json::json_pointer());
+    readChangedFields();
+    UnknownKeys unknown = unknownKeys(root_);
+    project_.kept = std::move(unknown.kept);
     if (problems_.empty()) problems_ = check(project_);
     if (!problems_.empty()) return tl::unexpected(std::move(problems_));
-    return finished();
+    return ReadProject{std::move(project_), std::move(unknown.notes)};
   }
 
 private:
@@ -81,23 +74,6 @@ private:
 
   void addAll(const Problems& problems) {
     for (const Problem& problem : problems) add(problem);
-  }
-
-  bool isOurs() {
-    if (!root_.is_object()) {
-      add("not_a_project", "", &root_, "object");
-      return false;
-    }
-    const Json* format = found("format");
-    if (!format || *format != kFormat) {
-      add("not_a_project", "format", format, kFormat);
-      return false;
-    }
-    const Json* version = found("version");
-    if (!version) add("missing", "version", nullptr, kVersionText);
-    if (version && !(version->is_number() && *version == kVersion))
-      add("unknown_version", "version", version, kVersionText);
-    return problems_.empty();
   }
 
   /// Value at a field's or section's place; nothing when it or what should hold it is not there.
@@ -123,12 +99,15 @@ private:
       if (value && !value->is_object() && !is_allowed_null)
         add("wrong_type", std::string(id), value, "object");
     }
-    const Json* works = found("works");
-    if (!works || !works->is_object()) project_.works.reset();
-    const Json* water = found("water");
-    if (water && water->is_object()) project_.water.emplace();
-    const Json* delivery = found("delivery");
-    if (delivery && delivery->is_object()) project_.delivery.emplace();
+    if (!isObject("works")) project_.works.reset();
+    if (isObject("water")) project_.water.emplace();
+    if (isObject("delivery")) project_.delivery.emplace();
+    if (isObject("prices")) project_.prices.emplace();
+  }
+
+  bool isObject(string_view id) const {
+    const Json* value = found(id);
+    return value && value->is_object();
   }
 
   /// Elements of a list that has neither too few nor too many of them.
@@ -184,7 +163,7 @@ private:
     } else if (json->is_structured()) {
       add("wrong_type", pathOf(field, row), json, allowedText(field));
     } else {
-      take(field, row, scalarFrom(*json));
+      take(field, row, fieldValueOf(*json));
     }
     const bool decides_others = field.id == "tank.shape" || field.id == "site.ground.kind";
     if (decides_others && problems_.size() != before) choice_is_bad_ = true;
@@ -202,14 +181,6 @@ private:
     Problems missing = checkValue(field, row, FieldValue{});
     for (Problem& problem : missing) problem.value.clear();
     addAll(missing);
-  }
-
-  static FieldValue scalarFrom(const Json& json) {
-    constexpr double kPositiveZero = 0.0;  // turns -0 into 0
-    if (json.is_boolean()) return json.get<bool>();
-    if (json.is_number()) return json.get<double>() + kPositiveZero;
-    if (json.is_string()) return json.get<std::string>();
-    return {};
   }
 
   void readOutline() {
@@ -242,56 +213,42 @@ private:
     if (!points.empty()) project_.site.ground.points_m = std::move(points);
   }
 
-  /// Keeps every key that no field and no list of this version reads.
-  void keepUnknown(const Json& object, const std::string& prefix, const Json::json_pointer& at) {
-    for (const auto& item : object.items()) {
-      const std::string id = prefix + item.key();
-      const Role role = roleOf(prefix, item.key());
-      if (role == Role::unknown || role == Role::later_part) {
-        keep(at / item.key(), item.value(), role);
-      } else if (role == Role::section && item.value().is_object()) {
-        keepUnknown(item.value(), id + ".", at / item.key());
-      } else if (role == Role::rows && item.value().is_array()) {
-        keepUnknownInRows(item.value(), id + "[].", at / item.key());
-      }
-    }
-  }
-
-  void keepUnknownInRows(const Json& rows, const std::string& prefix, const Json::json_pointer& at) {
-    for (std::size_t row = 0; row < rows.size(); ++row) {
-      if (rows[row].is_object()) keepUnknown(rows[row], prefix, at / row);
-    }
-  }
-
-  void keep(const Json::json_pointer& at, const Json& value, Role role) {
-    project_.kept.push_back({at.to_string(), compactText(value)});
-    if (role == Role::later_part) return;
-    Problem note;
-    note.code = "unknown_key";
-    note.path = dottedPath(at);
-    note.value = shortened(project_.kept.back().json);
-    notes_.push_back(std::move(note));
-  }
-
-  ReadProject finished() {
-    const auto by_pointer = [](const KeptKey& a, const KeptKey& b) { return a.pointer < b.pointer; };
-    std::sort(project_.kept.begin(), project_.kept.end(), by_pointer);
-    return {std::move(project_), std::move(notes_)};
+  void readChangedFields() {
+    const Json* list = readList(kOptions, 0, kMostOptions, Need::optional);
+    if (!list) return;
+    ReadOptions read = readOptions(*list);
+    addAll(read.problems);
+    project_.options = std::move(read.options);
+    addAll(checkOptions(project_));
   }
 
   const Json& root_;
   Project project_;
   Problems problems_;
-  Problems notes_;
   bool choice_is_bad_ = false;  // a choice that decides which other fields apply could not be read
 };
 
 }  // namespace
 
+Problems checkFormat(const Json& root, string_view format, string_view code) {
+  if (!root.is_object()) return {problemAt(code, "", &root, "object")};
+  const auto found = [&](const char* key) { return root.contains(key) ? &root.at(key) : nullptr; };
+  const Json* is = found("format");
+  const Json* version = found("version");
+  if (!is || *is != format) return {problemAt(code, "format", is, format)};
+  if (!version) return {problemAt("missing", "version", nullptr, kVersionText)};
+  if (version->is_number() && *version == kVersion) return {};
+  return {problemAt("unknown_version", "version", version, kVersionText)};
+}
+
+tl::expected<ReadProject, Problems> projectFrom(const Json& root) {
+  return Reader(root).read();
+}
+
 tl::expected<ReadProject, Problems> parseProject(string_view json) {
   const auto root = parseJson(json);
   if (!root) return tl::unexpected(root.error());
-  return Reader(*root).read();
+  return projectFrom(*root);
 }
 
 }  // namespace core::exchange

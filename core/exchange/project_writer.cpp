@@ -1,5 +1,7 @@
-#include "core/exchange/json_reader.h"
+#include "core/exchange/field_json.h"
+#include "core/exchange/options_json.h"
 #include "core/exchange/project_file.h"
+#include "core/exchange/project_json.h"
 #include "core/exchange/project_keys.h"
 #include "core/exchange/weather_days.h"
 #include "core/project/fields.h"
@@ -8,13 +10,6 @@
 
 namespace core::exchange {
 namespace {
-
-Json jsonFrom(const FieldValue& value) {
-  if (const double* number = std::get_if<double>(&value)) return jsonNumber(*number);
-  if (const bool* flag = std::get_if<bool>(&value)) return *flag;
-  if (const std::string* text = std::get_if<std::string>(&value)) return *text;
-  return nullptr;
-}
 
 template <class Point>
 Json jsonFrom(const std::vector<Point>& points) {
@@ -37,7 +32,7 @@ void put(Json& root, const Field& field, const Project& project) {
   for (std::size_t row = 0; row < rowCount(field, project); ++row) {
     const FieldValue value = field.get(project, row);
     if (isWritten(field, project, value))
-      root[Json::json_pointer(pointerText(field.id, row))] = jsonFrom(value);
+      root[Json::json_pointer(pointerText(field.id, row))] = jsonOf(value);
   }
 }
 
@@ -85,14 +80,19 @@ void putBack(Json& root, const KeptKey& kept) {
 
 }  // namespace
 
-std::string projectText(const Project& project) {
+Json projectJson(const Project& project) {
   Json root = {{"format", kFormat}, {"version", kVersion}};
   for (const Field& field : fields()) {
     putListBefore(root, field, project);
     put(root, field, project);
   }
+  if (!project.options.empty()) root[std::string(kOptions)] = optionsJson(project.options);
   for (const KeptKey& kept : project.kept) putBack(root, kept);
-  return prettyText(root);
+  return root;
+}
+
+std::string projectText(const Project& project) {
+  return prettyText(projectJson(project));
 }
 
 }  // namespace core::exchange

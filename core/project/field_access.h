@@ -15,7 +15,7 @@
 #include <utility>
 
 /// How one member of a Project is read and set as a FieldValue: by its type (Kind) and by its place (At,
-/// InWorks, InWater, InDelivery, InRow).
+/// InWorks, InWater, InDelivery, InPrices, InRow).
 namespace core::access {
 
 using std::string_view;
@@ -49,6 +49,29 @@ struct Tokens<RestDay> {
                                                   "thursday", "friday", "saturday", "sunday"};
 };
 
+template <>
+struct Tokens<RecordedWork> {
+  static constexpr std::array<string_view, 5> all{"digging", "ramming", "stone_bed", "spreading", "mixing"};
+};
+template <>
+struct Tokens<Carrier> {
+  static constexpr std::array<string_view, 4> all{"none", "porter", "mule", "trolley"};
+};
+template <>
+struct Tokens<LiningKind> {
+  static constexpr std::array<string_view, 5> all{"soil_cement", "plastic_sheet", "ferrocement",
+                                                  "stone_masonry", "moulded_tank"};
+};
+template <>
+struct Tokens<PricePer> {
+  static constexpr std::array<string_view, 3> all{"job", "square_metre", "cubic_metre"};
+};
+template <>
+struct Tokens<RangedInput> {
+  static constexpr std::array<string_view, 9> all{"thickness",      "unevenness", "dry_to_wet",
+                                                  "cement_density", "digging",    "plastering",
+                                                  "prices",         "wages",      "flow"};
+};
 template <>
 struct Tokens<PipeGrade> {
   static constexpr std::array<string_view, 2> all{"pe80", "pe100"};
@@ -207,6 +230,18 @@ struct InDelivery {
   static auto& make(Project& project, std::size_t) {
     if (!project.delivery) project.delivery.emplace();
     return ((*project.delivery).*....*Members);
+  }
+};
+
+/// A member of the prices, reached through others; setting it makes them.
+template <auto... Members>
+struct InPrices {
+  static auto* find(auto& project, std::size_t) {
+    return project.prices ? &((*project.prices).*....*Members) : nullptr;
+  }
+  static auto& make(Project& project, std::size_t) {
+    if (!project.prices) project.prices.emplace();
+    return ((*project.prices).*....*Members);
   }
 };
 

@@ -4,7 +4,9 @@
 
 #include <algorithm>
 #include <array>
+#include <charconv>
 #include <stdexcept>
+#include <system_error>
 
 #include <fmt/format.h>
 
@@ -45,6 +47,10 @@ bool hasWorks(const Project& p) {
 
 bool hasWater(const Project& p) {
   return p.water.has_value();
+}
+
+bool hasPrices(const Project& p) {
+  return p.prices.has_value();
 }
 
 bool hasDelivery(const Project& p) {
@@ -113,6 +119,9 @@ using K = Catchment;
 using Cl = Climate;
 using M = ClimateMonth;
 using O = OwnCrop;
+using Pr = Prices;
+using Ct = CarrierTerms;
+using Se = SearchLimits;
 using U = Unit;
 constexpr auto kSite = &P::site;
 constexpr auto kTank = &P::tank;
@@ -124,6 +133,14 @@ using Beds = InWater<&Wt::beds>;
 using Herds = InWater<&Wt::animals>;
 using OwnCrops = InWater<&Wt::crops>;
 using ClimateMonths = InWater<&Wt::climate, &Cl::months>;
+using Closed = InWorks<&W::closed>;
+using Wishes = InWorks<&W::wishes>;
+using OwnRates = InWorks<&W::rates>;
+using Batches = At<&P::records, &Records::batches>;
+using WorkDone = At<&P::records, &Records::work>;
+using Items = InPrices<&Pr::items>;
+using Linings = InPrices<&Pr::linings>;
+using Spreads = At<&P::ranges, &Ranges::inputs>;
 using SourceRoute = InDelivery<&D::source, &Sl::route>;
 using FieldRoute = InDelivery<&D::field, &Fl::route>;
 constexpr auto kSource = &D::source;
@@ -135,6 +152,7 @@ constexpr auto kLeak = &D::leak_test;
 constexpr auto kSourcePipe = &Sl::pipe;
 constexpr auto kFieldPipe = &Fl::pipe;
 constexpr auto kClimate = &Wt::climate;
+constexpr auto kSearch = &P::search;
 
 // clang-format off
 constexpr std::array kFields{
@@ -227,6 +245,40 @@ constexpr std::array kFields{
   row<InWorks<&W::bed_person_day_per_m3>>("works.bed_person_day_per_m3", U::person_day_per_m3, {0.1, 30, 0.1, 2}, "rate_norms_2073", kMay, hasWorks),
   row<InWorks<&W::plaster_person_day_per_m2>>("works.plaster_person_day_per_m2", U::person_day_per_m2, {0.02, 5, 0.01, 2}, "cpwd_plaster", kMay, hasWorks),
   row<InWorks<&W::mixing_person_day_per_m3>>("works.mixing_person_day_per_m3", U::person_day_per_m3, {0.05, 10, 0.05, 2}, "is7272", kMay, hasWorks),
+
+  row<InWorks<&W::masons>>("works.masons", U::person, {0, 100, 1, 0}, "user", kMay, hasWorks),
+  row<InRow<Closed, &ClosedDays::from>>("works.closed[].from", U::none, kNoRange, "user", kMay, hasWorks),
+  row<InRow<Closed, &ClosedDays::days>>("works.closed[].days", U::day, {1, 60, 1, 0}, "user", kMay, hasWorks),
+  row<InRow<Closed, &ClosedDays::why>>("works.closed[].why", U::none, kTextLength, "user", kMay, hasWorks),
+  row<InWorks<&W::hours_per_day>>("works.hours_per_day", U::hour, {2, 14, 0.5, 1}, "own", kMay, hasWorks),
+  row<InWorks<&W::coat_hours>>("works.coat_hours", U::hour, {1, 16, 0.5, 1}, "own", kMay, hasWorks),
+  row<InWorks<&W::mixing_places>>("works.mixing_places", U::piece, {1, 20, 1, 0}, "user", kMay, hasWorks),
+  row<InWorks<&W::minutes_per_batch>>("works.minutes_per_batch", U::minute, {3, 120, 1, 0}, "own", kMay, hasWorks),
+  row<InWorks<&W::placing_minutes>>("works.placing_minutes", U::minute, {10, 240, 5, 0}, "memory", kMay, hasWorks),
+  row<InWorks<&W::wetting_people>>("works.wetting_people", U::person, {0, 20, 1, 0}, "own", kMay, hasWorks),
+  row<InWorks<&W::wettings_per_day>>("works.wettings_per_day", U::piece, {1, 12, 1, 0}, "own", kMay, hasWorks),
+  row<InWorks<&W::spoil_lead_m>>("works.spoil_lead_m", U::metre, {0, 50, 1, 0}, "user", kMay, hasWorks),
+  row<InWorks<&W::deep_digging_factor>>("works.deep_digging_factor", U::factor, {1, 4, 0.1, 2}, "hand_output_tables", kMay, hasWorks),
+  row<InWorks<&W::fill_inflow_l_per_day>>("works.fill_inflow_l_per_day", U::litre_per_day, {0, 2000000, 100, 0}, "user", kMay, hasWorks),
+  row<InWorks<&W::fill_most_rise_m_per_day>>("works.fill_most_rise_m_per_day", U::metre, {0.05, 4, 0.05, 2}, "own", kMay, hasWorks),
+  row<InWorks<&W::wall_band_m>>("works.wall_band_m", U::metre, {0.1, 2, 0.05, 2}, "own", kMay, hasWorks),
+  row<InWorks<&W::heavy_rain_mm>>("works.heavy_rain_mm", U::millimetre, {1, 100, 1, 0}, "own", kMay, hasWorks),
+  row<InRow<Wishes, &TaskWish::task>>("works.wishes[].task", U::none, {0, 60, 0, 0}, "user", kMay, hasWorks),
+  row<InRow<Wishes, &TaskWish::not_before>>("works.wishes[].not_before", U::none, kNoRange, "user", kMay, hasWorks),
+  row<InRow<Wishes, &TaskWish::people>>("works.wishes[].people", U::person, {1, 200, 1, 0}, "user", kMay, hasWorks),
+  row<InRow<OwnRates, &OwnRate::work>>("works.rates[].work", U::none, {0, 60, 0, 0}, "user", kMay, hasWorks),
+  row<InRow<OwnRates, &OwnRate::low>>("works.rates[].low", U::none, {0, 100, 0.1, 3}, "user", kMay, hasWorks),
+  row<InRow<OwnRates, &OwnRate::typical>>("works.rates[].typical", U::none, {0, 100, 0.1, 3}, "user", kMay, hasWorks),
+  row<InRow<OwnRates, &OwnRate::high>>("works.rates[].high", U::none, {0, 100, 0.1, 3}, "user", kMay, hasWorks),
+
+  row<At<&P::records, &Records::in_force>>("records.in_force", U::none, kNoRange, "own", kMay),
+  row<InRow<Batches, &TrialBatch::coat>>("records.batches[].coat", U::none, {1, 6, 1, 0}, "user", kMay),
+  row<InRow<Batches, &TrialBatch::bags>>("records.batches[].bags", U::piece, {0.1, 50, 0.5, 2}, "user", kMay),
+  row<InRow<Batches, &TrialBatch::area_m2>>("records.batches[].area_m2", U::square_metre, {0.05, 500, 0.1, 2}, "user", kMay),
+  row<InRow<Batches, &TrialBatch::thickness_m>>("records.batches[].thickness_m", U::metre, {0.005, 0.3, 0.005, 3}, "user", kMay),
+  row<InRow<WorkDone, &WorkRecord::work>>("records.work[].work", U::none, kNoRange, "user", kMay),
+  row<InRow<WorkDone, &WorkRecord::quantity>>("records.work[].quantity", U::none, {0.01, 10000, 1, 2}, "user", kMay),
+  row<InRow<WorkDone, &WorkRecord::person_days>>("records.work[].person_days", U::person_day, {0.05, 10000, 0.5, 2}, "user", kMay),
 
   row<InRow<SourceMonths, &SourceMonth::flow_l_per_min>>("water.source.months[].flow_l_per_min", U::litre_per_minute, {0, 6000, 0.1, 2}, "user", kMay, hasWater),
   row<InRow<SourceMonths, &SourceMonth::hours_per_day>>("water.source.months[].hours_per_day", U::hour, {0, 24, 1, 1}, "user", kMay, hasWater),
@@ -329,6 +381,46 @@ constexpr std::array kFields{
   row<InDelivery<kLeak, &Lt::bucket_drop_mm>>("delivery.leak_test.bucket_drop_mm", U::millimetre, {-200, 500, 1, 1}, "user", kMay, hasDelivery),
   row<InDelivery<kLeak, &Lt::hours>>("delivery.leak_test.hours", U::hour, {1, 720, 1, 0}, "user", kMay, hasDelivery),
   row<InDelivery<kLeak, &Lt::reading_error_mm>>("delivery.leak_test.reading_error_mm", U::millimetre, {0, 20, 0.5, 1}, "own", kMay, hasDelivery),
+
+  row<InRow<Items, &PriceItem::item>>("prices.items[].item", U::none, {0, 60, 0, 0}, "user", kMay, hasPrices),
+  row<InRow<Items, &PriceItem::price>>("prices.items[].price", U::money, {0, 1e8, 1, 2}, "user", kMay, hasPrices),
+  row<InRow<Items, &PriceItem::quantity>>("prices.items[].quantity", U::none, {0, 1e7, 1, 2}, "user", kMay, hasPrices),
+  row<InRow<Items, &PriceItem::own_percent>>("prices.items[].own_percent", U::percent, {0, 100, 5, 0}, "user", kMay, hasPrices),
+  row<InRow<Items, &PriceItem::carried_by>>("prices.items[].carried_by", U::none, kNoRange, "user", kMay, hasPrices),
+  row<InRow<Items, &PriceItem::kg_each>>("prices.items[].kg_each", U::kilogram, {0, 10000, 1, 1}, "user", kMay, hasPrices),
+  row<InPrices<&Pr::porter, &Ct::load_kg>>("prices.porter.load_kg", U::kilogram, {1, 20000, 5, 0}, "head_load_study", kMay, hasPrices),
+  row<InPrices<&Pr::porter, &Ct::trips_per_day>>("prices.porter.trips_per_day", U::piece, {0.1, 50, 1, 1}, "own", kMay, hasPrices),
+  row<InPrices<&Pr::porter, &Ct::price_per_trip>>("prices.porter.price_per_trip", U::money, {0, 1e7, 10, 2}, "user", kMay, hasPrices),
+  row<InPrices<&Pr::mule, &Ct::load_kg>>("prices.mule.load_kg", U::kilogram, {1, 20000, 5, 0}, "pack_animal", kMay, hasPrices),
+  row<InPrices<&Pr::mule, &Ct::trips_per_day>>("prices.mule.trips_per_day", U::piece, {0.1, 50, 1, 1}, "own", kMay, hasPrices),
+  row<InPrices<&Pr::mule, &Ct::price_per_trip>>("prices.mule.price_per_trip", U::money, {0, 1e7, 10, 2}, "user", kMay, hasPrices),
+  row<InPrices<&Pr::trolley, &Ct::load_kg>>("prices.trolley.load_kg", U::kilogram, {1, 20000, 5, 0}, "own", kMay, hasPrices),
+  row<InPrices<&Pr::trolley, &Ct::trips_per_day>>("prices.trolley.trips_per_day", U::piece, {0.1, 50, 1, 1}, "own", kMay, hasPrices),
+  row<InPrices<&Pr::trolley, &Ct::price_per_trip>>("prices.trolley.price_per_trip", U::money, {0, 1e7, 10, 2}, "user", kMay, hasPrices),
+  row<InPrices<&Pr::contingency_percent>>("prices.contingency_percent", U::percent, {0, 100, 1, 0}, "own", kMay, hasPrices),
+  row<InPrices<&Pr::discount_percent>>("prices.discount_percent", U::percent, {0, 50, 1, 1}, "discount_rate", kMay, hasPrices),
+  row<InRow<Linings, &LiningOffer::lining>>("prices.linings[].lining", U::none, kNoRange, "user", kMay, hasPrices),
+  row<InRow<Linings, &LiningOffer::price>>("prices.linings[].price", U::money, {0, 1e9, 10, 2}, "user", kMay, hasPrices),
+  row<InRow<Linings, &LiningOffer::per>>("prices.linings[].per", U::none, kNoRange, "user", kMay, hasPrices),
+  row<InRow<Linings, &LiningOffer::life_years>>("prices.linings[].life_years", U::year, {0.5, 100, 1, 1}, "own", kMay, hasPrices),
+  row<InRow<Linings, &LiningOffer::upkeep_percent>>("prices.linings[].upkeep_percent", U::percent, {0, 100, 0.5, 1}, "own", kMay, hasPrices),
+
+  row<InRow<Spreads, &InputRange::input>>("ranges.inputs[].input", U::none, kNoRange, "user", kMay),
+  row<InRow<Spreads, &InputRange::low_percent>>("ranges.inputs[].low_percent", U::percent, {-90, 0, 5, 0}, "own", kMay),
+  row<InRow<Spreads, &InputRange::high_percent>>("ranges.inputs[].high_percent", U::percent, {0, 400, 5, 0}, "own", kMay),
+  row<At<&P::ranges, &Ranges::draws>>("ranges.draws", U::piece, {1000, 1000000, 1000, 0}, "own", kMay),
+  row<At<&P::ranges, &Ranges::seed>>("ranges.seed", U::none, {1, 999999, 1, 0}, "own", kMay),
+
+  row<At<kSearch, &Se::least_length_m>>("search.least_length_m", U::metre, {0.5, 60, 0.1, 2}, "user", kMay),
+  row<At<kSearch, &Se::most_length_m>>("search.most_length_m", U::metre, {0.5, 60, 0.1, 2}, "user", kMay),
+  row<At<kSearch, &Se::least_width_m>>("search.least_width_m", U::metre, {0.5, 60, 0.1, 2}, "user", kMay, isRectangle),
+  row<At<kSearch, &Se::most_width_m>>("search.most_width_m", U::metre, {0.5, 60, 0.1, 2}, "user", kMay, isRectangle),
+  row<At<kSearch, &Se::least_depth_m>>("search.least_depth_m", U::metre, {0.3, 4, 0.1, 2}, "user", kMay),
+  row<At<kSearch, &Se::most_depth_m>>("search.most_depth_m", U::metre, {0.3, 4, 0.1, 2}, "user", kMay),
+  row<At<kSearch, &Se::step_m>>("search.step_m", U::metre, {0.05, 1, 0.05, 2}, "own", kMay),
+  row<At<kSearch, &Se::most_cost>>("search.most_cost", U::money, {0, 1e9, 1000, 0}, "user", kMay),
+  row<At<kSearch, &Se::most_bags>>("search.most_bags", U::piece, {0, 100000, 1, 0}, "user", kMay),
+  row<At<kSearch, &Se::most_people>>("search.most_people", U::person, {1, 200, 1, 0}, "user", kMay),
 };
 // clang-format on
 
@@ -358,18 +450,29 @@ constexpr List waterList(string_view id, std::size_t least, std::size_t most) {
   return {id, least, most, false, sizeOf<Rows>, resizeTo<Rows>, hasWater};
 }
 
+template <class Rows>
+constexpr List list(string_view id, std::size_t most, bool (*applies)(const Project&)) {
+  return {id, 0, most, false, sizeOf<Rows>, resizeTo<Rows>, applies};
+}
+
 constexpr std::array kLists{
     List{"lining.coats", 1, kMostCoats, true, sizeOf<Coats>, resizeCoats, always},
+    list<Closed>("works.closed", kMostClosedDays, hasWorks),
+    list<Wishes>("works.wishes", kMostWishes, hasWorks),
+    list<OwnRates>("works.rates", kMostOwnRates, hasWorks),
+    list<Batches>("records.batches", kMostRecords, always),
+    list<WorkDone>("records.work", kMostRecords, always),
+    list<Items>("prices.items", kMostPriceItems, hasPrices),
+    list<Linings>("prices.linings", kMostLinings, hasPrices),
+    list<Spreads>("ranges.inputs", kMostRanges, always),
     waterList<SourceMonths>("water.source.months", kMonths, kMonths),
     waterList<Readings>("water.source.readings", 0, kMostReadings),
     waterList<Beds>("water.beds", 0, kMostBeds),
     waterList<Herds>("water.animals", 0, kMostHerds),
     waterList<OwnCrops>("water.crops", 0, kMostOwnCrops),
     waterList<ClimateMonths>("water.climate.months", kMonths, kMonths),
-    List{"delivery.source.route", 0, kMostRoutePoints, false, sizeOf<SourceRoute>, resizeTo<SourceRoute>,
-         hasDelivery},
-    List{"delivery.field.route", 0, kMostRoutePoints, false, sizeOf<FieldRoute>, resizeTo<FieldRoute>,
-         hasDelivery},
+    list<SourceRoute>("delivery.source.route", kMostRoutePoints, hasDelivery),
+    list<FieldRoute>("delivery.field.route", kMostRoutePoints, hasDelivery),
 };
 
 }  // namespace
@@ -396,6 +499,24 @@ const Field& field(string_view id) {
     if (f.id == id) return f;
   }
   throw std::logic_error("no field with id " + std::string(id));
+}
+
+std::optional<FieldPlace> placeOfPath(string_view path) {
+  const std::size_t open = path.find('[');
+  const std::size_t close = path.find(']');
+  std::size_t row = 0;
+  std::string id(path);
+  if (open != string_view::npos) {
+    if (close == string_view::npos || close <= open + 1) return std::nullopt;
+    const char* end = path.data() + close;
+    const auto read = std::from_chars(path.data() + open + 1, end, row);
+    if (read.ec != std::errc{} || read.ptr != end) return std::nullopt;
+    id = std::string(path.substr(0, open)).append(kRowMark).append(path.substr(close + 1));
+  }
+  for (const Field& f : kFields) {
+    if (f.id == id) return FieldPlace{&f, row};
+  }
+  return std::nullopt;
 }
 
 std::string pathOf(const Field& field, std::size_t row) {

@@ -1,10 +1,12 @@
 #pragma once
 
+#include "core/base/field_value.h"
 #include "core/base/problem.h"
 #include "core/base/unit.h"
 #include "core/project/project.h"
 
 #include <cstddef>
+#include <optional>
 #include <span>
 #include <string>
 #include <string_view>
@@ -20,9 +22,6 @@ enum class FieldKind {
   choice,  ///< one token of `choices`
   date,    ///< ISO 8601 calendar date, as text "2027-02-15"
 };
-
-/// A field's value: absent, flag, number, or text (also tokens of choices and dates).
-using FieldValue = std::variant<std::monostate, bool, double, std::string>;
 
 /// One thing the user can enter. The reader, the writer, the range checks, the editors and the undo text all
 /// use this table.
@@ -66,6 +65,15 @@ const List* listOf(const Field& field);
 /// The field with `id`. @throws std::logic_error when there is none.
 const Field& field(std::string_view id);
 
+/// A field and its row, as a path names them.
+struct FieldPlace {
+  const Field* field;
+  std::size_t row;
+};
+
+/// The place that a path names; nothing when there is no such field.
+std::optional<FieldPlace> placeOfPath(std::string_view path);
+
 /// Path with the row filled in: "lining.coats[1].soil".
 std::string pathOf(const Field& field, std::size_t row);
 
@@ -95,6 +103,15 @@ inline constexpr std::size_t kMostReadings = 60;
 inline constexpr std::size_t kMostBeds = 24;
 inline constexpr std::size_t kMostHerds = 16;
 inline constexpr std::size_t kMostOwnCrops = 24;
+inline constexpr std::size_t kMostClosedDays = 60;
+inline constexpr std::size_t kMostWishes = 60;
+inline constexpr std::size_t kMostOwnRates = 40;
+inline constexpr std::size_t kMostRecords = 200;
+inline constexpr std::size_t kMostPriceItems = 60;
+inline constexpr std::size_t kMostLinings = 12;
+inline constexpr std::size_t kMostRanges = 9;
+inline constexpr std::size_t kMostOptions = 8;
+inline constexpr std::size_t kMostChanges = 60;
 inline constexpr std::size_t kMostWeatherDays = 80000;
 inline constexpr std::size_t kLeastSpotHeights = 3;  // a plane needs three
 inline constexpr std::size_t kMostSpotHeights = 100000;

@@ -1,8 +1,11 @@
 #pragma once
 
 #include "core/project/delivery.h"
+#include "core/project/options.h"
+#include "core/project/prices.h"
 #include "core/project/spot_heights.h"
 #include "core/project/water.h"
+#include "core/project/works.h"
 
 #include <chrono>
 #include <optional>
@@ -19,7 +22,6 @@ enum class Soil { stiff_clay, firm_loam, sandy, loose_fill, soft_wet, rock };
 enum class GroundKind { level, slope, spot_heights };
 /// How the level of the platform is found.
 enum class PlatformLevel { natural_ground, balanced, given };
-enum class RestDay { none, monday, tuesday, wednesday, thursday, friday, saturday, sunday };
 
 struct Ground {
   GroundKind kind = GroundKind::level;
@@ -144,20 +146,6 @@ struct Lining {
   bool operator==(const Lining&) const = default;
 };
 
-struct Works {
-  std::chrono::year_month_day start_date{std::chrono::year{2027}, std::chrono::February,
-                                         std::chrono::day{15}};
-  int diggers = 4;
-  int plasterers = 12;  ///< people on a coat: masons, mixers, carriers
-  RestDay rest_day = RestDay::saturday;
-  int fill_within_days = 4;                         ///< latest start of filling, days after coat 2
-  std::optional<double> digging_person_day_per_m3;  ///< absent: by soil
-  double bed_person_day_per_m3 = 4.5;
-  double plaster_person_day_per_m2 = 0.26;
-  double mixing_person_day_per_m3 = 0.75;
-  bool operator==(const Works&) const = default;
-};
-
 /// Smallest tank that people who build them recommend; a smaller one is said in a finding, not refused.
 struct Practice {
   double smallest_length_m = 5;
@@ -186,7 +174,12 @@ struct Project {
   std::optional<Works> works = Works{};
   std::optional<Water> water;        ///< absent: whether the water lasts is not asked
   std::optional<Delivery> delivery;  ///< absent: pipes, overflow and traps are not asked
-  std::vector<KeptKey> kept;         ///< in the order of the pointers
+  std::optional<Prices> prices;      ///< absent: money is not asked
+  Records records;
+  Ranges ranges;
+  SearchLimits search;
+  std::vector<Option> options;
+  std::vector<KeptKey> kept;  ///< in the order of the pointers
   bool operator==(const Project&) const = default;
 };
 

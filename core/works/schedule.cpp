@@ -1,130 +1,217 @@
 #include "core/works/schedule.h"
 
-#include "core/lining/quantities.h"
-#include "core/works/calendar.h"
+#include "core/works/day_loads.h"
+#include "core/works/rates.h"
+#include "core/works/task_list.h"
 
 #include <algorithm>
-#include <array>
-#include <cmath>
 #include <stdexcept>
-#include <string_view>
 
 #include <fmt/format.h>
 
 namespace core::works {
 namespace {
 
-const Rate& rateFor(std::string_view key) {
-  for (const Rate& r : rates()) {
-    if (r.key == key) return r;
+constexpr int kMostDaysClosed = 366;  // own: longer than any feast
+
+std::vector<ActivityTimes> times(const TaskList& tasks, const Calendar& calendar, Day start) {
+  auto solved = solve(tasks.activities, tasks.links, calendar, start);
+  if (!solved) throw std::logic_error("the tasks of the works do not follow one another");
+  return *std::move(solved);
+}
+
+/// A coat whose day a task would run into.
+std::optional<std::size_t> coatInTheWay(const Laid& laid, std::size_t task) {
+  const ActivityTimes& t = laid.times[task];
+  for (std::size_t k = 0; k < laid.times.size(); ++k) {
+    const ActivityTimes& coat = laid.times[k];
+    const bool meet = t.early_start < coat.early_finish && coat.early_start < t.early_finish;
+    if (meet && laid.tasks.activities[k].id.starts_with("coat_")) return k;
   }
-  throw std::logic_error("no rate with key " + std::string(key));
+  return std::nullopt;
 }
 
-std::string_view diggingKey(const std::optional<Soil>& soil) {
-  constexpr std::array keys{"digging.stiff_clay", "digging.firm_loam", "digging.sandy",
-                            "digging.loose_fill", "digging.soft_wet",  "digging.rock"};
-  return keys[static_cast<std::size_t>(soil.value_or(Soil::firm_loam))];
-}
-
-Labour digging(const geometry::TankGeometry& g, const Site& site, const core::Works& w) {
-  const Rate& r = rateFor(diggingKey(site.soil));
-  const double v = g.pitVolume();
-  const double rate = w.digging_person_day_per_m3.value_or(r.typical);
-  return {"excavate", v * rate, v * r.low, v * r.high,
-          "labourer", v,        rate,      w.digging_person_day_per_m3 ? "user" : r.source};
-}
-
-Labour bedding(double volume_m3, const core::Works& w) {
-  const Rate& r = rateFor("stone_bed");
-  return {"stone_bed",
-          volume_m3 * w.bed_person_day_per_m3,
-          volume_m3 * r.low,
-          volume_m3 * r.high,
-          "mason_and_helpers",
-          volume_m3,
-          w.bed_person_day_per_m3,
-          r.source};
-}
-
-/// Spreading by face area and mixing by volume of plaster.
-Labour plastering(const lining::CoatQuantities& q, const core::Works& w) {
-  const Rate& spread = rateFor("plaster");
-  const Rate& mix = rateFor("mixing");
-  const double days = q.face_m2 * w.plaster_person_day_per_m2 + q.placed_m3 * w.mixing_person_day_per_m3;
-  return {fmt::format("coat_{}", q.coat),
-          days,
-          q.face_m2 * spread.low + q.placed_m3 * mix.low,
-          q.face_m2 * spread.high + q.placed_m3 * mix.high,
-          "mason_and_helpers",
-          q.face_m2,
-          days / q.face_m2,
-          spread.source};
-}
-
-int wholeDays(double person_days, int people) {
-  return std::max(1, static_cast<int>(std::ceil(person_days / people - 1e-9)));
-}
-
-/// Lays one task after the other and remembers where the last one ended.
-class Sequence {
-public:
-  explicit Sequence(const core::Works& w) : works_(w), next_(onOrAfter(w.start_date, w.rest_day)) {}
-
-  void work(const std::string& id, int days, int crew) {
-    const Day start = onOrAfter(next_, works_.rest_day);
-    const Day finish = finishOf(start, days, works_.rest_day);
-    tasks_.push_back({id, start, finish, days, crew});
-    next_ = addDays(finish, 1);
+/// Hands are needed on a coat: what is done beside it goes on after the coat, unless its start was wished.
+bool makeWay(Laid& laid) {
+  for (const std::size_t task : laid.tasks.beside) {
+    if (laid.tasks.activities[task].not_before) continue;
+    const std::optional<std::size_t> coat = coatInTheWay(laid, task);
+    if (!coat) continue;
+    laid.tasks.links.push_back({*coat, task, LinkKind::finish_start, 0, Clock::working});
+    return true;
   }
+  return false;
+}
 
-  /// Curing counts calendar days; sacks stay wet on rest days too.
-  void cure(const std::string& id, int days) {
-    if (days <= 0) return;
-    tasks_.push_back({id, next_, addDays(next_, days - 1), days, 0});
-    next_ = addDays(next_, days);
-  }
+Laid lay(TaskList tasks, const Calendar& calendar, Day start) {
+  Laid laid{std::move(tasks), {}};
+  do laid.times = times(laid.tasks, calendar, start);
+  while (makeWay(laid));
+  return laid;
+}
 
-  void mark(const std::string& id, Day day) { tasks_.push_back({id, day, day, 0, 0}); }
-  Day lastFinish() const { return tasks_.back().finish; }
-  std::vector<Task> take() { return std::move(tasks_); }
+double inDays(std::int64_t quarters) {
+  return static_cast<double>(quarters) / kQuarters;
+}
 
-private:
-  const core::Works& works_;
-  Day next_;
-  std::vector<Task> tasks_;
-};
+int daysWith(Day first, Day last, Clock clock, const Calendar& calendar) {
+  int count = 0;
+  for (Day day = first; day <= last; day = addDays(day, 1))
+    count += clock == Clock::calendar || calendar.isWorked(day) ? 1 : 0;
+  return count;
+}
+
+Task bar(const Activity& activity, const ActivityTimes& t, const Crew& crew, const Calendar& calendar) {
+  const Day start = Calendar::dayOf(t.early_start);
+  const Day finish = Calendar::dayOf(t.early_finish - 1);
+  return {.id = activity.id,
+          .start = start,
+          .finish = finish,
+          .days = daysWith(start, finish, activity.clock, calendar),
+          .crew = crew.people(),
+          .by_skill = crew,
+          .work_days = inDays(activity.quarters),
+          .clock = activity.clock,
+          .start_in_day = inDays(t.early_start - Calendar::startOf(start)),
+          .float_days = inDays(t.total_float_quarters),
+          .free_float_days = inDays(t.free_float_quarters),
+          .is_critical = t.total_float_quarters < kQuarters,
+          .not_before = activity.not_before};
+}
+
+/// Bars by start.
+std::vector<Task> bars(const Laid& laid, const Calendar& calendar) {
+  std::vector<Task> all;
+  for (std::size_t k = 0; k < laid.times.size(); ++k)
+    all.push_back(bar(laid.tasks.activities[k], laid.times[k], laid.tasks.crews[k], calendar));
+  std::stable_sort(all.begin(), all.end(), [](const Task& a, const Task& b) {
+    return a.start != b.start ? a.start < b.start : a.start_in_day < b.start_in_day;
+  });
+  return all;
+}
+
+Task mark(const std::string& id, Day day) {
+  return {
+      .id = id, .start = day, .finish = day, .days = 0, .crew = 0, .clock = Clock::calendar, .is_mark = true};
+}
+
+std::vector<TaskLink> arrows(const TaskList& tasks) {
+  std::vector<TaskLink> all;
+  for (const Link& link : tasks.links)
+    all.push_back({tasks.activities[link.from].id, tasks.activities[link.to].id, link.kind,
+                   inDays(link.lag_quarters), link.lag_clock});
+  return all;
+}
+
+void setQuantity(std::vector<Labour>& labour, std::string_view task, double quantity) {
+  const auto line =
+      std::find_if(labour.begin(), labour.end(), [task](const Labour& l) { return l.task == task; });
+  if (line == labour.end()) return;
+  const double factor = quantity / line->quantity;
+  for (double* part : {&line->days, &line->low_days, &line->high_days, &line->mason_days, &line->quantity})
+    *part *= factor;
+}
+
+double quantityOf(const std::vector<Labour>& labour, std::string_view task) {
+  const auto line =
+      std::find_if(labour.begin(), labour.end(), [task](const Labour& l) { return l.task == task; });
+  return line == labour.end() ? 0 : line->quantity;
+}
+
+/// Days on which walls stay wet after the last curing, while water rises or is waited for.
+int wettingDays(const std::vector<DayLoad>& days, Day last_cure) {
+  const auto counts = [&](const DayLoad& d) { return d.date > last_cure && d.wetting_l > 0; };
+  return static_cast<int>(std::count_if(days.begin(), days.end(), counts));
+}
+
+Day lastCure(const Laid& laid, std::size_t coats) {
+  const std::optional<std::size_t> cure = laid.tasks.find(fmt::format("cure_{}", coats));
+  const ActivityTimes& last = cure ? laid.times[*cure] : laid.at(fmt::format("coat_{}", coats));
+  return Calendar::dayOf(last.early_finish - 1);
+}
+
+/// Everything that hangs on the days of the coats.
+void addCoats(const WorksInput& input, const Laid& laid, const std::vector<Day>& coats, Works& result) {
+  const core::Works& works = *input.labour.project.works;
+  result.schedule.push_back(mark("fill_by", addDays(coats.back(), works.fill_within_days)));
+  result.coat_checks = coatChecks(input.labour, result.labour);
+  result.filling = filling(input.labour.geometry, input.labour.project, input.water,
+                           {.last_coat = coats.back(),
+                            .last_cure = lastCure(laid, coats.size()),
+                            .start = Calendar::dayOf(laid.at("fill").early_start)});
+  if (input.water && input.water->weather && input.water->weather->years() > 0)
+    result.window = weatherWindow(*input.water->weather, works, coats, &input.water->made_from);
+}
+
+std::vector<Day> coatDays(const Laid& laid, std::size_t coats) {
+  std::vector<Day> days;
+  for (std::size_t k = 1; k <= coats; ++k)
+    days.push_back(Calendar::dayOf(laid.at(fmt::format("coat_{}", k)).early_start));
+  return days;
+}
+
+/// Laid out with one day of filling to learn when it starts, then with as many as it takes from then on.
+Laid layWithFilling(const WorksInput& input, const std::vector<Labour>& labour, const Calendar& calendar,
+                    Day start) {
+  Laid laid = lay(taskList(input.labour, labour, {}), calendar, start);
+  if (!laid.tasks.find("fill")) return laid;
+  const std::optional<int> days = daysToFill(input.labour.geometry, input.labour.project, input.water,
+                                             Calendar::dayOf(laid.at("fill").early_start));
+  return days ? lay(taskList(input.labour, labour, days), calendar, start) : laid;
+}
 
 }  // namespace
 
-Works schedule(const geometry::TankGeometry& geometry, const Site& site, const lining::Quantities& quantities,
-               const Lining& lining, const core::Works& works) {
+Problems check(const core::Works& works) {
+  Problems problems;
+  const Calendar calendar(works.rest_day, works.closed);
+  if (daysWith(works.start_date, addDays(works.start_date, kMostDaysClosed), Clock::working, calendar) == 0)
+    problems.push_back(
+        {"no_working_day", "works.closed", std::to_string(kMostDaysClosed), {}, {}, Unit::day, {}});
+  for (std::size_t k = 0; k < works.rates.size(); ++k) {
+    const OwnRate& own = works.rates[k];
+    const std::string path = fmt::format("works.rates[{}].", k);
+    const auto has_key = [&](const Figure& figure) { return figure.key == own.work; };
+    if (std::none_of(rates().begin(), rates().end(), has_key))
+      problems.push_back({"unknown_work", path + "work", "\"" + own.work + "\"", {}, {}, Unit::none, {}});
+    if (own.low > own.typical || own.typical > own.high)
+      problems.push_back({"range_crossed", path + "typical", fmt::format("{}", own.typical), own.low,
+                          own.high, Unit::none, "number"});
+  }
+  return problems;
+}
+
+Works worksPlan(const WorksInput& input) {
+  const core::Works& works = *input.labour.project.works;
+  const Calendar calendar(works.rest_day, works.closed);
   Works result;
-  Sequence sequence(works);
+  result.labour = labour(input.labour);
+  const Laid laid = layWithFilling(input, result.labour, calendar, works.start_date);
+  result.schedule = bars(laid, calendar);
+  result.links = arrows(laid.tasks);
+  result.wishes_unused = laid.tasks.wishes_unused;
+  const std::vector<Day> coats = coatDays(laid, input.labour.quantities.coats.size());
+  const Day last_cure = coats.empty() ? works.start_date : lastCure(laid, coats.size());
+  if (!coats.empty()) addCoats(input, laid, coats, result);
+  result.days = dayLoads(laid, calendar, input.labour, result, last_cure);
 
-  result.labour.push_back(digging(geometry, site, works));
-  sequence.work("excavate", wholeDays(result.labour.back().days, works.diggers), works.diggers);
-  result.digging_days_by_norm = geometry.pitVolume() * rateFor("digging.norm").typical;
-  result.digging_days_by_practice = geometry.pitVolume() * rateFor("digging.practice").typical;
-
-  if (quantities.stone_net_m3 > 0) {
-    result.labour.push_back(bedding(quantities.stone_net_m3, works));
-    sequence.work("stone_bed", wholeDays(result.labour.back().days, works.diggers), works.diggers);
+  setQuantity(result.labour, "curing",
+              quantityOf(result.labour, "curing") + wettingDays(result.days, last_cure));
+  if (const Task* fill = findTask(result, "fill")) setQuantity(result.labour, "fill", fill->days);
+  for (const Labour& line : result.labour) {
+    result.person_days += line.days;
+    result.mason_days += line.mason_days;
   }
-  for (const lining::CoatQuantities& q : quantities.coats) {
-    result.labour.push_back(plastering(q, works));
-    const int needed = std::max(1, static_cast<int>(std::ceil(result.labour.back().days - 1e-9)));
-    result.coat_crews.push_back({q.coat, works.plasterers, needed});
-    sequence.work(fmt::format("coat_{}", q.coat), 1, works.plasterers);  // a coat is put on in one go
-    const Day coat_day = sequence.lastFinish();
-    sequence.cure(fmt::format("cure_{}", q.coat),
-                  lining.coats[static_cast<std::size_t>(q.coat) - 1].cure_days);
-    if (q.coat == static_cast<int>(quantities.coats.size()))
-      sequence.mark("fill_by", addDays(coat_day, works.fill_within_days));
-  }
-  for (const Labour& labour : result.labour) result.person_days += labour.days;
-  result.schedule = sequence.take();
+  const double pit_m3 = input.labour.geometry.pitVolume();
+  result.digging_days_by_norm = pit_m3 * rate("digging.norm").typical;
+  result.digging_days_by_practice = pit_m3 * rate("digging.practice").typical;
   return result;
+}
+
+const Task* findTask(const Works& works, std::string_view id) {
+  const auto found = std::find_if(works.schedule.begin(), works.schedule.end(),
+                                  [id](const Task& task) { return task.id == id; });
+  return found == works.schedule.end() ? nullptr : &*found;
 }
 
 }  // namespace core::works

@@ -260,7 +260,94 @@ std::optional<core::Works> randomWorks(Random& random) {
   works.digging_person_day_per_m3 = maybe(random, 0.3, 2);
   works.bed_person_day_per_m3 = random.between(2, 6);
   works.plaster_person_day_per_m2 = random.between(0.1, 0.6);
+  works.masons = random.whole(0, 6);
+  works.hours_per_day = random.between(6, 10);
+  works.coat_hours = random.between(6, 12);
+  works.mixing_places = random.whole(1, 4);
+  works.minutes_per_batch = random.between(8, 40);
+  works.placing_minutes = random.between(20, 120);
+  works.wetting_people = random.whole(0, 3);
+  works.wettings_per_day = random.whole(1, 5);
+  works.spoil_lead_m = random.between(0, 50);
+  works.deep_digging_factor = random.between(1, 2);
+  works.fill_inflow_l_per_day = maybe(random, 0, 20000);
+  works.fill_most_rise_m_per_day = random.between(0.1, 1);
+  works.wall_band_m = random.between(0.1, 0.5);
+  works.heavy_rain_mm = random.between(2, 30);
+  for (int k = random.whole(0, 2); k > 0; --k)
+    works.closed.push_back({works.start_date, random.whole(1, 9), text(random)});
+  for (const char* task : {"coat_1", "excavate", "fence"}) {
+    if (!random.chance(0.2)) continue;
+    works.wishes.push_back({task, {}, {}});
+    if (random.chance(0.5)) works.wishes.back().not_before = works.start_date;
+    if (random.chance(0.5)) works.wishes.back().people = random.whole(1, 30);
+  }
+  if (random.chance(0.3)) {
+    const double low = random.between(0.1, 0.5);
+    works.rates.push_back({"ramming", low, low + 0.2, low + 0.5});
+  }
   return works;
+}
+
+core::Records randomRecords(Random& random) {
+  core::Records records;
+  records.in_force = random.chance(0.5);
+  for (int k = random.whole(0, 2); k > 0; --k)
+    records.batches.push_back({random.whole(1, 3), random.between(0.5, 3), random.between(2, 6), 0.05});
+  for (int k = random.whole(0, 3); k > 0; --k)
+    records.work.push_back(
+        {static_cast<core::RecordedWork>(random.whole(0, 4)), random.between(5, 30), random.between(3, 20)});
+  return records;
+}
+
+std::optional<core::Prices> randomPrices(Random& random) {
+  if (random.chance(0.3)) return std::nullopt;
+  core::Prices prices;
+  for (core::PriceItem& item : prices.items) {
+    item.price = maybe(random, 1, 2000);
+    item.own_percent = zeroOr(random, 5, 100);
+    item.carried_by = static_cast<core::Carrier>(random.whole(0, 3));
+    item.kg_each = maybe(random, 1, 2000);
+  }
+  if (random.chance(0.3)) prices.items.push_back({text(random) + "x", 12.5, 3, 0, core::Carrier::none, {}});
+  prices.porter = {random.between(15, 60), random.between(1, 8), maybe(random, 10, 500)};
+  prices.mule.price_per_trip = maybe(random, 10, 500);
+  prices.contingency_percent = random.between(0, 20);
+  prices.discount_percent = zeroOr(random, 1, 15);
+  for (core::LiningOffer& offer : prices.linings) offer.price = maybe(random, 5, 5000);
+  if (random.chance(0.2)) prices.linings.clear();
+  return prices;
+}
+
+core::Ranges randomRanges(Random& random) {
+  core::Ranges ranges;
+  if (random.chance(0.3)) ranges.inputs.resize(static_cast<std::size_t>(random.whole(0, 8)));
+  for (core::InputRange& range : ranges.inputs) range.high_percent = random.between(0, 60);
+  ranges.draws = random.whole(1000, 2000);
+  ranges.seed = random.whole(1, 99999);
+  return ranges;
+}
+
+core::SearchLimits randomLimits(Random& random) {
+  core::SearchLimits limits;
+  limits.least_length_m = random.between(1, 3);
+  limits.most_length_m = random.between(4, 12);
+  limits.most_cost = maybe(random, 1000, 90000);
+  limits.most_bags = maybe(random, 5, 60);
+  if (random.chance(0.4)) limits.most_people = random.whole(3, 30);
+  return limits;
+}
+
+std::vector<core::Option> randomOptions(Random& random) {
+  std::vector<core::Option> options(static_cast<std::size_t>(random.whole(0, 2)));
+  for (core::Option& option : options) {
+    option.name = text(random);
+    option.changes = {{"tank.depth_m", random.between(0.8, 2)}};
+    if (random.chance(0.5)) option.changes.push_back({"site.soil", std::string("sandy")});
+    if (random.chance(0.5)) option.changes.push_back({"site.rock_floor", core::FieldValue{}});
+    if (random.chance(0.5)) option.changes.push_back({"lining.coats[0].thickness_m", 0.05});
+  }
+  return options;
 }
 
 core::Catchment randomCatchment(Random& random) {
@@ -361,7 +448,7 @@ std::optional<core::Water> randomWater(Random& random) {
 std::vector<core::KeptKey> randomKept(Random& random) {
   std::vector<core::KeptKey> kept;
   if (random.chance(0.3)) kept.push_back({"/lining/coats/0/brand", "\"grey\""});
-  if (random.chance(0.3)) kept.push_back({"/prices", "{\"z\":1,\"a\":[[1,2],[3,4.25]]}"});
+  if (random.chance(0.3)) kept.push_back({"/moon", "{\"z\":1,\"a\":[[1,2],[3,4.25]]}"});
   if (random.chance(0.3)) kept.push_back({"/site/surveyed~1by", "[\"A. B.\",null,1.5,{\"x\":-3}]"});
   if (random.chance(0.3)) kept.push_back({"/tank/note", "{}"});
   return kept;
@@ -379,6 +466,11 @@ Project candidate(Random& random, core::Shape shape) {
   project.works = randomWorks(random);
   project.water = randomWater(random);
   project.delivery = randomDelivery(random);
+  project.prices = randomPrices(random);
+  project.records = randomRecords(random);
+  project.ranges = randomRanges(random);
+  project.search = randomLimits(random);
+  project.options = randomOptions(random);
   project.kept = randomKept(random);
   return project;
 }

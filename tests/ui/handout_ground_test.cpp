@@ -1,3 +1,4 @@
+#include "core/compare/refine.h"
 #include "core/site/thresholds.h"
 #include "tests/ui/handout_site_support.h"
 #include "ui/text/words.h"
@@ -26,7 +27,7 @@ const QStringList kOfDelivery{"P7", "P8"};
 
 Content searched(const core::Project& project, const Formatter& format) {
   Content content = contentOf(project, format);
-  core::searchSlips(project, content.plan);
+  core::compare::refine(project, content.plan);
   return content;
 }
 

@@ -1,6 +1,7 @@
 #include "core/exchange/project_file.h"
 #include "ui/panels/editor_panel.h"
 #include "ui/text/words.h"
+#include "ui/text/works_words.h"
 #include "window_support.h"
 
 #include <QAbstractButton>
@@ -70,8 +71,8 @@ QString otherText(const FieldValue& now) {
 }
 
 bool standsInTable(const Field& field) {
-  const bool is_of_tab = field.id.starts_with("water.") || field.id.starts_with("delivery.");
-  return is_of_tab && core::listOf(field) != nullptr;
+  const core::List* list = core::listOf(field);
+  return list != nullptr && list->id != "lining.coats";
 }
 
 int columnOf(const Field& field) {
@@ -93,7 +94,11 @@ QString otherCellText(const ui::Document& document, const Field& field, std::siz
   const FieldValue now = field.get(document.project(), row);
   if (field.id == "water.beds[].crop")
     return ui::words::cropName(now == FieldValue("garlic") ? "potato" : "garlic");
+  if (field.id == "works.rates[].work")
+    return ui::words::rateName(now == FieldValue("ramming") ? "fence" : "ramming");
   if (field.kind == FieldKind::text) return otherText(now);
+  if (field.kind == FieldKind::date)
+    return now == FieldValue("2027-03-04") ? QStringLiteral("2028-02-29") : QStringLiteral("2027-03-04");
   if (field.kind == FieldKind::choice) {
     const bool is_first = now == FieldValue(std::string(field.choices[0]));
     return ui::words::choiceLabel(field.id, field.choices[is_first ? 1 : 0]);
@@ -162,6 +167,12 @@ TEST_CASE(
   control<QAbstractButton>(*window, QStringLiteral("water.crops.add")).click();
   window->document().change(QStringLiteral("measured"), [](core::Project& p) {
     for (core::Pipe* pipe : {&p.delivery->source.pipe, &p.delivery->field.pipe}) pipe->bore_mm = 27;
+    p.works->closed.resize(1);
+    p.works->wishes = {{"fence", {}, 3}};
+    p.works->rates = {{"clearing", 0.1, 0.2, 0.3}};
+    p.records.batches.resize(1);
+    p.records.work.resize(1);
+    p.ranges.inputs.resize(1);
   });
   std::set<std::string> edited{"tank.shape", "site.ground.kind"};
   walk(*window, edited);

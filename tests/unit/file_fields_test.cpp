@@ -46,6 +46,7 @@ TEST_CASE("the default of every field is within its own range") {
   core::Project project;
   project.water.emplace();
   project.delivery.emplace();
+  project.prices.emplace();
   for (const Field& field : core::fields()) {
     for (std::size_t row = 0; row < core::rowCount(field, project); ++row) {
       INFO(core::pathOf(field, row));
@@ -61,6 +62,7 @@ TEST_CASE("what is set is what is got, in every field of random projects") {
     to.works.reset();
     to.delivery = from.delivery ? std::optional(core::Delivery{}) : std::nullopt;
     to.water = from.water ? std::optional(core::Water{}) : std::nullopt;
+    to.prices = from.prices ? std::optional(core::Prices{}) : std::nullopt;
     for (const core::List& list : core::lists()) {
       if (list.applies(from)) list.resize(to, list.size(from));
     }
@@ -77,6 +79,7 @@ TEST_CASE("what is set is what is got, in every field of random projects") {
     to.tank.outline_m = from.tank.outline_m;
     to.site.ground.points_m = from.site.ground.points_m;
     if (to.water) to.water->climate.daily = from.water->climate.daily;
+    to.options = from.options;
     to.kept = from.kept;
     if (from.works) CHECK(to == from);
   }

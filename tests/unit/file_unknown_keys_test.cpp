@@ -58,14 +58,23 @@ TEST_CASE("unknown keys at every level are kept, reported and written back") {
   CHECK(first.project.tank.depth_m == core::Tank{}.depth_m);
 }
 
-TEST_CASE("parts of later versions are kept without a note") {
+TEST_CASE("unknown keys of prices, records and options are kept, reported and written back") {
   json project = blank();
-  for (const char* part : {"options", "prices"}) project[part] = {{"q", 1}};
-  project["options"] = {{{"name", "A"}}};
-  const auto result = read(project);
-  CHECK(result.notes.empty());
-  CHECK(result.project.kept.size() == 2);
-  CHECK(json::parse(projectText(result.project)) == project);
+  project["prices"] = {{"tax_percent", 13}, {"items", {{{"item", "sand"}, {"grain", "coarse"}}}}};
+  project["records"]["by"] = "field officer";
+  project["ranges"]["inputs"][0]["why"] = "seen";
+  project["options"] = {{{"name", "B"}, {"changes", {{"tank.depth_m", 1.5}}}, {"drawn_by", {"x", 1}}}};
+  const auto first = read(project);
+  CHECK(pathsOf(first.notes) == std::vector<std::string>{"options[0].drawn_by", "prices.items[0].grain",
+                                                         "prices.tax_percent", "ranges.inputs[0].why",
+                                                         "records.by"});
+  const json written = json::parse(projectText(first.project));
+  CHECK(written["prices"]["tax_percent"] == 13);
+  CHECK(written["prices"]["items"][0]["grain"] == "coarse");
+  CHECK(written["records"]["by"] == "field officer");
+  CHECK(written["ranges"]["inputs"][0]["why"] == "seen");
+  CHECK(written["options"] == project["options"]);
+  CHECK(parseProject(projectText(first.project))->project == first.project);
 }
 
 TEST_CASE("an unknown key goes with the coat or the works that held it") {

@@ -1,4 +1,5 @@
 // Findings of site and safety: a project that raises each, one that clears it at the value named, the border.
+#include "core/compare/refine.h"
 #include "core/findings.h"
 #include "core/plan.h"
 #include "core/site/thresholds.h"
@@ -240,7 +241,7 @@ Project onSlope(double fall_percent) {
 std::optional<core::Finding> findSearched(const Project& p, const std::string& code) {
   auto plan = core::plan(p);
   REQUIRE(plan.has_value());
-  core::searchSlips(p, *plan);
+  core::compare::refine(p, *plan);
   for (const core::Finding& f : plan->findings) {
     if (f.code == code) return f;
   }
@@ -336,7 +337,7 @@ TEST_CASE("a downhill side that may slip: likely under a factor of 1, a caution 
   for (double distance_m = 0.6; distance_m < 26; distance_m += 2.5) {
     p.site.edge_distance_m = distance_m;
     auto plan = core::plan(p).value();
-    core::searchSlips(p, plan);
+    core::compare::refine(p, plan);
     const double factor = plan.site.stability.leastFactor().value();
     const auto has = [&](const char* code) {
       return std::any_of(plan.findings.begin(), plan.findings.end(),

@@ -1,4 +1,5 @@
 // The tank on its ground: level of the platform, cut and fill, spoil, lines, and what the picture takes.
+#include "core/compare/refine.h"
 #include "core/plan.h"
 #include "core/site/relief.h"
 #include "core/site/thresholds.h"
@@ -225,7 +226,7 @@ TEST_CASE("the downhill side is searched only where there is one; a weaker or we
   core::Plan edge = planned(p);
   CHECK(edge.site.stability.slips.size() == 2);
   CHECK_FALSE(edge.site.stability.leastFactor().has_value());
-  core::searchSlips(p, edge);
+  core::compare::refine(p, edge);
   const core::site::Stability& s = edge.site.stability;
   REQUIRE(s.slips[0].critical.has_value());
   REQUIRE(s.slips[1].critical.has_value());
@@ -235,7 +236,7 @@ TEST_CASE("the downhill side is searched only where there is one; a weaker or we
     CHECK(slip.critical->slip.from_x_m <= s.upper_end_most_m + 1e-6);
   p.site.soil = core::Soil::stiff_clay;
   core::Plan strong = planned(p);
-  core::searchSlips(p, strong);
+  core::compare::refine(p, strong);
   CHECK(strong.site.stability.leastFactor() > s.leastFactor());
   p.site.soil.reset();
   CHECK(planned(p).site.stability.cuts.empty());

@@ -54,15 +54,15 @@ private:
 Document::Document(QObject* parent)
     : QObject(parent), project_(std::make_shared<core::Project>()), plan_(core::plan(*project_).value()) {
   undo_.setUndoLimit(kMostUndoSteps);
-  searches_.setMaxThreadCount(1);
+  beside_.setMaxThreadCount(1);
   settle_.setSingleShot(true);
   settle_.setInterval(kSettle_ms);
-  connect(&settle_, &QTimer::timeout, this, &Document::startSearch);
+  connect(&settle_, &QTimer::timeout, this, &Document::startRefining);
 }
 
 Document::~Document() {
-  if (cancel_search_) *cancel_search_ = true;
-  searches_.waitForDone();
+  if (cancel_refining_) *cancel_refining_ = true;
+  beside_.waitForDone();
 }
 
 /// What would keep the project's own file from being read again. A survey of the open project has been read
@@ -153,38 +153,39 @@ void Document::put(const Snapshot& project) {
   settle_.stop();
   core::Plan plan = ready_plan_ ? *std::exchange(ready_plan_, std::nullopt)
                                 : core::plan(*project, &plan_, groundFor(*project, false).value()).value();
-  if (cancel_search_) *cancel_search_ = true;
+  if (cancel_refining_) *cancel_refining_ = true;
   plan_ = std::move(plan);
+  is_refined_ = false;
   project_ = project;
   emit projectChanged();
   settle_.start();
 }
 
-void Document::startSearch() {
-  if (plan_.site.stability.is_searched || plan_.site.stability.slips.empty()) return;
-  if (cancel_search_) *cancel_search_ = true;
-  cancel_search_ = std::make_shared<std::atomic<bool>>(false);
-  searches_.start([this, cancel = cancel_search_, stability = plan_.site.stability]() mutable {
-    core::site::searchSlips(stability, cancel.get());
+void Document::startRefining() {
+  if (is_refined_) return;
+  if (cancel_refining_) *cancel_refining_ = true;
+  cancel_refining_ = std::make_shared<std::atomic<bool>>(false);
+  beside_.start([this, cancel = cancel_refining_, project = project_,
+                 plan = std::make_shared<const core::Plan>(plan_)] {
+    auto refinement = core::compare::refinement(*project, *plan, cancel.get());
     if (*cancel) return;
-    QMetaObject::invokeMethod(this, [this, cancel, stability = std::move(stability)] {
-      if (!*cancel) takeStability(stability);
+    QMetaObject::invokeMethod(this, [this, cancel, refinement = std::move(refinement)] {
+      if (!*cancel) take(refinement);
     });
   });
 }
 
-void Document::takeStability(const core::site::Stability& stability) {
-  plan_.site.stability = stability;
-  plan_.findings = core::findings(*project_, plan_);
+void Document::take(core::compare::Refinement refinement) {
+  core::compare::put(*project_, plan_, std::move(refinement));
+  is_refined_ = true;
   emit planRefined();
 }
 
 void Document::finishPlan() {
-  if (plan_.site.stability.is_searched || plan_.site.stability.slips.empty()) return;
+  if (is_refined_) return;
   settle_.stop();
-  if (cancel_search_) *cancel_search_ = true;
-  core::searchSlips(*project_, plan_);
-  emit planRefined();
+  if (cancel_refining_) *cancel_refining_ = true;
+  take(core::compare::refinement(*project_, plan_));
 }
 
 }  // namespace ui

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/compare/refine.h"
 #include "core/plan.h"
 #include "core/project/fields.h"
 #include "core/project/project.h"
@@ -50,13 +51,16 @@ public:
   core::Problems problemsOf(const core::Field& field, std::size_t row, const core::FieldValue& value) const;
   /// A number for the edits of a new drag or burst of typing.
   int newDrag() { return ++last_drag_; }
-  /// Waits until the slips of the present plan have been searched.
+  /// Waits until the present plan has been refined: slips, ranges, options.
   void finishPlan();
+  /// Whether the present plan holds all that takes longer than a drag.
+  bool isRefined() const { return is_refined_; }
 
 signals:
   void projectChanged();  ///< at once, after each change; plan() is already the new one
-  void planRefined();     ///< slips were searched beside the window; findings may have changed
-  void loaded();          ///< another project was put in place
+  void
+  planRefined();  ///< slips, ranges and options were reckoned beside the window; findings may have changed
+  void loaded();  ///< another project was put in place
 
 private:
   class Replace;
@@ -69,15 +73,16 @@ private:
   int last_drag_ = 0;
   GroundMaker ground_maker_;
   std::vector<Ground> grounds_;  // of late, the last at the end
-  QTimer settle_;                // plans in quick succession are not searched for slips
-  QThreadPool searches_;
-  std::shared_ptr<std::atomic<bool>> cancel_search_;
+  bool is_refined_ = false;
+  QTimer settle_;  // plans in quick succession are not refined
+  QThreadPool beside_;
+  std::shared_ptr<std::atomic<bool>> cancel_refining_;
 
   tl::expected<Ground, core::Problems> groundFor(const core::Project& project, bool may_give_up);
   void keepGround(const Ground& ground);
   core::Problems problemsOfFile(const core::Project& project) const;
-  void startSearch();
-  void takeStability(const core::site::Stability& stability);
+  void startRefining();
+  void take(core::compare::Refinement refinement);
   core::Problems push(const QString& text, core::Project project, int drag);
   void put(const Snapshot& project);
 };

@@ -44,7 +44,8 @@ Rows materialRows(const Content& content) {
 }
 
 void addReckoning(Sheet& sheet, const Content& content) {
-  const auto& l = content.project.lining;
+  const core::Project in_force = core::works::inForce(content.project, content.plan.calibration);
+  const auto& l = in_force.lining;
   const auto& f = content.format;
   sheet.heading(Text::tr("How each is reckoned"));
   sheet.paragraph(Text::tr("Net: each coat's exact shell, taken from the geometry, times %1 loose parts for "

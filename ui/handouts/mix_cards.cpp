@@ -72,11 +72,16 @@ std::vector<std::vector<Cell>> cardRows(const Batch& whole, const Batch& half, c
 
 void addCrew(Sheet& sheet, const Content& content, int coat) {
   if (!content.plan.works) return;
-  for (const auto& crew : content.plan.works->coat_crews) {
-    if (crew.coat != coat) continue;
-    sheet.paragraph(Text::tr("Place the coat in one go, in one day: %1 people needed, %2 planned.")
-                        .arg(content.format.integer(crew.needed), content.format.integer(crew.people)),
-                    crew.people < crew.needed ? kStrong : kBody);
+  const auto& format = content.format;
+  for (const auto& check : content.plan.works->coat_checks) {
+    if (check.coat != coat) continue;
+    sheet.paragraph(
+        Text::tr("Place the coat in one go, within %1: %2 people needed, %3 planned; masons among "
+                 "them: %4 needed, %5 planned.")
+            .arg(format.quantity(check.hours, Unit::hour, 1), format.integer(check.needed),
+                 format.integer(check.people), format.integer(check.masons_needed),
+                 format.integer(check.masons)),
+        check.is_enough() ? kBody : kStrong);
   }
 }
 

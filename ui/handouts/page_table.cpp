@@ -27,6 +27,18 @@ bool hasDelivery(const Content& content) {
   return content.plan.delivery.has_value();
 }
 
+bool hasFilling(const Content& content) {
+  return content.plan.works && content.plan.works->filling;
+}
+
+bool hasMoney(const Content& content) {
+  return content.plan.cost.has_value();
+}
+
+bool hasOptions(const Content& content) {
+  return content.plan.options.size() > 1;
+}
+
 bool hasFindings(const Content& content) {
   return !content.plan.findings.empty();
 }
@@ -45,6 +57,9 @@ constexpr std::array kPages{
     PageKind{"M8", QT_TRANSLATE_NOOP("Handouts", "Ground and platform"), true, always, buildGround},
     PageKind{"M6", QT_TRANSLATE_NOOP("Handouts", "Work calendar"), true, hasWorks, buildWorkCalendar},
     PageKind{"M7", QT_TRANSLATE_NOOP("Handouts", "Wetting calendar"), true, hasWorks, buildWettingCalendar},
+    PageKind{"M9", QT_TRANSLATE_NOOP("Handouts", "Each coat in one go"), true, hasWorks, buildOneGo},
+    PageKind{"M10", QT_TRANSLATE_NOOP("Handouts", "First filling"), true, hasFilling, buildFirstFilling},
+    PageKind{"F7", QT_TRANSLATE_NOOP("Handouts", "Bill and shares"), false, hasMoney, buildMoneyBill},
     PageKind{"F2", QT_TRANSLATE_NOOP("Handouts", "Dip-stick"), false, always, buildDipStick},
     PageKind{"F4", QT_TRANSLATE_NOOP("Handouts", "Water through the year"), false, hasWater, buildWaterYear},
     PageKind{"F5", QT_TRANSLATE_NOOP("Handouts", "Flow log"), false, always, buildFlowLog},
@@ -57,6 +72,11 @@ constexpr std::array kPages{
     PageKind{"P7", QT_TRANSLATE_NOOP("Handouts", "Pipes and siphon"), false, hasDelivery, buildPipes},
     PageKind{"P8", QT_TRANSLATE_NOOP("Handouts", "Overflow, silt trap and leak test"), false, hasDelivery,
              buildOverflow},
+    PageKind{"P9", QT_TRANSLATE_NOOP("Handouts", "Works: tasks, people and weather"), false, hasWorks,
+             buildWorkFigures},
+    PageKind{"P10", QT_TRANSLATE_NOOP("Handouts", "Money: linings and ranges"), false, hasMoney,
+             buildMoneyFigures},
+    PageKind{"P11", QT_TRANSLATE_NOOP("Handouts", "Options side by side"), false, hasOptions, buildOptions},
     PageKind{"E1", QT_TRANSLATE_NOOP("Handouts", "Engineer's calculation: cut and downhill side"), false,
              always, buildStability},
     PageKind{"E2", QT_TRANSLATE_NOOP("Handouts", "Thresholds of site and safety"), false, always,

@@ -47,6 +47,12 @@ void buildPipes(Sheet& sheet, const Content& content);
 void buildOverflow(Sheet& sheet, const Content& content);
 void buildStability(Sheet& sheet, const Content& content);
 void buildThresholds(Sheet& sheet, const Content& content);
+void buildOneGo(Sheet& sheet, const Content& content);
+void buildFirstFilling(Sheet& sheet, const Content& content);
+void buildWorkFigures(Sheet& sheet, const Content& content);
+void buildMoneyBill(Sheet& sheet, const Content& content);
+void buildMoneyFigures(Sheet& sheet, const Content& content);
+void buildOptions(Sheet& sheet, const Content& content);
 void buildFindings(Sheet& sheet, const Content& content);
 
 }  // namespace ui::handouts

@@ -6,6 +6,7 @@
 #include <QKeyEvent>
 #include <QMouseEvent>
 #include <QVBoxLayout>
+#include <cmath>
 #include <utility>
 
 namespace ui {
@@ -80,6 +81,7 @@ void ChartView::paintArea() {
 }
 
 bool ChartView::walk(int key) {
+  if (chart_.pressed && chart_.pressed(marked_, key)) return true;
   const int places = chart_.places();
   const int row = chart_.columns();
   if (places == 0) return false;
@@ -102,20 +104,51 @@ bool ChartView::walk(int key) {
       return mark(places - 1), true;
     case Qt::Key_Escape:
       return mark({}), true;
+    case Qt::Key_Return:
+    case Qt::Key_Enter:
+      return marked_ && chart_.picked && (chart_.picked(*marked_), true);
     default:
       return false;
   }
 }
 
+void ChartView::pointerMoved(QPointF at_mm) {
+  if (!grip_) return mark(chart_.at(box(), at_mm));
+  constexpr double kStill_mm = 1;
+  grip_->moved = grip_->moved || std::abs(at_mm.x() - grip_->x_mm) > kStill_mm;
+  if (grip_->moved && chart_.dragged) chart_.dragged(grip_->place, at_mm.x() - grip_->x_mm, false);
+  area_->update();
+}
+
+void ChartView::grip(QPointF at_mm) {
+  const auto place = chart_.at(box(), at_mm);
+  if (!place || (!chart_.picked && !chart_.dragged)) return;
+  mark(place);
+  grip_ = Grip{*place, at_mm.x()};
+}
+
+void ChartView::letGo(QPointF at_mm) {
+  const auto grip = std::exchange(grip_, std::nullopt);
+  if (!grip) return;
+  if (grip->moved && chart_.dragged) return chart_.dragged(grip->place, at_mm.x() - grip->x_mm, true);
+  if (!grip->moved && chart_.picked) chart_.picked(grip->place);
+}
+
 bool ChartView::eventFilter(QObject*, QEvent* event) {
+  const auto at_mm = [&] { return static_cast<QMouseEvent*>(event)->position() / pixelsPerMm(); };
   switch (event->type()) {
     case QEvent::Paint:
       return paintArea(), true;
     case QEvent::MouseMove:
-      mark(chart_.at(box(), static_cast<QMouseEvent*>(event)->position() / pixelsPerMm()));
+      return pointerMoved(at_mm()), false;
+    case QEvent::MouseButtonPress:
+      if (static_cast<QMouseEvent*>(event)->button() == Qt::LeftButton) grip(at_mm());
       return false;
+    case QEvent::MouseButtonRelease:
+      return letGo(at_mm()), false;
     case QEvent::Leave:
-      return mark({}), false;
+      if (!grip_) mark({});
+      return false;
     case QEvent::FocusIn:
     case QEvent::FocusOut:
       return area_->update(), false;

@@ -16,6 +16,12 @@ struct Chart {
   std::function<QString(int place)> reading;
   std::function<int()> places;
   std::function<int()> columns = [] { return 0; };  ///< places in a row; 0: all places are one row
+  /// A place was clicked, or Enter pressed on it.
+  std::function<void(int place)> picked = {};
+  /// A place is dragged sideways; `is_done` when it is let go.
+  std::function<void(int place, double along_mm, bool is_done)> dragged = {};
+  /// A key of one's own, before those that walk. @return whether it was one
+  std::function<bool(std::optional<int> place, int key)> pressed = {};
 };
 
 /// A chart that reads out the place under the pointer, or the one that the arrow keys walk to, on the line
@@ -26,6 +32,8 @@ class ChartView : public QWidget {
 public:
   ChartView(const QString& id, Chart chart, QWidget* parent = nullptr);
 
+  /// What a drawing of the chart has for its room [mm].
+  QRectF box() const;
   std::optional<int> marked() const { return marked_; }
   void mark(std::optional<int> place);
   /// The data behind the chart is another.
@@ -41,9 +49,18 @@ private:
   std::optional<int> marked_;
 
   void paintArea();
-  QRectF box() const;
+  struct Grip {
+    int place;
+    double x_mm;
+    bool moved = false;
+  };
+  std::optional<Grip> grip_;
+
   double pixelsPerMm() const;
   bool walk(int key);
+  void pointerMoved(QPointF at_mm);
+  void grip(QPointF at_mm);
+  void letGo(QPointF at_mm);
 };
 
 }  // namespace ui

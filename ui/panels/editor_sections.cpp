@@ -144,12 +144,54 @@ constexpr std::array kWorks{
     EditorField{"works.start_date"},
     EditorField{"works.diggers"},
     EditorField{"works.plasterers"},
+    EditorField{"works.masons"},
     EditorField{"works.rest_day"},
-    EditorField{"works.fill_within_days"},
+    EditorField{"works.hours_per_day"},
+    EditorField{"works.coat_hours"},
+    EditorField{"works.mixing_places"},
+    EditorField{"works.minutes_per_batch"},
+    EditorField{"works.placing_minutes"},
+    EditorField{"works.wetting_people"},
+    EditorField{"works.wettings_per_day"},
+    EditorField{"works.heavy_rain_mm"},
     EditorField{"works.digging_person_day_per_m3"},
     EditorField{"works.bed_person_day_per_m3"},
     EditorField{"works.plaster_person_day_per_m2"},
     EditorField{"works.mixing_person_day_per_m3"},
+    EditorField{"works.deep_digging_factor"},
+    EditorField{"works.spoil_lead_m"},
+    EditorField{"records.in_force"},
+};
+
+constexpr std::array kFilling{
+    EditorField{"works.fill_within_days"},
+    EditorField{"works.fill_inflow_l_per_day"},
+    EditorField{"works.fill_most_rise_m_per_day"},
+    EditorField{"works.wall_band_m"},
+};
+
+constexpr std::array kPrices{
+    EditorField{"prices.contingency_percent"},
+    EditorField{"prices.discount_percent"},
+    EditorField{"prices.porter.load_kg"},
+    EditorField{"prices.porter.trips_per_day"},
+    EditorField{"prices.porter.price_per_trip"},
+    EditorField{"prices.mule.load_kg"},
+    EditorField{"prices.mule.trips_per_day"},
+    EditorField{"prices.mule.price_per_trip"},
+    EditorField{"prices.trolley.load_kg"},
+    EditorField{"prices.trolley.trips_per_day"},
+    EditorField{"prices.trolley.price_per_trip"},
+    EditorField{"ranges.draws"},
+    EditorField{"ranges.seed"},
+};
+
+constexpr std::array kSearch{
+    EditorField{"search.most_cost"},     EditorField{"search.most_bags"},
+    EditorField{"search.most_people"},   EditorField{"search.least_length_m"},
+    EditorField{"search.most_length_m"}, EditorField{"search.least_width_m"},
+    EditorField{"search.most_width_m"},  EditorField{"search.least_depth_m"},
+    EditorField{"search.most_depth_m"},  EditorField{"search.step_m"},
 };
 
 constexpr std::array kCatchments{
@@ -204,6 +246,9 @@ constexpr std::array kSections{
                   false},
     EditorSection{"bill", QT_TRANSLATE_NOOP("ui::EditorPanel", "Customary bill"), kBill, false},
     EditorSection{"works", QT_TRANSLATE_NOOP("ui::EditorPanel", "People and dates"), kWorks, false},
+    EditorSection{"filling", QT_TRANSLATE_NOOP("ui::EditorPanel", "First filling"), kFilling, false},
+    EditorSection{"prices", QT_TRANSLATE_NOOP("ui::EditorPanel", "Loads and money"), kPrices, false},
+    EditorSection{"search", QT_TRANSLATE_NOOP("ui::EditorPanel", "Limits of the search"), kSearch, false},
     EditorSection{"override", QT_TRANSLATE_NOOP("ui::EditorPanel", "Override by a licensed engineer"),
                   kOverride, false},
     EditorSection{"practice", QT_TRANSLATE_NOOP("ui::EditorPanel", "Smallest tank recommended"), kPractice,

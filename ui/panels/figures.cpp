@@ -1,5 +1,6 @@
 #include "ui/panels/figures.h"
 
+#include "ui/text/money_words.h"
 #include "ui/text/water_sizes.h"
 #include "ui/text/words.h"
 #include "ui/text/worth.h"
@@ -137,6 +138,27 @@ Figure work(const Source& s) {
   return figure;
 }
 
+Figure cost(const Source& s) {
+  Figure figure{QStringLiteral("cost"), Text::tr("Cost, all together"), kDash, QString(),
+                Text::tr("Money is not part of this project: see the tab Money.")};
+  if (!s.plan.cost) return figure;
+  const core::cost::Bill& bill = s.plan.cost->bill;
+  const auto money = [&](double amount) { return words::money(amount, s.project, s.format); };
+  QStringList how{Text::tr("Materials %1, labour %2, other %3, carriage %4, contingency %5.")
+                      .arg(money(bill.materials), money(bill.labour), money(bill.other), money(bill.carriage),
+                           money(bill.contingency)),
+                  Text::tr("Paid %1, given %2.").arg(money(bill.cash), money(bill.own))};
+  if (s.plan.cost->per_m3_stored)
+    how << Text::tr("%1 for each cubic metre held.").arg(money(*s.plan.cost->per_m3_stored));
+  if (!bill.missing.empty())
+    how << Text::tr("Prices that are missing: %1. The sum is too small.")
+               .arg(s.format.integer(int(bill.missing.size())));
+  figure.value = bill.missing.empty() ? money(bill.total) : Text::tr("over %1").arg(money(bill.total));
+  figure.rest = Text::tr("paid %1, given %2").arg(money(bill.cash), money(bill.own));
+  figure.reckoning = lines(how);
+  return figure;
+}
+
 Figure fillBy(const Source& s) {
   Figure figure{QStringLiteral("fill_by"), Text::tr("Start filling no later than"), kDash, QString(),
                 Text::tr("People and dates are not part of this project.")};
@@ -150,7 +172,7 @@ Figure fillBy(const Source& s) {
     const qint64 days = toQDate(schedule.front().start).daysTo(toQDate(task.start));
     figure.value = s.format.date(task.start);
     figure.rest =
-        Text::tr("%1 after the first day of digging, %2")
+        Text::tr("%1 after the first day of the works, %2")
             .arg(s.format.quantity(double(days), Unit::day, 0), s.format.shortDate(schedule.front().start));
   }
   how << sourceLine("wocat_5684");
@@ -256,9 +278,10 @@ Figure sizes(const Source& s) {
 }  // namespace
 
 std::vector<Figure> figures(const core::Project& project, const core::Plan& plan, const Formatter& format) {
-  const Source s{project, plan, format};
-  return {holds(s),   usable(s), lasting(s), sizes(s), cement(s),
-          fillers(s), work(s),   fillBy(s),  pit(s),   inside(s)};
+  const core::Project in_force = core::works::inForce(project, plan.calibration);
+  const Source s{in_force, plan, format};
+  return {holds(s), usable(s), lasting(s), sizes(s), cement(s), fillers(s),
+          cost(s),  work(s),   fillBy(s),  pit(s),   inside(s)};
 }
 
 }  // namespace ui

@@ -1,8 +1,10 @@
 #include "ui/text/delivery_fields.h"
 #include "ui/text/ground_words.h"
+#include "ui/text/money_words.h"
 #include "ui/text/water_fields.h"
 #include "ui/text/words.h"
 #include "ui/text/words_table.h"
+#include "ui/text/works_words.h"
 
 #include <QCoreApplication>
 #include <array>
@@ -207,43 +209,17 @@ constexpr std::array kLiningHelp{
                             "cement, never mixed with it.")},
 };
 
-constexpr std::array kWorksHelp{
-    Entry{"works.start_date", QT_TRANSLATE_NOOP("ui::words", "Day on which digging begins.")},
-    Entry{"works.diggers",
-          QT_TRANSLATE_NOOP("ui::words", "People who dig and lay the stone bed each working day.")},
-    Entry{"works.plasterers",
-          QT_TRANSLATE_NOOP(
-              "ui::words",
-              "Masons, mixers and carriers together on a coat; a coat is placed in one go, within "
-              "the day.")},
-    Entry{"works.rest_day",
-          QT_TRANSLATE_NOOP("ui::words", "Nobody digs or plasters on this day; wetting goes on.")},
-    Entry{"works.fill_within_days",
-          QT_TRANSLATE_NOOP("ui::words",
-                            "Latest start of the first filling, counted in days after the last coat.")},
-    Entry{
-        "works.digging_person_day_per_m3",
-        QT_TRANSLATE_NOOP("ui::words",
-                          "One person's days to dig and throw out ground as it lies; leave empty to take it "
-                          "from the soil.")},
-    Entry{"works.bed_person_day_per_m3",
-          QT_TRANSLATE_NOOP("ui::words", "One person's days to lay and compact the stone bed.")},
-    Entry{"works.plaster_person_day_per_m2",
-          QT_TRANSLATE_NOOP("ui::words", "One person's days to plaster one coat, helpers counted.")},
-    Entry{"works.mixing_person_day_per_m3",
-          QT_TRANSLATE_NOOP("ui::words", "One person's days to mix mortar by hand.")},
-};
-
 }  // namespace
 
 QString fieldHelp(std::string_view field_id) {
   if (field_id.starts_with("tank.")) return lookUp(kTankHelp, field_id, "help of field");
   if (field_id.starts_with("lining.")) return lookUp(kLiningHelp, field_id, "help of field");
-  if (field_id.starts_with("works.")) return lookUp(kWorksHelp, field_id, "help of field");
   if (field_id.starts_with("practice.")) return lookUp(kPracticeHelp, field_id, "help of field");
   if (field_id.starts_with("water.")) return lookUp(waterHelp(), field_id, "help of field");
   if (field_id.starts_with("delivery.")) return lookUp(deliveryHelp(), field_id, "help of field");
-  if (has(groundHelp(), field_id)) return lookUp(groundHelp(), field_id, "help of field");
+  for (const auto& table : {groundHelp(), worksHelp(), moneyHelp()}) {
+    if (has(table, field_id)) return lookUp(table, field_id, "help of field");
+  }
   return lookUp(kGeneralHelp, field_id, "help of field");
 }
 

@@ -1,8 +1,10 @@
 #include "ui/text/delivery_fields.h"
 #include "ui/text/ground_words.h"
+#include "ui/text/money_words.h"
 #include "ui/text/water_fields.h"
 #include "ui/text/words.h"
 #include "ui/text/words_table.h"
+#include "ui/text/works_words.h"
 
 #include <QCoreApplication>
 #include <array>
@@ -76,15 +78,6 @@ constexpr std::array kLabels{
     Entry{"practice.smallest_length_m", QT_TRANSLATE_NOOP("ui::words", "Smallest recommended clear length")},
     Entry{"practice.smallest_width_m", QT_TRANSLATE_NOOP("ui::words", "Smallest recommended clear width")},
     Entry{"practice.smallest_depth_m", QT_TRANSLATE_NOOP("ui::words", "Smallest recommended clear depth")},
-    Entry{"works.start_date", QT_TRANSLATE_NOOP("ui::words", "First day of digging")},
-    Entry{"works.diggers", QT_TRANSLATE_NOOP("ui::words", "Diggers")},
-    Entry{"works.plasterers", QT_TRANSLATE_NOOP("ui::words", "People on a coat")},
-    Entry{"works.rest_day", QT_TRANSLATE_NOOP("ui::words", "Weekly rest day")},
-    Entry{"works.fill_within_days", QT_TRANSLATE_NOOP("ui::words", "Start filling within")},
-    Entry{"works.digging_person_day_per_m3", QT_TRANSLATE_NOOP("ui::words", "Digging")},
-    Entry{"works.bed_person_day_per_m3", QT_TRANSLATE_NOOP("ui::words", "Laying the stone bed")},
-    Entry{"works.plaster_person_day_per_m2", QT_TRANSLATE_NOOP("ui::words", "Plastering a coat")},
-    Entry{"works.mixing_person_day_per_m3", QT_TRANSLATE_NOOP("ui::words", "Mixing mortar")},
 };
 
 }  // namespace
@@ -92,7 +85,9 @@ constexpr std::array kLabels{
 QString fieldLabel(std::string_view field_id) {
   if (field_id.starts_with("water.")) return lookUp(waterLabels(), field_id, "label of field");
   if (field_id.starts_with("delivery.")) return lookUp(deliveryLabels(), field_id, "label of field");
-  if (has(groundLabels(), field_id)) return lookUp(groundLabels(), field_id, "label of field");
+  for (const auto& table : {groundLabels(), worksLabels(), moneyLabels()}) {
+    if (has(table, field_id)) return lookUp(table, field_id, "label of field");
+  }
   return lookUp(kLabels, field_id, "label of field");
 }
 

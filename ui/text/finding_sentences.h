@@ -4,8 +4,10 @@
 #include "ui/text/formatter.h"
 #include "ui/text/words.h"
 
+#include <QDate>
 #include <QString>
 #include <algorithm>
+#include <chrono>
 #include <span>
 #include <stdexcept>
 #include <string>
@@ -37,6 +39,13 @@ public:
     return format_.monthName(static_cast<int>(number(name)), QLocale::LongFormat);
   }
   QString calendarYear(std::string_view name) const { return format_.year(static_cast<int>(number(name))); }
+  /// Day of an ISO 8601 token.
+  QString date(std::string_view name) const {
+    const std::string day = token(name);
+    const QDate read = QDate::fromString(QString::fromStdString(day), Qt::ISODate);
+    if (!read.isValid()) throw std::logic_error("finding " + finding_.code + " has a bad date " + day);
+    return format_.date(std::chrono::year(read.year()) / read.month() / read.day());
+  }
   const Formatter& format() const { return format_; }
   QString layer(std::string_view name) const {
     const core::FindingValue& value = at(name);
@@ -83,7 +92,8 @@ struct SentenceOf {
 QString noWholeYearText();
 
 /// Sentences of the codes that start with "water_", "delivery_" and "site_"; those about survey, platform
-/// and slips stand by themselves.
+/// and slips stand by themselves. For works_, records_, cost_ and option_ see works_words.h and
+/// money_words.h.
 std::span<const SentenceOf> waterSentences();
 std::span<const SentenceOf> deliverySentences();
 std::span<const SentenceOf> groundSentences();

@@ -1,6 +1,8 @@
 #include "ui/text/finding_sentences.h"
+#include "ui/text/money_words.h"
 #include "ui/text/words.h"
 #include "ui/text/words_table.h"
+#include "ui/text/works_words.h"
 
 #include <QCoreApplication>
 #include <array>
@@ -10,12 +12,6 @@ namespace {
 
 QString partAbsent(const Values& v) {
   return QCoreApplication::translate("ui::words", "Not in the project, so not in the plan: %1.")
-      .arg(partName(v.token("part")));
-}
-
-QString partNotComputed(const Values& v) {
-  return QCoreApplication::translate(
-             "ui::words", "In the project, but not computed by this version: %1. The entries are kept.")
       .arg(partName(v.token("part")));
 }
 
@@ -88,10 +84,17 @@ QString cureOutlastsFillWindow(const Values& v) {
 }
 
 QString coatCrewSmall(const Values& v) {
-  return QCoreApplication::translate(
-             "ui::words",
-             "%1 must be placed in one go, within the day. People entered for it: %2; needed: %3.")
-      .arg(v.layer("coat"), v.whole("people"), v.whole("needed"));
+  const QString text =
+      QCoreApplication::translate(
+          "ui::words", "%1 must be placed in one go, within the day. People entered for it: %2; needed: %3.")
+          .arg(v.layer("coat"), v.whole("people"), v.whole("needed"));
+  if (!v.has("full_m3")) return text;
+  return text + u' ' +
+         sizeForCrew({.plan_factor = 0,  // not told
+                      .length_m = v.number("length_m"),
+                      .width_m = v.number("width_m"),
+                      .full_volume_m3 = v.number("full_m3")},
+                     v.format());
 }
 
 QString pitLadder(const Values& v) {
@@ -152,7 +155,6 @@ QString unknownKey(const Values& v) {
 
 constexpr std::array kSentences{
     SentenceOf{"part_absent", partAbsent},
-    SentenceOf{"part_not_computed", partNotComputed},
     SentenceOf{"smaller_than_recommended", smallerThanRecommended},
     SentenceOf{"clay_share_low", clayShareLow},
     SentenceOf{"clay_share_high", clayShareHigh},
@@ -171,24 +173,22 @@ constexpr std::array kSentences{
     SentenceOf{"unknown_key", unknownKey},
 };
 
-bool isOfGround(std::string_view code) {
-  return std::ranges::find(groundSentences(), code, &SentenceOf::code) != groundSentences().end();
-}
-
-std::span<const SentenceOf> sentencesOf(std::string_view code) {
-  if (code.starts_with("water_")) return waterSentences();
-  if (code.starts_with("delivery_")) return deliverySentences();
-  if (isOfGround(code)) return groundSentences();
-  if (code.starts_with("site_")) return siteSentences();
-  return kSentences;
+/// Null when there is none.
+const SentenceOf* sentenceOf(std::string_view code) {
+  for (const std::span<const SentenceOf> table :
+       {std::span<const SentenceOf>(kSentences), siteSentences(), groundSentences(), waterSentences(),
+        deliverySentences(), worksSentences(), moneySentences()}) {
+    const auto found = std::ranges::find(table, code, &SentenceOf::code);
+    if (found != table.end()) return &*found;
+  }
+  return nullptr;
 }
 
 }  // namespace
 
 QString findingText(const core::Finding& finding, const Formatter& format) {
-  const auto all = sentencesOf(finding.code);
-  const auto found = std::ranges::find(all, finding.code, &SentenceOf::code);
-  if (found == all.end()) throw std::logic_error("no words for finding " + finding.code);
+  const SentenceOf* const found = sentenceOf(finding.code);
+  if (found == nullptr) throw std::logic_error("no words for finding " + finding.code);
   return found->sentence(Values(finding, format));
 }
 

@@ -129,14 +129,6 @@ QString fillLacking(const Values& v) {
       .arg(v.text("bank_m3", 1));
 }
 
-QString workLeftOut(const Values& v) {
-  return say(QT_TRANSLATE_NOOP(
-                 "ui::words",
-                 "People and dates do not hold the work for the platform yet: %1 cut, %2 fill and "
-                 "%3 topsoil. Add the days for it yourself."))
-      .arg(v.text("cut_m3", 1), v.text("fill_m3", 1), v.text("topsoil_m3", 1));
-}
-
 constexpr std::array kGroundSentences{
     SentenceOf{"site_survey_unusable", surveyUnusable},
     SentenceOf{"site_survey_doubtful", surveyDoubtful},
@@ -145,7 +137,6 @@ constexpr std::array kGroundSentences{
     SentenceOf{"site_cut_face_too_steep", cutFaceTooSteep},
     SentenceOf{"site_fill_face_too_steep", fillFaceTooSteep},
     SentenceOf{"site_fill_lacking", fillLacking},
-    SentenceOf{"platform_work_left_out", workLeftOut},
     SentenceOf{"site_slip_near", slip},
     SentenceOf{"site_slip_likely", slip},
     SentenceOf{"site_spoil_downhill", spoilDownhill},

@@ -39,15 +39,32 @@ constexpr std::array kMaterials{
 };
 
 constexpr std::array kTasks{
+    Entry{"clear", QT_TRANSLATE_NOOP("ui::words", "Clear the ground")},
+    Entry{"set_out", QT_TRANSLATE_NOOP("ui::words", "Set out with pegs and string")},
+    Entry{"strip_topsoil", QT_TRANSLATE_NOOP("ui::words", "Strip the topsoil")},
+    Entry{"platform_cut", QT_TRANSLATE_NOOP("ui::words", "Cut the platform")},
+    Entry{"platform_fill", QT_TRANSLATE_NOOP("ui::words", "Fill and ram the platform")},
     Entry{"excavate", QT_TRANSLATE_NOOP("ui::words", "Dig the pit")},
+    Entry{"excavate_deep", QT_TRANSLATE_NOOP("ui::words", "Dig the low part of the pit")},
+    Entry{"carry_spoil", QT_TRANSLATE_NOOP("ui::words", "Carry the spoil to its heap")},
+    Entry{"trim", QT_TRANSLATE_NOOP("ui::words", "Trim walls and floor")},
+    Entry{"pipes", QT_TRANSLATE_NOOP("ui::words", "Lay pipes and their collars")},
     Entry{"stone_bed", QT_TRANSLATE_NOOP("ui::words", "Lay and compact the stone bed")},
-    Entry{"mixing", QT_TRANSLATE_NOOP("ui::words", "Mix the mortar")},
     Entry{"curing", QT_TRANSLATE_NOOP("ui::words", "Keep the coats wet")},
+    Entry{"fill", QT_TRANSLATE_NOOP("ui::words", "Fill for the first time")},
+    Entry{"filling", QT_TRANSLATE_NOOP("ui::words", "Watch the first filling")},
+    Entry{"leak_test", QT_TRANSLATE_NOOP("ui::words", "Test for leaks")},
+    Entry{"silt_trap", QT_TRANSLATE_NOOP("ui::words", "Build the silt trap")},
+    Entry{"overflow", QT_TRANSLATE_NOOP("ui::words", "Build overflow and spill path")},
+    Entry{"fence", QT_TRANSLATE_NOOP("ui::words", "Build fence, gate and ladder")},
+    Entry{"planting", QT_TRANSLATE_NOOP("ui::words", "Plant the beds")},
     Entry{"fill_by", QT_TRANSLATE_NOOP("ui::words", "Start filling no later than")},
 };
 
 constexpr std::array kSkills{
     Entry{"labourer", QT_TRANSLATE_NOOP("ui::words", "labourers")},
+    Entry{"mason", QT_TRANSLATE_NOOP("ui::words", "masons")},
+    Entry{"wetter", QT_TRANSLATE_NOOP("ui::words", "people who wet")},
     Entry{"mason_and_helpers", QT_TRANSLATE_NOOP("ui::words", "masons and helpers")},
 };
 
@@ -96,6 +113,9 @@ constexpr std::array kParts{
     Entry{"water", QT_TRANSLATE_NOOP("ui::words", "water balance")},
     Entry{"delivery", QT_TRANSLATE_NOOP("ui::words", "pipes, overflow and silt trap")},
     Entry{"works", QT_TRANSLATE_NOOP("ui::words", "labour and dates")},
+    Entry{"records", QT_TRANSLATE_NOOP("ui::words", "records of work and batches")},
+    Entry{"ranges", QT_TRANSLATE_NOOP("ui::words", "ranges of uncertain figures")},
+    Entry{"search", QT_TRANSLATE_NOOP("ui::words", "limits of the search")},
     Entry{"prices", QT_TRANSLATE_NOOP("ui::words", "prices and cost")},
     Entry{"options", QT_TRANSLATE_NOOP("ui::words", "options side by side")},
 };
@@ -140,6 +160,10 @@ QString taskName(std::string_view task_id) {
     return numbered(QT_TRANSLATE_NOOP("ui::words", "Keep coat %1 wet"), coat);
   }
   return lookUp(kTasks, task_id, "task");
+}
+
+bool hasTaskName(std::string_view task_id) {
+  return numberIn(task_id, "coat_") || numberIn(task_id, "cure_") || has(kTasks, task_id);
 }
 
 QString skillName(std::string_view skill) {

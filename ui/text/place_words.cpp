@@ -1,5 +1,6 @@
 #include "ui/text/place_words.h"
 
+#include "core/project/option_fields.h"
 #include "ui/text/words.h"
 #include "ui/text/words_table.h"
 
@@ -54,6 +55,22 @@ constexpr std::array kPlaces{
     Entry{"delivery.silt_trap", QT_TRANSLATE_NOOP("ui::words", "Silt trap")},
     Entry{"delivery.leak_test", QT_TRANSLATE_NOOP("ui::words", "Leak test")},
     Entry{"works", QT_TRANSLATE_NOOP("ui::words", "Labour and dates")},
+    Entry{"works.closed", QT_TRANSLATE_NOOP("ui::words", "Closed days")},
+    Entry{"works.wishes", QT_TRANSLATE_NOOP("ui::words", "Wishes for tasks")},
+    Entry{"works.rates", QT_TRANSLATE_NOOP("ui::words", "Own rates")},
+    Entry{"records", QT_TRANSLATE_NOOP("ui::words", "Records")},
+    Entry{"records.batches", QT_TRANSLATE_NOOP("ui::words", "Trial batches")},
+    Entry{"records.work", QT_TRANSLATE_NOOP("ui::words", "Work measured")},
+    Entry{"prices", QT_TRANSLATE_NOOP("ui::words", "Prices")},
+    Entry{"prices.items", QT_TRANSLATE_NOOP("ui::words", "Price list")},
+    Entry{"prices.porter", QT_TRANSLATE_NOOP("ui::words", "Porter")},
+    Entry{"prices.mule", QT_TRANSLATE_NOOP("ui::words", "Mule")},
+    Entry{"prices.trolley", QT_TRANSLATE_NOOP("ui::words", "Trolley")},
+    Entry{"prices.linings", QT_TRANSLATE_NOOP("ui::words", "Linings compared")},
+    Entry{"ranges", QT_TRANSLATE_NOOP("ui::words", "Ranges")},
+    Entry{"ranges.inputs", QT_TRANSLATE_NOOP("ui::words", "Uncertain figures")},
+    Entry{"search", QT_TRANSLATE_NOOP("ui::words", "Limits of the search")},
+    Entry{"options", QT_TRANSLATE_NOOP("ui::words", "Options")},
 };
 
 /// Rows that have a name of their own; the others are entries of their list.
@@ -66,6 +83,14 @@ constexpr std::array kRows{
     Entry{"water.crops", QT_TRANSLATE_NOOP("ui::words", "Own crop %1")},
     Entry{"delivery.source.route", QT_TRANSLATE_NOOP("ui::words", "Source line, point %1")},
     Entry{"delivery.field.route", QT_TRANSLATE_NOOP("ui::words", "Field line, point %1")},
+    Entry{"works.closed", QT_TRANSLATE_NOOP("ui::words", "Closed days %1")},
+    Entry{"works.wishes", QT_TRANSLATE_NOOP("ui::words", "Wish %1")},
+    Entry{"works.rates", QT_TRANSLATE_NOOP("ui::words", "Own rate %1")},
+    Entry{"records.batches", QT_TRANSLATE_NOOP("ui::words", "Trial batch %1")},
+    Entry{"records.work", QT_TRANSLATE_NOOP("ui::words", "Work measured %1")},
+    Entry{"prices.items", QT_TRANSLATE_NOOP("ui::words", "Price list, line %1")},
+    Entry{"prices.linings", QT_TRANSLATE_NOOP("ui::words", "Lining %1")},
+    Entry{"ranges.inputs", QT_TRANSLATE_NOOP("ui::words", "Uncertain figure %1")},
 };
 
 /// Rows that are the months of a year, January first.
@@ -114,8 +139,39 @@ QString rowName(const std::string& list, int row, const Formatter& format) {
   return QCoreApplication::translate("ui::words", "%1, entry %2").arg(lookUp(kPlaces, list, "place"), number);
 }
 
-/// Name of a place without its path; empty when there is no word for it.
+/// What stands in an option: "options[1].changes.tank.depth_m" is its second one's "tank.depth_m".
+struct InOption {
+  std::size_t option;     ///< from 0, the one after the project itself
+  std::string_view rest;  ///< "name", "changes", the path that is changed, or nothing
+};
+
+std::optional<InOption> inOption(std::string_view path) {
+  constexpr std::string_view kOptions = "options[", kChanges = "changes.";
+  if (!path.starts_with(kOptions)) return std::nullopt;
+  const char* const end = path.data() + path.size();
+  InOption in{};
+  const auto read = std::from_chars(path.data() + kOptions.size(), end, in.option);
+  if (read.ec != std::errc{} || read.ptr == end || *read.ptr != ']') return std::nullopt;
+  in.rest = path.substr(static_cast<std::size_t>(read.ptr - path.data()) + 1);
+  if (in.rest.starts_with('.')) in.rest.remove_prefix(1);
+  if (in.rest.starts_with(kChanges)) in.rest.remove_prefix(kChanges.size());
+  return in;
+}
+
+QString optionPlace(const InOption& in, const Formatter& format) {
+  const QString option =
+      QCoreApplication::translate("ui::words", "Option %1").arg(fromCore(core::optionLetter(in.option + 1)));
+  const QString what = in.rest == "name"      ? QCoreApplication::translate("ui::words", "Name")
+                       : in.rest == "changes" ? QCoreApplication::translate("ui::words", "Changes")
+                                              : placeName(in.rest, format);
+  if (in.rest.empty() || what.isEmpty()) return option;
+  return QCoreApplication::translate("ui::words", "%1: %2").arg(option, what);
+}
+
+}  // namespace
+
 QString placeName(std::string_view path, const Formatter& format) {
+  if (const auto in = inOption(path)) return optionPlace(*in, format);
   const Place place = placeOf(path);
   const std::string list = place.id.substr(0, place.id.find('['));
   if (const core::Field* const field = fieldAt(path)) {
@@ -127,6 +183,8 @@ QString placeName(std::string_view path, const Formatter& format) {
   if (!place.row) return list == place.id ? lookUp(kPlaces, list, "place") : QString();
   return rowName(list, *place.row, format);
 }
+
+namespace {
 
 /// Name of a line of the weather table, "row:17" or "row:17:rain_mm"; empty for any other path.
 QString lineName(std::string_view path, const Formatter& format) {
@@ -146,6 +204,7 @@ QString lineName(std::string_view path, const Formatter& format) {
 }  // namespace
 
 const core::Field* fieldAt(std::string_view path) {
+  if (const auto in = inOption(path)) return fieldAt(in->rest);
   const auto all = core::fields();
   const auto found = std::ranges::find(all, placeOf(path).id, &core::Field::id);
   return found == all.end() ? nullptr : &*found;

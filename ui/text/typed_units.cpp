@@ -126,6 +126,15 @@ constexpr std::array kTyped{
     Typed{Unit::kilopascal, "kpa", 1},
     Typed{Unit::kilopascal, "kn/m2", 1},
     Typed{Unit::kn_per_m3, "kn/m3", 1},
+    Typed{Unit::minute, "min", 1},
+    Typed{Unit::minute, "minute", 1},
+    Typed{Unit::minute, "minutes", 1},
+    Typed{Unit::minute, "s", 1.0 / 60},
+    Typed{Unit::minute, "h", 60},
+    Typed{Unit::minute, "hour", 60},
+    Typed{Unit::minute, "hours", 60},
+    Typed{Unit::kg_per_m2_h, "kg/m2/h", 1},
+    Typed{Unit::kg_per_m2_h, "kg/m2h", 1},
 };
 
 /// Lower case without spaces, full stops; superscripts as digits.

@@ -28,6 +28,8 @@ constexpr Shown feetShown(Unit unit) {
       return {100 * kCubicFoot, 0};
     case Unit::person_day_per_m2:
       return {100 * kSquareFoot, 0};
+    case Unit::kg_per_m2_h:
+      return {kSquareFoot, 1};
     default:
       return {1, 0};
   }
@@ -51,6 +53,8 @@ const char* feetName(Unit unit) {
       return QT_TRANSLATE_NOOP("ui::words", "person-days per 100 ft³");
     case Unit::person_day_per_m2:
       return QT_TRANSLATE_NOOP("ui::words", "person-days per 100 ft²");
+    case Unit::kg_per_m2_h:
+      return QT_TRANSLATE_NOOP("ui::words", "kg/ft² per hour");
     default:
       return nullptr;
   }
@@ -118,10 +122,15 @@ const char* metricName(Unit unit) {
       return QT_TRANSLATE_NOOP("ui::words", "kPa");
     case Unit::kn_per_m3:
       return QT_TRANSLATE_NOOP("ui::words", "kN/m³");
+    case Unit::minute:
+      return QT_TRANSLATE_NOOP("ui::words", "min");
+    case Unit::kg_per_m2_h:
+      return QT_TRANSLATE_NOOP("ui::words", "kg/m² per hour");
     case Unit::none:
     case Unit::batter:
     case Unit::factor:
     case Unit::piece:
+    case Unit::money:
       return "";
   }
   return "";

@@ -1,4 +1,5 @@
 #include "ui/text/hydraulics_words.h"
+#include "ui/text/money_words.h"
 #include "ui/text/words.h"
 #include "ui/text/words_table.h"
 
@@ -74,6 +75,7 @@ QString figureName(std::string_view key) {
   for (const ByChoice& by : kByChoice) {
     if (key.starts_with(by.prefix)) return choiceLabel(by.field, key.substr(by.prefix.size()));
   }
+  if (key.starts_with("weight.")) return weightName(key);
   return has(kFigures, key) ? lookUp(kFigures, key, "figure") : hydraulicsFigureName(key);
 }
 

@@ -29,6 +29,8 @@ QString materialName(std::string_view material_id);  ///< "Cement", "Wet sacks"
 /// Amount in a material's unit ("kg", "bag", "m3", "L", "piece"): "12 bags".
 QString amount(double value, std::string_view material_unit, const Formatter& format);
 QString taskName(std::string_view task_id);  ///< "Dig the pit", "Keep coat 1 wet"
+/// Whether a task has a name: a project may hold a wish for one that there is not.
+bool hasTaskName(std::string_view task_id);
 QString skillName(std::string_view skill);
 QString dimensionName(std::string_view dimension_id);  ///< "clear length", "pit depth"
 QString levelName(std::string_view level_id);          ///< "Top of stone bed"
@@ -40,7 +42,8 @@ QString sourceText(std::string_view source_key);       ///< citation with tag
 
 /// Name of a crop of the table; a name that is not in it is the user's own and comes back as it stands.
 QString cropName(std::string_view id);
-/// What a figure of core::water::figures() or core::hydraulics::figures() is for: "sheet metal roof".
+/// What a figure of core::water::figures(), core::hydraulics::figures() or core::cost::figures() is for:
+/// "sheet metal roof".
 QString figureName(std::string_view key);
 /// What a threshold of core::site::thresholds() is for: "slope from which the ground is looked at closely".
 QString thresholdName(std::string_view key);

@@ -2,6 +2,7 @@
 
 #include "ui/text/units.h"
 
+#include <QCoreApplication>
 #include <algorithm>
 #include <cmath>
 
@@ -32,6 +33,18 @@ QString yearsInTenText(double years_in_ten, const Formatter& format) {
   if (years_in_ten > 0) tenths = std::max(1.0, tenths);
   const bool is_whole = std::fmod(tenths, kTenths) == 0;
   return format.number(tenths / kTenths, core::Unit::none, is_whole ? 0 : 1);
+}
+
+QString timesInTen(double share, const Formatter& format) {
+  const int times = static_cast<int>(std::floor(share * kTenths + kBinary));
+  if (times >= kTenths) return QCoreApplication::translate("ui::words", "every time");
+  if (times > 1)
+    return QCoreApplication::translate("ui::words", "%1 times in %2", nullptr, times)
+        .arg(format.integer(times), format.integer(static_cast<int>(kTenths)));
+  const QString ten = format.integer(static_cast<int>(kTenths));
+  if (times == 1) return QCoreApplication::translate("ui::words", "once in %1 times").arg(ten);
+  if (share > 0) return QCoreApplication::translate("ui::words", "less than once in %1 times").arg(ten);
+  return QCoreApplication::translate("ui::words", "never");
 }
 
 double toShownStep(double value, core::Unit unit, int decimals, const Formatter& format, Rounding rounding) {

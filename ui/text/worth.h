@@ -12,6 +12,10 @@ enum class Rounding { nearest, up, down };
 /// and more than none never "0".
 QString yearsInTenText(double years_in_ten, const Formatter& format);
 
+/// How often out of ten times, rounded down: "8 times in 10", "once in 10 times", "less than once in 10
+/// times"; "every time" and "never" only when it is so. @param share 0 to 1
+QString timesInTen(double share, const Formatter& format);
+
 /// `value` at the nearest number of the reader's unit that can be shown and typed, on one side of it [SI].
 double toShownStep(double value, core::Unit unit, int decimals, const Formatter& format, Rounding rounding);
 

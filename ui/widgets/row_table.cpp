@@ -160,24 +160,12 @@ void RowTable::showHeaders() {
                          rows_shown_ * table_->verticalHeader()->defaultSectionSize());
 }
 
-QList<QPair<QString, QString>> RowTable::choicesOf(const Column& column) const {
-  if (column.choices) return column.choices();
-  QList<QPair<QString, QString>> all;
-  for (const std::string_view token : column.field->choices)
-    all << qMakePair(fromCore(token), words::choiceLabel(column.field->id, token));
-  return all;
+CellChoices RowTable::choicesOf(const Column& column) const {
+  return column.choices ? column.choices() : ui::choicesOf(*column.field);
 }
 
 QString RowTable::textOf(const Column& column, const core::FieldValue& value) const {
-  if (const double* number = std::get_if<double>(&value))
-    return format_.number(*number, column.field->unit, column.field->decimals);
-  const std::string* text = std::get_if<std::string>(&value);
-  if (text == nullptr) return {};
-  const QString token = QString::fromStdString(*text);
-  for (const auto& [id, name] : choicesOf(column)) {
-    if (id == token) return name;
-  }
-  return token;
+  return cellText(*column.field, value, choicesOf(column), format_);
 }
 
 void RowTable::fillCell(int row, int column) {
@@ -215,26 +203,7 @@ void RowTable::refresh() {
 
 core::Problems RowTable::valueTyped(const Column& column, int row, const QString& text,
                                     core::FieldValue& value) const {
-  const core::Field& field = *column.field;
-  const QString trimmed = text.trimmed();
-  if (trimmed.isEmpty() && field.nullable) return value = std::monostate{}, core::Problems{};
-  if (!isNumber(field)) {
-    QString token = trimmed;
-    for (const auto& [id, name] : choicesOf(column)) {
-      if (name.compare(trimmed, Qt::CaseInsensitive) == 0) token = id;
-    }
-    value = token.toStdString();
-    return core::checkValue(field, std::size_t(row), value);
-  }
-  const std::optional<double> number = format_.parse(trimmed, field.unit);
-  if (number) return value = *number, core::checkValue(field, std::size_t(row), value);
-  return {{.code = trimmed.isEmpty() ? "missing" : "wrong_type",
-           .path = core::pathOf(field, std::size_t(row)),
-           .value = trimmed.toStdString(),
-           .least = field.least,
-           .most = field.most,
-           .unit = field.unit,
-           .allowed = "number"}};
+  return cellValue(*column.field, std::size_t(row), text, choicesOf(column), format_, value);
 }
 
 void RowTable::takeCell(int row, int column) {

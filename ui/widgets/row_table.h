@@ -2,6 +2,7 @@
 
 #include "core/project/fields.h"
 #include "ui/text/formatter.h"
+#include "ui/widgets/cell_text.h"
 
 #include <QWidget>
 #include <functional>
@@ -26,7 +27,7 @@ class RowTable : public QWidget {
 
 public:
   /// Choices of a text field, looked up when its editor opens: token and name.
-  using Choices = std::function<QList<QPair<QString, QString>>()>;
+  using Choices = std::function<CellChoices()>;
 
   RowTable(Document& document, std::string_view list, QWidget* parent = nullptr);
 
@@ -86,7 +87,7 @@ private:
   void showHeaders();
   void fillCell(int row, int column);
   QString textOf(const Column& column, const core::FieldValue& value) const;
-  QList<QPair<QString, QString>> choicesOf(const Column& column) const;
+  CellChoices choicesOf(const Column& column) const;
   core::Problems valueTyped(const Column& column, int row, const QString& text,
                             core::FieldValue& value) const;
   void takeCell(int row, int column);

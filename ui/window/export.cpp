@@ -1,5 +1,6 @@
 #include "ui/window/export.h"
 
+#include "core/exchange/calendar_file.h"
 #include "core/exchange/mesh_files.h"
 #include "core/exchange/plan_json.h"
 #include "core/exchange/project_file.h"
@@ -55,6 +56,16 @@ core::geometry::Scene openScene(const core::Plan& plan) {
 
 std::string csv(const Content& c) {
   return core::exchange::planCsv(c.plan);
+}
+std::string ics(const Content& c) {
+  core::exchange::CalendarWords calendar;
+  calendar.summary = [](std::string_view task) { return words::taskName(task).toStdString(); };
+  calendar.description = [&](std::string_view task) {
+    const core::works::Task* found = c.plan.works ? core::works::findTask(*c.plan.works, task) : nullptr;
+    if (found == nullptr || found->crew == 0) return std::string();
+    return c.format.quantity(found->crew, core::Unit::person, 0).toStdString();
+  };
+  return core::exchange::calendarText(c.project, c.plan, calendar);
 }
 std::string stl(const Content& c) {
   return core::exchange::stl(wholeScene(c.plan));
@@ -115,6 +126,7 @@ constexpr std::array kKinds{
     Kind{".pdf", pdf, Kind::Text::drawn}, Kind{".csv", csv, Kind::Text::none},
     Kind{".stl", stl, Kind::Text::none},  Kind{".glb", glb, Kind::Text::none},
     Kind{".svg", svg, Kind::Text::drawn}, Kind{".png", png, Kind::Text::drawn},
+    Kind{".ics", ics, Kind::Text::none},
 };
 
 QString writeFile(const QString& file, const std::string& bytes, const Formatter& format) {

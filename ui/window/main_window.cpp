@@ -5,9 +5,12 @@
 #include "ui/panels/editor_panel.h"
 #include "ui/panels/figures_panel.h"
 #include "ui/panels/ground_panel.h"
+#include "ui/panels/money_panel.h"
+#include "ui/panels/options_panel.h"
 #include "ui/panels/pit_panel.h"
 #include "ui/panels/sheets_panel.h"
 #include "ui/panels/water_panel.h"
+#include "ui/panels/works_panel.h"
 #include "ui/widgets/icons.h"
 #include "ui/widgets/message_bar.h"
 #include "ui/widgets/survey_table.h"
@@ -54,6 +57,9 @@ MainWindow::MainWindow(QWidget* parent)
       ground_(new GroundPanel(document_, this)),
       water_(new WaterPanel(document_, this)),
       delivery_(new DeliveryPanel(document_, this)),
+      works_(new WorksPanel(document_, this)),
+      money_(new MoneyPanel(document_, this)),
+      options_(new OptionsPanel(document_, this)),
       drawings_(new DrawingsPanel(document_, this)),
       sheets_(new SheetsPanel(document_, this)),
       figures_(new FiguresPanel(document_, this)) {
@@ -84,6 +90,9 @@ void MainWindow::arrange() {
   tabs_->addTab(ground_, tr("Ground"));
   tabs_->addTab(water_, tr("Water"));
   tabs_->addTab(delivery_, tr("Pipes"));
+  tabs_->addTab(works_, tr("Works"));
+  tabs_->addTab(money_, tr("Money"));
+  tabs_->addTab(options_, tr("Options"));
   tabs_->addTab(drawings_, tr("Drawings"));
   tabs_->addTab(sheets_, tr("Sheets"));
   auto* columns = new QHBoxLayout;
@@ -148,6 +157,8 @@ void MainWindow::connectAll() {
   });
   connect(ground_->survey(), &SurveyTable::fileWanted, this, &MainWindow::askSurvey);
   connect(water_, &WaterPanel::importWanted, this, &MainWindow::askWeather);
+  connect(money_, &MoneyPanel::readDistrictWanted, this, &MainWindow::askDistrict);
+  connect(money_, &MoneyPanel::writeDistrictWanted, this, &MainWindow::askDistrictTarget);
   connect(sheets_, &SheetsPanel::exportWanted, this, [this] { askExport(QStringLiteral(".pdf")); });
   connect(sheets_, &SheetsPanel::printWanted, this, &MainWindow::print);
 }
@@ -159,6 +170,9 @@ void MainWindow::setFormatter(const Formatter& format) {
   ground_->setFormatter(format);
   water_->setFormatter(format);
   delivery_->setFormatter(format);
+  works_->setFormatter(format);
+  money_->setFormatter(format);
+  options_->setFormatter(format);
   drawings_->setFormatter(format);
   sheets_->setFormatter(format);
   figures_->setFormatter(format);
@@ -192,6 +206,9 @@ void MainWindow::applyDark(bool dark) {
   ground_->setDark(dark);
   water_->setDark(dark);
   delivery_->setDark(dark);
+  works_->setDark(dark);
+  money_->setDark(dark);
+  options_->setDark(dark);
   drawings_->setDark(dark);
   sheets_->refreshIcons();
   figures_->refresh();
@@ -240,6 +257,12 @@ void MainWindow::goTo(const QString& field) {
     tabs_->setCurrentWidget(water_);
   } else if (delivery_->goTo(field)) {
     tabs_->setCurrentWidget(delivery_);
+  } else if (works_->goTo(field)) {
+    tabs_->setCurrentWidget(works_);
+  } else if (money_->goTo(field)) {
+    tabs_->setCurrentWidget(money_);
+  } else if (field.startsWith(QLatin1String("options"))) {
+    tabs_->setCurrentWidget(options_);
   }
 }
 

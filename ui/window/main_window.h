@@ -21,9 +21,12 @@ class DeliveryPanel;
 class DrawingsPanel;
 class GroundPanel;
 class MessageBar;
+class MoneyPanel;
+class OptionsPanel;
 class PitPanel;
 class SheetsPanel;
 class WaterPanel;
+class WorksPanel;
 
 /// The window: what is entered at the left, the pit in the middle, what follows at the right.
 class MainWindow : public QMainWindow {
@@ -53,6 +56,10 @@ public:
   void readWeather(const QString& path);
   /// Takes spot heights from a file and says how it went.
   void readSurvey(const QString& path);
+  /// Puts prices, records and rates of a district file in and says how it went.
+  void readDistrict(const QString& path);
+  /// Writes the project's prices, records and rates as a district file and says how it went.
+  void writeDistrict(const QString& path);
   /// Offers work that an earlier run could not save.
   void offerRecovery();
 
@@ -79,6 +86,9 @@ private:
   GroundPanel* ground_;
   WaterPanel* water_;
   DeliveryPanel* delivery_;
+  WorksPanel* works_;
+  MoneyPanel* money_;
+  OptionsPanel* options_;
   DrawingsPanel* drawings_;
   SheetsPanel* sheets_;
   FiguresPanel* figures_;
@@ -108,6 +118,8 @@ private:
   void print();
   void askWeather();
   void askSurvey();
+  void askDistrict();
+  void askDistrictTarget();
   std::shared_ptr<const core::site::SurveyedGround> makeGround(const core::Ground& ground, bool may_give_up);
   void recover(const LeftBehind& work);
   using ProblemText = QString (*)(const core::Problem&, const Formatter&);

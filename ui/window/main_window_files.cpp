@@ -1,3 +1,4 @@
+#include "core/compare/refine.h"
 #include "ui/handouts/handout.h"
 #include "ui/text/words.h"
 #include "ui/widgets/message_bar.h"
@@ -149,9 +150,10 @@ bool MainWindow::askSaveAs() {
 }
 
 void MainWindow::askExport(const QString& ending) {
-  const QStringList kinds{tr("Sheets as PDF (*.pdf)"),    tr("Tables as CSV (*.csv)"),
-                          tr("Solids as STL (*.stl)"),    tr("Solids as glTF (*.glb)"),
-                          tr("Plan and section (*.svg)"), tr("Picture of the pit (*.png)")};
+  const QStringList kinds{tr("Sheets as PDF (*.pdf)"),       tr("Tables as CSV (*.csv)"),
+                          tr("Solids as STL (*.stl)"),       tr("Solids as glTF (*.glb)"),
+                          tr("Plan and section (*.svg)"),    tr("Picture of the pit (*.png)"),
+                          tr("Dates for a calendar (*.ics)")};
   QString chosen;
   const QString path = QFileDialog::getSaveFileName(
       this, tr("Export"), suggestedName(QStringLiteral(".pdf")),
@@ -165,7 +167,7 @@ void MainWindow::exportFile(const QString& path) {
   messages_->say(MessageBar::Kind::question, tr("Writing %1…").arg(path));
   exports_.start(
       [this, path, project = document_.project(), plan = document_.plan(), format = format_]() mutable {
-        core::searchSlips(project, plan);
+        core::compare::refine(project, plan);
         const QString reason = exportTo(project, plan, path, format);
         QMetaObject::invokeMethod(this, [this, path, reason] {
           if (reason.isEmpty()) {

@@ -1,0 +1,75 @@
+#include "core/cost/bill_lines.h"
+
+#include <algorithm>
+#include <array>
+#include <utility>
+
+namespace core::cost {
+namespace {
+
+CostLine lineOf(const LineTerms& terms, double quantity) {
+  CostLine line;
+  line.item = terms.item->item;
+  line.group = token(terms.group);
+  line.unit = terms.unit;
+  line.quantity = quantity;
+  line.price = terms.item->price;
+  if (line.price) {
+    line.amount = quantity * *line.price;
+    line.own = *line.amount * terms.item->own_percent / 100;
+    line.cash = *line.amount - line.own;
+  }
+  if (terms.loading) line.carriage = carriage(*terms.loading, quantity);
+  return line;
+}
+
+/// What the plan has none of does not stand on the bill.
+bool isLeftOut(const LineTerms& terms, double quantity) {
+  return terms.from_plan && quantity <= 0;
+}
+
+/// Its price, its weight or the count of its loads is not known.
+bool isIncomplete(const LineTerms& terms, const CostLine& line) {
+  if (line.quantity <= 0) return false;
+  return !line.price || terms.is_weight_unknown || (terms.loading && !line.carriage);
+}
+
+void addMissingCarriers(const std::vector<CostLine>& lines, std::vector<std::string>& missing) {
+  constexpr std::array<std::pair<Carrier, const char*>, 3> carriers{
+      {{Carrier::porter, "porter"}, {Carrier::mule, "mule"}, {Carrier::trolley, "trolley"}}};
+  for (const auto& [carrier, name] : carriers) {
+    const bool is_missing = std::any_of(lines.begin(), lines.end(), [by = carrier](const CostLine& line) {
+      return line.carriage && line.carriage->by == by && line.carriage->loads > 0 && !line.carriage->amount;
+    });
+    if (is_missing) missing.emplace_back(name);
+  }
+}
+
+}  // namespace
+
+Bill bill(const BillInput& input) {
+  const KnownQuantities known = knownQuantities(input);
+  Bill b;
+  Sums sums;
+  for (const LineTerms& terms : lineTerms(input.project)) {
+    const double quantity = terms.quantity(known);
+    if (isLeftOut(terms, quantity)) continue;
+    const CostLine& line = b.lines.emplace_back(lineOf(terms, quantity));
+    if (isIncomplete(terms, line)) b.missing.push_back(line.item);
+    sums[terms.group] += line.amount.value_or(0);
+    b.own += line.own;
+    if (line.carriage) sums.carriage += line.carriage->amount.value_or(0);
+  }
+  addMissingCarriers(b.lines, b.missing);
+  const double contingency_percent = input.project.prices->contingency_percent;
+  b.materials = sums[Group::materials];
+  b.labour = sums[Group::labour];
+  b.other = sums[Group::other];
+  b.carriage = sums.carriage;
+  b.contingency = sums.contingency(contingency_percent);
+  b.total = sums.total(contingency_percent);
+  b.cash = b.total - b.own;
+  return b;
+}
+
+}  // namespace core::cost

@@ -1,0 +1,61 @@
+#include "core/finding_list.h"
+
+#include <algorithm>
+#include <string>
+
+namespace core {
+namespace {
+
+const char* carrierId(Carrier carrier) {
+  switch (carrier) {
+    case Carrier::porter:
+      return "porter";
+    case Carrier::mule:
+      return "mule";
+    case Carrier::trolley:
+      return "trolley";
+    case Carrier::none:
+      break;
+  }
+  return "none";
+}
+
+double loadOf(const Prices& prices, Carrier carrier) {
+  return carrier == Carrier::porter ? prices.porter.load_kg
+         : carrier == Carrier::mule ? prices.mule.load_kg
+                                    : prices.trolley.load_kg;
+}
+
+/// A bag of cement that is heavier than what its carrier takes.
+void splitBags(const Project& project, const cost::Bill& bill, FindingList& out) {
+  for (const cost::CostLine& line : bill.lines) {
+    if (line.item != "cement_bags" || !line.carriage || line.carriage->loads_per_piece < 2) continue;
+    const Carrier by = line.carriage->by;
+    out.note("cost_bag_split",
+             {value("bag_kg", project.lining.cement_bag_kg, Unit::kilogram),
+              value("load_kg", loadOf(*project.prices, by), Unit::kilogram), token("carrier", carrierId(by))},
+             by == Carrier::porter ? "head_load_study"
+             : by == Carrier::mule ? "pack_animal"
+                                   : "own",
+             std::string("prices.") + carrierId(by) + ".load_kg");
+  }
+}
+
+}  // namespace
+
+void moneyFindings(const Project& project, const Plan& plan, FindingList& out) {
+  if (project.prices && plan.cost) {
+    const std::vector<std::string>& missing = plan.cost->bill.missing;
+    if (!missing.empty())
+      out.note("cost_prices_missing",
+               {value("count", static_cast<double>(missing.size())), token("item", missing.front())}, "user",
+               "prices.items");
+    splitBags(project, plan.cost->bill, out);
+  }
+  for (const OptionResult& option : plan.options) {
+    if (!option.problems.empty())
+      out.caution("option_not_buildable", {token("option", option.letter)}, "exact", "options");
+  }
+}
+
+}  // namespace core

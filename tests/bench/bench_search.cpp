@@ -1,0 +1,138 @@
+#include "core/compare/search.h"
+#include "core/plan.h"
+#include "tests/support/water_project.h"
+
+#include <algorithm>
+#include <array>
+#include <atomic>
+#include <chrono>
+#include <cmath>
+#include <string>
+#include <vector>
+
+#include <fmt/format.h>
+
+// How long the search takes for each size it tries, from a thousand sizes to a hundred thousand: when the
+// time is in proportion to their number, the time for one stays the same. Beside it stands a plain loop that
+// makes the whole plan of some of the same sizes.
+
+namespace {
+
+using core::Project;
+using Clock = std::chrono::steady_clock;
+
+constexpr int kYears = 30;
+constexpr int kRuns = 5;
+constexpr std::size_t kSample = 40;  // sizes of the plain loop
+const std::atomic<bool> kGoOn = false;
+
+Project project() {
+  Project p = support::waterProject();
+  p.water->climate.years = kYears;
+  p.prices.emplace();
+  for (core::PriceItem& item : p.prices->items) item.price = 100;
+  return p;
+}
+
+Project onSlope(core::PlatformLevel level_by) {
+  Project p = project();
+  p.site.ground = {core::GroundKind::slope, 12, 200, {}};
+  p.site.platform.level_by = level_by;
+  return p;
+}
+
+Project onSurvey() {
+  Project p = project();
+  p.site.ground.kind = core::GroundKind::spot_heights;
+  core::SpotHeights::List points;
+  for (int x = -30; x <= 30; x += 6) {
+    for (int y = -30; y <= 30; y += 6)
+      points.emplace_back(x, y, 0.1 * x + 0.3 * std::sin(0.2 * x) * std::cos(0.15 * y));
+  }
+  p.site.ground.points_m = points;
+  return p;
+}
+
+/// Limits that hold about so many sizes, as many lengths as widths and 20 depths.
+void setSizes(Project& p, double sizes) {
+  core::SearchLimits& s = p.search;
+  constexpr int kDepths = 20;
+  const double steps = std::round(std::sqrt(sizes / kDepths)) - 1;
+  s = {};
+  s.step_m = 0.05;
+  s.least_length_m = 3;
+  s.most_length_m = 3 + steps * s.step_m;
+  s.least_width_m = 2;
+  s.most_width_m = 2 + steps * s.step_m;
+  s.least_depth_m = 0.8;
+  s.most_depth_m = 0.8 + (kDepths - 1) * s.step_m;
+}
+
+template <typename Work>
+double seconds(Work work) {
+  const Clock::time_point start = Clock::now();
+  work();
+  return std::chrono::duration<double>(Clock::now() - start).count();
+}
+
+double median(std::vector<double> values) {
+  std::nth_element(values.begin(), values.begin() + kRuns / 2, values.end());
+  return values[kRuns / 2];
+}
+
+double searchSeconds(const Project& p, const core::Plan& plan, unsigned threads) {
+  std::vector<double> runs;
+  for (int k = 0; k < kRuns; ++k) {
+    runs.push_back(seconds([&] {
+      const auto found = core::compare::searchSizes(p, plan, threads, {}, kGoOn);
+      if (found.tried != core::compare::candidateCount(p)) fmt::print("not all sizes were tried\n");
+    }));
+  }
+  return median(std::move(runs));
+}
+
+/// Whole plans of sizes spread evenly over those that are searched, weather years and ground used again.
+double planSeconds(const Project& p, const core::Plan& plan) {
+  const core::SearchLimits& s = p.search;
+  return seconds([&] {
+           for (std::size_t k = 0; k < kSample; ++k) {
+             const double share = (static_cast<double>(k) + 0.5) / kSample;
+             core::compare::Candidate size;
+             size.length_m = s.least_length_m + share * (s.most_length_m - s.least_length_m);
+             size.width_m = s.least_width_m + share * (s.most_width_m - s.least_width_m);
+             size.depth_m = s.least_depth_m + share * (s.most_depth_m - s.least_depth_m);
+             if (!core::plan(core::compare::withSize(p, size), &plan)) fmt::print("a size has no plan\n");
+           }
+         }) /
+         kSample;
+}
+
+void print(const std::string& name, Project p) {
+  setSizes(p, 1000);
+  const core::Plan plan = core::plan(p).value();
+  double each = 0;
+  for (const double sizes : {1e3, 1e4, 1e5}) {
+    setSizes(p, sizes);
+    const auto count = static_cast<double>(core::compare::candidateCount(p));
+    for (const unsigned threads : {1U, 2U}) {
+      const double took = searchSeconds(p, plan, threads);
+      if (threads == 1) each = took / count;
+      fmt::print("{:<20} {:>6} sizes, {} thread{}: {:8.3f} s, {:7.2f} us each\n", name, count, threads,
+                 threads == 1 ? " " : "s", took, took / count * 1e6);
+    }
+  }
+  const double plain = planSeconds(p, plan);
+  fmt::print("{:<20} a whole plan: {:.0f} us, {:.0f} times one size of the search on one thread\n", name,
+             plain * 1e6, plain / each);
+}
+
+}  // namespace
+
+int main() {
+  fmt::print("{} weather years, medians of {} runs\n", kYears, kRuns);
+  print("level", project());
+  print("slope, natural", onSlope(core::PlatformLevel::natural_ground));
+  print("slope, balanced", onSlope(core::PlatformLevel::balanced));
+  print("survey of 121", onSurvey());
+  return 0;
+}
