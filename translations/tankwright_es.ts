@@ -598,6 +598,410 @@
         <source>P1 stands inward of Q1, P2 of Q2, and so on</source>
         <translation type="unfinished">P1 está más adentro que Q1, P2 que Q2, y así sigue</translation>
     </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>month and year</comment>
+        <translation type="unfinished">%1 %2</translation>
+    </message>
+    <message>
+        <source>water in the evening</source>
+        <translation type="unfinished">agua al anochecer</translation>
+    </message>
+    <message>
+        <source>wall under wet sacks</source>
+        <translation type="unfinished">pared bajo costales mojados</translation>
+    </message>
+    <message>
+        <source>filling starts</source>
+        <translation type="unfinished">empieza el llenado</translation>
+    </message>
+    <message>
+        <source>should start by</source>
+        <translation type="unfinished">debe empezar a más tardar</translation>
+    </message>
+    <message>
+        <source>full on %1</source>
+        <translation type="unfinished">lleno el %1</translation>
+    </message>
+    <message>
+        <source>not full within a year</source>
+        <translation type="unfinished">no se llena en un año</translation>
+    </message>
+    <message>
+        <source>Enter what flows into the tank to see how it fills for the first time.</source>
+        <translation type="unfinished">Anote el agua que entra al tanque para ver cómo se llena por primera vez.</translation>
+    </message>
+    <message>
+        <source>Height over the floor</source>
+        <translation type="unfinished">Altura sobre el piso</translation>
+    </message>
+    <message>
+        <source>this tank</source>
+        <translation type="unfinished">este tanque</translation>
+    </message>
+    <message>
+        <source>most water</source>
+        <translation type="unfinished">el de más agua</translation>
+    </message>
+    <message>
+        <source>cheapest that meets the target</source>
+        <translation type="unfinished">el más barato que cumple la meta</translation>
+    </message>
+    <message>
+        <source>fewest bags that meet the target</source>
+        <translation type="unfinished">el de menos bolsas que cumple la meta</translation>
+    </message>
+    <message>
+        <source>Cost</source>
+        <translation type="unfinished">Costo</translation>
+    </message>
+    <message>
+        <source>Bags of cement</source>
+        <translation type="unfinished">Bolsas de cemento</translation>
+    </message>
+    <message>
+        <source>No size is within the limits.</source>
+        <translation type="unfinished">Ningún tamaño está dentro de los límites.</translation>
+    </message>
+    <message>
+        <source>Search the sizes to see which are worth their price.</source>
+        <translation type="unfinished">Busque entre los tamaños para ver cuáles valen lo que cuestan.</translation>
+    </message>
+    <message>
+        <source>building it, spread over its life</source>
+        <translation type="unfinished">hacerlo, repartido en los años que dura</translation>
+    </message>
+    <message>
+        <source>upkeep</source>
+        <translation type="unfinished">mantenimiento</translation>
+    </message>
+    <message>
+        <source>price not known</source>
+        <translation type="unfinished">no se sabe el precio</translation>
+    </message>
+    <message>
+        <source>Enter the prices of linings to see what each costs a year.</source>
+        <translation type="unfinished">Anote los precios de los revestimientos para ver cuánto cuesta cada uno al año.</translation>
+    </message>
+    <message>
+        <source>Cost a year</source>
+        <translation type="unfinished">Costo anual equivalente</translation>
+    </message>
+    <message>
+        <source>goods and carrying</source>
+        <translation type="unfinished">compras y acarreo</translation>
+    </message>
+    <message>
+        <source>wages</source>
+        <translation type="unfinished">pago de jornales</translation>
+    </message>
+    <message>
+        <source>Enter prices and when the works start to see when money is needed.</source>
+        <translation type="unfinished">Anote los precios y cuándo empieza la obra para ver cuándo se necesita dinero.</translation>
+    </message>
+    <message>
+        <source>Money needed up to then</source>
+        <translation type="unfinished">Dinero necesario hasta ese día</translation>
+    </message>
+    <message>
+        <source>Money needed on the day</source>
+        <translation type="unfinished">Dinero necesario ese día</translation>
+    </message>
+    <message>
+        <source>when it rises, the outcome rises</source>
+        <comment>of an input</comment>
+        <translation type="unfinished">si sube, el resultado sube</translation>
+    </message>
+    <message>
+        <source>when it rises, the outcome falls</source>
+        <comment>of an input</comment>
+        <translation type="unfinished">si sube, el resultado baja</translation>
+    </message>
+    <message>
+        <source>goods and carrying %1</source>
+        <comment>amount of money</comment>
+        <translation type="unfinished">compras y acarreo %1</translation>
+    </message>
+    <message>
+        <source>wages %1</source>
+        <comment>amount of money</comment>
+        <translation type="unfinished">pago de jornales %1</translation>
+    </message>
+    <message>
+        <source>together up to then %1</source>
+        <comment>amount of money</comment>
+        <translation type="unfinished">en total hasta ese día %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>date: amounts</comment>
+        <translation type="unfinished">%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: price not known</source>
+        <comment>lining</comment>
+        <translation type="unfinished">%1: no se sabe el precio</translation>
+    </message>
+    <message>
+        <source>%1: %2 a year (building it %3, upkeep %4), lasts %5</source>
+        <comment>lining: amounts, years</comment>
+        <translation type="unfinished">%1: %2 al año (hacerlo %3, mantenimiento %4), dura %5</translation>
+    </message>
+    <message>
+        <source>%1 a year for each %2</source>
+        <comment>amount of money, volume</comment>
+        <translation type="unfinished">%1 al año por cada %2</translation>
+    </message>
+    <message>
+        <source>%1: %2 of the spread</source>
+        <comment>input, percentage</comment>
+        <translation type="unfinished">%1: %2 de la variación</translation>
+    </message>
+    <message>
+        <source>%1 across, %2 deep</source>
+        <comment>diameter, depth</comment>
+        <translation type="unfinished">%1 de diámetro, %2 de profundidad</translation>
+    </message>
+    <message>
+        <source>%1 × %2 × %3</source>
+        <comment>length, width, depth</comment>
+        <translation type="unfinished">%1 × %2 × %3</translation>
+    </message>
+    <message>
+        <source>%1 cannot be built.</source>
+        <translation type="unfinished">%1: no se puede construir.</translation>
+    </message>
+    <message>
+        <source>person: %1</source>
+        <translation type="unfinished">persona: %1</translation>
+    </message>
+    <message>
+        <source>Add an option to see the tanks side by side.</source>
+        <translation type="unfinished">Agregue una opción para ver los tanques lado a lado.</translation>
+    </message>
+    <message>
+        <source>None of the options can be built.</source>
+        <translation type="unfinished">Ninguna de las opciones se puede construir.</translation>
+    </message>
+    <message>
+        <source>labourers</source>
+        <translation type="unfinished">peones</translation>
+    </message>
+    <message>
+        <source>masons</source>
+        <translation type="unfinished">albañiles</translation>
+    </message>
+    <message>
+        <source>people wetting</source>
+        <translation type="unfinished">personas que mojan</translation>
+    </message>
+    <message>
+        <source>goes on until %1 →</source>
+        <translation type="unfinished">sigue hasta el %1 →</translation>
+    </message>
+    <message>
+        <source>Enter when the works start and who is there to see the people of each day.</source>
+        <translation type="unfinished">Anote cuándo empieza la obra y con quiénes se cuenta para ver las personas de cada día.</translation>
+    </message>
+    <message>
+        <source>People on a day</source>
+        <translation type="unfinished">Personas en un día</translation>
+    </message>
+    <message>
+        <source>8 times in ten</source>
+        <translation type="unfinished">8 veces de cada diez</translation>
+    </message>
+    <message>
+        <source>half of the times less</source>
+        <translation type="unfinished">la mitad de las veces, menos</translation>
+    </message>
+    <message>
+        <source>all times</source>
+        <translation type="unfinished">todas las veces</translation>
+    </message>
+    <message>
+        <source>as entered</source>
+        <translation type="unfinished">con lo anotado</translation>
+    </message>
+    <message>
+        <source>What the spread comes from:</source>
+        <translation type="unfinished">De dónde viene la variación:</translation>
+    </message>
+    <message>
+        <source>raises the outcome</source>
+        <comment>an input that grows</comment>
+        <translation type="unfinished">hace subir el resultado</translation>
+    </message>
+    <message>
+        <source>lowers the outcome</source>
+        <comment>an input that grows</comment>
+        <translation type="unfinished">hace bajar el resultado</translation>
+    </message>
+    <message>
+        <source>How far the numbers may be off is not worked out yet.</source>
+        <translation type="unfinished">Todavía no se ha calculado cuánto pueden fallar los números.</translation>
+    </message>
+    <message>
+        <source>first coat as planned, and best</source>
+        <translation type="unfinished">primera capa según el plan, y la mejor semana</translation>
+    </message>
+    <message>
+        <source>first coat as planned</source>
+        <translation type="unfinished">primera capa según el plan</translation>
+    </message>
+    <message>
+        <source>best week</source>
+        <translation type="unfinished">mejor semana</translation>
+    </message>
+    <message>
+        <source>Enter the weather to see in which weeks coats are likely to stay undisturbed.</source>
+        <translation type="unfinished">Anote el clima para ver en qué semanas es probable que las capas queden sin contratiempos.</translation>
+    </message>
+    <message>
+        <source>planned, best</source>
+        <translation type="unfinished">prevista, la mejor</translation>
+    </message>
+    <message>
+        <source>planned</source>
+        <translation type="unfinished">prevista</translation>
+    </message>
+    <message>
+        <source>best</source>
+        <translation type="unfinished">la mejor</translation>
+    </message>
+    <message>
+        <source>Times in ten that coats of this week stay undisturbed</source>
+        <translation type="unfinished">Veces de cada diez en que las capas de esta semana quedan sin contratiempos</translation>
+    </message>
+    <message>
+        <source>no work on this day</source>
+        <translation type="unfinished">este día no se trabaja</translation>
+    </message>
+    <message>
+        <source>work</source>
+        <translation type="unfinished">trabajo</translation>
+    </message>
+    <message>
+        <source>no room to slip</source>
+        <translation type="unfinished">sin holgura</translation>
+    </message>
+    <message>
+        <source>room to slip</source>
+        <translation type="unfinished">holgura</translation>
+    </message>
+    <message>
+        <source>kept wet</source>
+        <translation type="unfinished">se mantiene mojado</translation>
+    </message>
+    <message>
+        <source>filling</source>
+        <translation type="unfinished">llenado</translation>
+    </message>
+    <message>
+        <source>last day</source>
+        <translation type="unfinished">último día</translation>
+    </message>
+    <message>
+        <source>until %1</source>
+        <translation type="unfinished">hasta el %1</translation>
+    </message>
+    <message>
+        <source>%1: not before %2</source>
+        <translation type="unfinished">%1: no antes del %2</translation>
+    </message>
+    <message>
+        <source>Enter when the works start and who is there to see their days.</source>
+        <translation type="unfinished">Anote cuándo empieza la obra y con quiénes se cuenta para ver los días de cada tarea.</translation>
+    </message>
+    <message>
+        <source>%1 labourer</source>
+        <translation type="unfinished">%1 peón</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 labourers</source>
+        <translation type="unfinished">
+            <numerusform>%1 peón</numerusform>
+            <numerusform>%1 peones</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 mason</source>
+        <translation type="unfinished">%1 albañil</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 masons</source>
+        <translation type="unfinished">
+            <numerusform>%1 albañil</numerusform>
+            <numerusform>%1 albañiles</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 person wetting</source>
+        <translation type="unfinished">%1 persona que moja</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 people wetting</source>
+        <translation type="unfinished">
+            <numerusform>%1 persona que moja</numerusform>
+            <numerusform>%1 personas que mojan</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>people (so many of them masons)</comment>
+        <translation type="unfinished">%1 (%2)</translation>
+    </message>
+    <message>
+        <source>room to slip: %1</source>
+        <translation type="unfinished">holgura: %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>last day of something</comment>
+        <translation type="unfinished">%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: %2; %3</source>
+        <comment>task: when and who; how far it may slip</comment>
+        <translation type="unfinished">%1: %2; %3</translation>
+    </message>
+    <message>
+        <source>%1 for wetting</source>
+        <comment>litres of water</comment>
+        <translation type="unfinished">%1 para mojar</translation>
+    </message>
+    <message>
+        <source>nobody</source>
+        <translation type="unfinished">nadie</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>date: people</comment>
+        <translation type="unfinished">%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 flow in</source>
+        <comment>litres</comment>
+        <translation type="unfinished">entran %1</translation>
+    </message>
+    <message>
+        <source>%1 are lost</source>
+        <comment>litres</comment>
+        <translation type="unfinished">se pierden %1</translation>
+    </message>
+    <message>
+        <source>%1: %2. In the evening %3 over the floor, %4.</source>
+        <comment>date: flows; level, volume</comment>
+        <translation type="unfinished">%1: %2. Al anochecer, %3 sobre el piso, %4.</translation>
+    </message>
+    <message>
+        <source>%1 to keep the %2 of wall above the water wet.</source>
+        <translation type="unfinished">%1 para mantener mojados los %2 de pared que quedan sobre el agua.</translation>
+    </message>
+    <message>
+        <source>Week from %1: undisturbed %2 times of %3; heavy rain %4, frost %5, heat or cold %6</source>
+        <translation type="unfinished">Semana desde el %1: sin contratiempos %2 veces de %3; lluvia fuerte %4, helada %5, calor o frío %6</translation>
+    </message>
 </context>
 <context>
     <name>Figures</name>
@@ -696,10 +1100,6 @@ Piedra %3</translation>
     <message>
         <source>%1: %2 to %3</source>
         <translation type="unfinished">%1: %2 a %3</translation>
-    </message>
-    <message>
-        <source>%1 after the first day of digging, %2</source>
-        <translation type="unfinished">%1 después del primer día de cavar, %2</translation>
     </message>
     <message>
         <source>The clear inside, grown by all coats square to their faces and by the stone bed under the floor.</source>
@@ -801,6 +1201,42 @@ profundidad interior %3</translation>
         <source>Target: %1 years in ten with water all year.</source>
         <translation type="unfinished">Meta: %1 años de cada diez con agua todo el año.</translation>
     </message>
+    <message>
+        <source>Cost, all together</source>
+        <translation type="unfinished">Costo, en total</translation>
+    </message>
+    <message>
+        <source>Money is not part of this project: see the tab Money.</source>
+        <translation type="unfinished">El dinero no es parte de este proyecto: vea la pestaña Dinero.</translation>
+    </message>
+    <message>
+        <source>Materials %1, labour %2, other %3, carriage %4, contingency %5.</source>
+        <translation type="unfinished">Materiales %1, mano de obra %2, otros %3, acarreo %4, imprevistos %5.</translation>
+    </message>
+    <message>
+        <source>Paid %1, given %2.</source>
+        <translation type="unfinished">Se paga %1, se aporta %2.</translation>
+    </message>
+    <message>
+        <source>%1 for each cubic metre held.</source>
+        <translation type="unfinished">%1 por cada metro cúbico de cabida.</translation>
+    </message>
+    <message>
+        <source>Prices that are missing: %1. The sum is too small.</source>
+        <translation type="unfinished">Precios que faltan: %1. La suma queda corta.</translation>
+    </message>
+    <message>
+        <source>over %1</source>
+        <translation type="unfinished">más de %1</translation>
+    </message>
+    <message>
+        <source>paid %1, given %2</source>
+        <translation type="unfinished">se paga %1, se aporta %2</translation>
+    </message>
+    <message>
+        <source>%1 after the first day of the works, %2</source>
+        <translation type="unfinished">%1 después del primer día de la obra, %2</translation>
+    </message>
 </context>
 <context>
     <name>Handouts</name>
@@ -851,10 +1287,6 @@ profundidad interior %3</translation>
     <message>
         <source>Work</source>
         <translation type="unfinished">Trabajo</translation>
-    </message>
-    <message>
-        <source>Solid bar: work. Hatched bar: keep wet, rest days too. Triangle: last day.</source>
-        <translation type="unfinished">Barra llena: trabajo. Barra rayada: mantener mojado, también los días de descanso. Triángulo: último día.</translation>
     </message>
     <message>
         <source>Cover the fresh coat with sacks and keep them wet day and night, rest days too. Tick each wetting. Plaster that dries early cracks and leaks.</source>
@@ -1237,10 +1669,6 @@ profundidad interior %3</translation>
     <message>
         <source>Batches for the whole coat</source>
         <translation type="unfinished">Tandas para toda la capa</translation>
-    </message>
-    <message>
-        <source>Place the coat in one go, in one day: %1 people needed, %2 planned.</source>
-        <translation type="unfinished">Coloque la capa de una sola vez, en un día: hacen falta %1 personas, hay %2 previstas.</translation>
     </message>
     <message>
         <source>Coat %1: %2 thick on %3</source>
@@ -2702,6 +3130,798 @@ Comprobación: %2</translation>
         <source>A peg P is a corner of the platform. Heights are told from the finished platform, which the rim of the tank is level with. A peg Q stands straight out from the corner of its number, where the face of the cut or the fill meets the ground.</source>
         <translation type="unfinished">Una estaca P es una esquina de la plataforma. Las alturas se dicen desde la plataforma terminada, que está a nivel con el borde del tanque. Una estaca Q está derecho hacia afuera de la esquina de su número, donde la cara del corte o del relleno encuentra el terreno.</translation>
     </message>
+    <message>
+        <source>Materials together</source>
+        <translation type="unfinished">Materiales, en total</translation>
+    </message>
+    <message>
+        <source>Wages together</source>
+        <translation type="unfinished">Pago de jornales, en total</translation>
+    </message>
+    <message>
+        <source>Other things together</source>
+        <translation type="unfinished">Otras cosas, en total</translation>
+    </message>
+    <message>
+        <source>For what</source>
+        <translation type="unfinished">Para qué</translation>
+    </message>
+    <message>
+        <source>How much</source>
+        <translation type="unfinished">Cuánto</translation>
+    </message>
+    <message>
+        <source>Price of one</source>
+        <translation type="unfinished">Precio por unidad</translation>
+    </message>
+    <message>
+        <source>Amount</source>
+        <translation type="unfinished">Monto</translation>
+    </message>
+    <message>
+        <source>Given</source>
+        <translation type="unfinished">Aporte</translation>
+    </message>
+    <message>
+        <source>Cash</source>
+        <translation type="unfinished">Efectivo</translation>
+    </message>
+    <message>
+        <source>%1; split each piece into %2</source>
+        <translation type="unfinished">%1; partir cada pieza en %2</translation>
+    </message>
+    <message>
+        <source>Carrying it to the place</source>
+        <translation type="unfinished">Acarreo hasta el lugar</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation type="unfinished">Lo lleva</translation>
+    </message>
+    <message>
+        <source>Weight</source>
+        <translation type="unfinished">Peso</translation>
+    </message>
+    <message>
+        <source>Loads</source>
+        <translation type="unfinished">Cargas</translation>
+    </message>
+    <message>
+        <source>Days of one carrier</source>
+        <translation type="unfinished">Días si lleva uno solo</translation>
+    </message>
+    <message>
+        <source>No price is known for: %1. The sums here are without them.</source>
+        <translation type="unfinished">No se conoce el precio de: %1. Las sumas de aquí no lo incluyen.</translation>
+    </message>
+    <message>
+        <source>Wages</source>
+        <translation type="unfinished">Pago de jornales</translation>
+    </message>
+    <message>
+        <source>Other things</source>
+        <translation type="unfinished">Otras cosas</translation>
+    </message>
+    <message>
+        <source>Carrying</source>
+        <translation type="unfinished">Acarreo</translation>
+    </message>
+    <message>
+        <source>Put aside for what is not foreseen, %1</source>
+        <translation type="unfinished">Reserva para imprevistos, %1</translation>
+    </message>
+    <message>
+        <source>All together</source>
+        <translation type="unfinished">En total</translation>
+    </message>
+    <message>
+        <source>Of it given in work and kind</source>
+        <translation type="unfinished">De eso, aportado en trabajo y en especie</translation>
+    </message>
+    <message>
+        <source>Of it in cash</source>
+        <translation type="unfinished">De eso, en efectivo</translation>
+    </message>
+    <message>
+        <source>Agreed</source>
+        <translation type="unfinished">De acuerdo</translation>
+    </message>
+    <message>
+        <source>For</source>
+        <translation type="unfinished">Por</translation>
+    </message>
+    <message>
+        <source>Name and date</source>
+        <translation type="unfinished">Nombre y fecha</translation>
+    </message>
+    <message>
+        <source>or thumb</source>
+        <translation type="unfinished">o huella</translation>
+    </message>
+    <message>
+        <source>the household or group</source>
+        <translation type="unfinished">la familia o el grupo</translation>
+    </message>
+    <message>
+        <source>masons and labourers</source>
+        <translation type="unfinished">albañiles y peones</translation>
+    </message>
+    <message>
+        <source>who pays a share</source>
+        <translation type="unfinished">quien paga una parte</translation>
+    </message>
+    <message>
+        <source>a witness</source>
+        <translation type="unfinished">un testigo</translation>
+    </message>
+    <message>
+        <source>%1, after a quarter of the day</source>
+        <translation type="unfinished">%1, pasado un cuarto del día</translation>
+    </message>
+    <message>
+        <source>%1, for the last quarter of the day</source>
+        <translation type="unfinished">%1, en el último cuarto del día</translation>
+    </message>
+    <message>
+        <source>%1, at midday</source>
+        <translation type="unfinished">%1, al mediodía</translation>
+    </message>
+    <message>
+        <source>%1 for wetting</source>
+        <translation type="unfinished">%1 para mojar</translation>
+    </message>
+    <message>
+        <source>%1, masons among them: %2</source>
+        <translation type="unfinished">%1, albañiles entre ellas: %2</translation>
+    </message>
+    <message>
+        <source>%1, rest days too</source>
+        <translation type="unfinished">%1, también los días de descanso</translation>
+    </message>
+    <message>
+        <source>no room to slip</source>
+        <translation type="unfinished">sin holgura</translation>
+    </message>
+    <message>
+        <source>may slip %1</source>
+        <translation type="unfinished">puede atrasarse %1</translation>
+    </message>
+    <message>
+        <source>Solid bar: work. Hatched bar: keep wet, rest days too. Open bar: the tank fills or is watched. Triangle alone: last day.</source>
+        <translation type="unfinished">Barra llena: trabajo. Barra rayada: mantener mojado, también los días de descanso. Barra vacía: el tanque se llena o se vigila. Triángulo solo: último día.</translation>
+    </message>
+    <message>
+        <source>Arrow at the right: later than these bars reach.</source>
+        <translation type="unfinished">Flecha a la derecha: más tarde de lo que alcanzan estas barras.</translation>
+    </message>
+    <message>
+        <source>No room to slip: when this is late, the end is late.</source>
+        <translation type="unfinished">Sin holgura: si esto se atrasa, se atrasa el final.</translation>
+    </message>
+    <message>
+        <source>%1 a day</source>
+        <translation type="unfinished">%1 al día</translation>
+    </message>
+    <message>
+        <source>%1, what the source gives</source>
+        <translation type="unfinished">%1, lo que da la fuente</translation>
+    </message>
+    <message>
+        <source>%1, as entered</source>
+        <translation type="unfinished">%1, según lo anotado</translation>
+    </message>
+    <message>
+        <source>Filling starts</source>
+        <translation type="unfinished">Empieza el llenado</translation>
+    </message>
+    <message>
+        <source>It must start no later than</source>
+        <translation type="unfinished">Debe empezar a más tardar el</translation>
+    </message>
+    <message>
+        <source>The tank is full on</source>
+        <translation type="unfinished">El tanque queda lleno el</translation>
+    </message>
+    <message>
+        <source>not within a year</source>
+        <translation type="unfinished">tarda más de un año</translation>
+    </message>
+    <message>
+        <source>Flows in on the first day</source>
+        <translation type="unfinished">Entra el primer día</translation>
+    </message>
+    <message>
+        <source>The water may rise in a day by at most</source>
+        <translation type="unfinished">El agua puede subir en un día, como máximo</translation>
+    </message>
+    <message>
+        <source>Water for sacks after the last curing day</source>
+        <translation type="unfinished">Agua para los costales después del último día de curado</translation>
+    </message>
+    <message>
+        <source>Water to bring by hand, to cover all walls in time</source>
+        <translation type="unfinished">Agua que hay que traer a mano para cubrir a tiempo todas las paredes</translation>
+    </message>
+    <message>
+        <source>Filling</source>
+        <translation type="unfinished">Llenado</translation>
+    </message>
+    <message>
+        <source>Walls that stay under wet sacks until the water covers them</source>
+        <translation type="unfinished">Paredes que siguen bajo costales mojados hasta que el agua las cubra</translation>
+    </message>
+    <message>
+        <source>Height above the finished floor</source>
+        <translation type="unfinished">Altura sobre el piso terminado</translation>
+    </message>
+    <message>
+        <source>Wall</source>
+        <translation type="unfinished">Pared</translation>
+    </message>
+    <message>
+        <source>Keep wet until</source>
+        <translation type="unfinished">Mantener mojada hasta el</translation>
+    </message>
+    <message>
+        <source>Wet for</source>
+        <translation type="unfinished">Mojada durante</translation>
+    </message>
+    <message>
+        <source>The water rises, first by days, then by weeks</source>
+        <translation type="unfinished">Cómo sube el agua, primero por días, luego por semanas</translation>
+    </message>
+    <message>
+        <source>The water rises day by day</source>
+        <translation type="unfinished">Cómo sube el agua día por día</translation>
+    </message>
+    <message>
+        <source>Level: above the finished floor, in the evening of the day, or of the week&apos;s last day. Write beside it what the rod shows.</source>
+        <translation type="unfinished">Nivel: sobre el piso terminado, al anochecer del día o del último día de la semana. Anote al lado lo que marca la vara.</translation>
+    </message>
+    <message>
+        <source>Day or week</source>
+        <translation type="unfinished">Día o semana</translation>
+    </message>
+    <message>
+        <source>Runs in</source>
+        <translation type="unfinished">Entra</translation>
+    </message>
+    <message>
+        <source>To wet sacks</source>
+        <translation type="unfinished">Para mojar costales</translation>
+    </message>
+    <message>
+        <source>Level measured</source>
+        <translation type="unfinished">Nivel medido</translation>
+    </message>
+    <message>
+        <source>No one enters the tank while it fills. The fence stands, ladder and rope hang inside.</source>
+        <translation type="unfinished">Nadie entra al tanque mientras se llena. La cerca está puesta; la escalera y la soga cuelgan adentro.</translation>
+    </message>
+    <message>
+        <source>Filling begun on:</source>
+        <translation type="unfinished">Llenado empezado el:</translation>
+    </message>
+    <message>
+        <source>Full on:</source>
+        <translation type="unfinished">Lleno el:</translation>
+    </message>
+    <message>
+        <source>Hour %1</source>
+        <translation type="unfinished">Hora %1</translation>
+    </message>
+    <message>
+        <source>Place the coat in one go, within %1: %2 people needed, %3 planned; masons among them: %4 needed, %5 planned.</source>
+        <translation type="unfinished">Coloque la capa de una sola vez, en %1 como máximo: personas necesarias %2, previstas %3; albañiles entre ellas: necesarios %4, previstos %5.</translation>
+    </message>
+    <message>
+        <source>Price of the lining</source>
+        <translation type="unfinished">Precio del revestimiento</translation>
+    </message>
+    <message>
+        <source>Digging and platform</source>
+        <translation type="unfinished">Excavación y plataforma</translation>
+    </message>
+    <message>
+        <source>Capital</source>
+        <translation type="unfinished">Capital</translation>
+    </message>
+    <message>
+        <source>Life</source>
+        <translation type="unfinished">Duración</translation>
+    </message>
+    <message>
+        <source>Factor</source>
+        <translation type="unfinished">Factor</translation>
+    </message>
+    <message>
+        <source>Upkeep a year</source>
+        <translation type="unfinished">Mantenimiento al año</translation>
+    </message>
+    <message>
+        <source>Cost a year</source>
+        <translation type="unfinished">Costo anual equivalente</translation>
+    </message>
+    <message>
+        <source>Cost a year for each m³ held</source>
+        <translation type="unfinished">Costo anual equivalente por cada m³ de cabida</translation>
+    </message>
+    <message>
+        <source>Lining</source>
+        <translation type="unfinished">Revestimiento</translation>
+    </message>
+    <message>
+        <source>Linings by what they cost a year</source>
+        <translation type="unfinished">Revestimientos según su costo anual equivalente</translation>
+    </message>
+    <message>
+        <source>Cost a year = capital × factor + upkeep; factor = i (1 + i)^n / ((1 + i)^n − 1), with i interest a year (%1 %2) and n life in years %3.</source>
+        <translation type="unfinished">Costo anual equivalente = capital × factor + mantenimiento; factor = i (1 + i)^n / ((1 + i)^n − 1), con i interés al año (%1 %2) y n duración en años %3.</translation>
+    </message>
+    <message>
+        <source>Cost of a cubic metre</source>
+        <translation type="unfinished">Costo de un metro cúbico</translation>
+    </message>
+    <message>
+        <source>Each m³ held = the whole bill ÷ water when full: %1 ÷ %2 = %3.</source>
+        <translation type="unfinished">Cada m³ de cabida = todo el presupuesto ÷ agua con el tanque lleno: %1 ÷ %2 = %3.</translation>
+    </message>
+    <message>
+        <source>Each m³ delivered = cost a year ÷ water drawn in the dry months of a mean year: %1 ÷ %2 = %3.</source>
+        <translation type="unfinished">Cada m³ entregado = costo anual equivalente ÷ agua sacada en los meses secos de un año promedio: %1 ÷ %2 = %3.</translation>
+    </message>
+    <message>
+        <source>Dry months, with rain below half of the reference evapotranspiration %1: %2.</source>
+        <translation type="unfinished">Meses secos, con lluvia por debajo de la mitad de la evapotranspiración de referencia %1: %2.</translation>
+    </message>
+    <message>
+        <source>What a m³ delivered costs is not reckoned: whether the water lasts is not asked.</source>
+        <translation type="unfinished">No se calcula lo que cuesta un m³ entregado: no se ha preguntado si el agua alcanza.</translation>
+    </message>
+    <message>
+        <source>Cash needed, first by days, then by weeks</source>
+        <translation type="unfinished">Efectivo necesario, primero por días, luego por semanas</translation>
+    </message>
+    <message>
+        <source>Goods and carrying</source>
+        <translation type="unfinished">Compras y acarreo</translation>
+    </message>
+    <message>
+        <source>Together so far</source>
+        <translation type="unfinished">Total hasta aquí</translation>
+    </message>
+    <message>
+        <source>enough</source>
+        <translation type="unfinished">suficientes</translation>
+    </message>
+    <message>
+        <source>TOO FEW</source>
+        <translation type="unfinished">FALTAN</translation>
+    </message>
+    <message>
+        <source>People on the coat</source>
+        <translation type="unfinished">Personas en la capa</translation>
+    </message>
+    <message>
+        <source>Masons among them</source>
+        <translation type="unfinished">Albañiles entre ellas</translation>
+    </message>
+    <message>
+        <source>Batches an hour</source>
+        <translation type="unfinished">Tandas por hora</translation>
+    </message>
+    <message>
+        <source>Mixing places</source>
+        <translation type="unfinished">Lugares de mezcla</translation>
+    </message>
+    <message>
+        <source>In one go</source>
+        <translation type="unfinished">De una sola vez</translation>
+    </message>
+    <message>
+        <source>Needed</source>
+        <translation type="unfinished">Se necesitan</translation>
+    </message>
+    <message>
+        <source>There</source>
+        <translation type="unfinished">Hay</translation>
+    </message>
+    <message>
+        <source>in time</source>
+        <translation type="unfinished">a tiempo</translation>
+    </message>
+    <message>
+        <source>TOO LATE</source>
+        <translation type="unfinished">TARDE</translation>
+    </message>
+    <message>
+        <source>Putting on a batch</source>
+        <translation type="unfinished">Colocar una tanda</translation>
+    </message>
+    <message>
+        <source>takes</source>
+        <translation type="unfinished">tarda</translation>
+    </message>
+    <message>
+        <source>may take</source>
+        <translation type="unfinished">puede tardar</translation>
+    </message>
+    <message>
+        <source>with a whole bag</source>
+        <translation type="unfinished">con una bolsa entera</translation>
+    </message>
+    <message>
+        <source>with half a bag</source>
+        <translation type="unfinished">con media bolsa</translation>
+    </message>
+    <message>
+        <source>Ready beside the pit before the first batch</source>
+        <translation type="unfinished">Listo junto a la excavación antes de la primera tanda</translation>
+    </message>
+    <message>
+        <source>Ready</source>
+        <translation type="unfinished">Listo</translation>
+    </message>
+    <message>
+        <source>Bags of cement</source>
+        <translation type="unfinished">Bolsas de cemento</translation>
+    </message>
+    <message>
+        <source>Water for mixing</source>
+        <translation type="unfinished">Agua para mezclar</translation>
+    </message>
+    <message>
+        <source>Sacks to cover the coat</source>
+        <translation type="unfinished">Costales para cubrir la capa</translation>
+    </message>
+    <message>
+        <source>Batches with a whole bag: %1. Tick a box for each; by the end of an hour its row must be full.</source>
+        <translation type="unfinished">Tandas de una bolsa entera: %1. Marque una casilla por cada una; al terminar cada hora su fila debe estar llena.</translation>
+    </message>
+    <message>
+        <source>Batches with a whole bag: %1. Tick a box for every %2; by the end of an hour its row must be full.</source>
+        <translation type="unfinished">Tandas de una bolsa entera: %1. Marque una casilla por cada %2 tandas; al terminar cada hora su fila debe estar llena.</translation>
+    </message>
+    <message>
+        <source>Coat %1, within %2: %3 of work</source>
+        <translation type="unfinished">Capa %1, en %2 como máximo: %3 de trabajo</translation>
+    </message>
+    <message>
+        <source>A coat that is begun is finished the same day: plaster put beside plaster that has set does not hold water.</source>
+        <translation type="unfinished">Capa que se empieza se termina el mismo día: el repello puesto junto a otro ya fraguado no retiene el agua.</translation>
+    </message>
+    <message>
+        <source>Option %1 cannot be built: %2</source>
+        <translation type="unfinished">La opción %1 no se puede construir: %2</translation>
+    </message>
+    <message>
+        <source>What is changed</source>
+        <translation type="unfinished">Qué se cambia</translation>
+    </message>
+    <message>
+        <source>What comes of it</source>
+        <translation type="unfinished">Qué resulta</translation>
+    </message>
+    <message>
+        <source>≠ and heavy type: not as in A.</source>
+        <translation type="unfinished">≠ y letra negrita: distinto de A.</translation>
+    </message>
+    <message>
+        <source>Lines that are the same in all options are left out.</source>
+        <translation type="unfinished">No se muestran las líneas que son iguales en todas las opciones.</translation>
+    </message>
+    <message>
+        <source>Each coat in one go</source>
+        <translation type="unfinished">Cada capa de una sola vez</translation>
+    </message>
+    <message>
+        <source>First filling</source>
+        <translation type="unfinished">Primer llenado</translation>
+    </message>
+    <message>
+        <source>Bill and shares</source>
+        <translation type="unfinished">Presupuesto y aportes</translation>
+    </message>
+    <message>
+        <source>Works: tasks, people and weather</source>
+        <translation type="unfinished">Obra: tareas, personas y clima</translation>
+    </message>
+    <message>
+        <source>Money: linings and ranges</source>
+        <translation type="unfinished">Dinero: revestimientos y rangos</translation>
+    </message>
+    <message>
+        <source>Options side by side</source>
+        <translation type="unfinished">Opciones lado a lado</translation>
+    </message>
+    <message>
+        <source>As entered</source>
+        <translation type="unfinished">Con lo anotado</translation>
+    </message>
+    <message>
+        <source>P10</source>
+        <translation type="unfinished">P10</translation>
+    </message>
+    <message>
+        <source>P50</source>
+        <translation type="unfinished">P50</translation>
+    </message>
+    <message>
+        <source>P90</source>
+        <translation type="unfinished">P90</translation>
+    </message>
+    <message>
+        <source>Input</source>
+        <translation type="unfinished">Dato</translation>
+    </message>
+    <message>
+        <source>What drives the spread</source>
+        <translation type="unfinished">De dónde viene la variación</translation>
+    </message>
+    <message>
+        <source>Low and high: how far an input may lie from what is entered. Then its share of the spread; +: more of the input makes more, −: more of it makes less.</source>
+        <translation type="unfinished">Baja y alta: cuánto puede apartarse un dato de lo anotado. Después, su parte de la variación; +: si el dato sube, el resultado sube; −: si el dato sube, el resultado baja.</translation>
+    </message>
+    <message>
+        <source>How sure the numbers are</source>
+        <translation type="unfinished">Qué tan seguros son los números</translation>
+    </message>
+    <message>
+        <source>The ranges were not drawn when this page was made.</source>
+        <translation type="unfinished">Cuando se hizo esta página no se habían sorteado los rangos.</translation>
+    </message>
+    <message>
+        <source>%1 draws; each input triangular between low and high about what is entered. 1 draw in 10 is below P10, half are below P50, 9 in 10 below P90. The draws start with the number %2: the same number gives the same answer.</source>
+        <translation type="unfinished">%1 sorteos; cada dato se reparte en triángulo entre su valor bajo y su valor alto, alrededor de lo anotado. 1 de cada 10 sorteos queda por debajo de P10, la mitad por debajo de P50, 9 de cada 10 por debajo de P90. Los sorteos empiezan con el número %2: el mismo número da la misma respuesta.</translation>
+    </message>
+    <message>
+        <source>Week from</source>
+        <translation type="unfinished">Semana desde</translation>
+    </message>
+    <message>
+        <source>Good</source>
+        <translation type="unfinished">Bien</translation>
+    </message>
+    <message>
+        <source>Frost</source>
+        <translation type="unfinished">Helada</translation>
+    </message>
+    <message>
+        <source>Heat</source>
+        <translation type="unfinished">Calor</translation>
+    </message>
+    <message>
+        <source>How fast fresh plaster dries is not reckoned: humidity or wind is not known.</source>
+        <translation type="unfinished">No se calcula qué tan rápido se seca el repello fresco: no se conoce la humedad o el viento.</translation>
+    </message>
+    <message>
+        <source>km/h</source>
+        <translation type="unfinished">km/h</translation>
+    </message>
+    <message>
+        <source>How fast fresh plaster dries</source>
+        <translation type="unfinished">Qué tan rápido se seca el repello fresco</translation>
+    </message>
+    <message>
+        <source>Coat</source>
+        <translation type="unfinished">Capa</translation>
+    </message>
+    <message>
+        <source>Air</source>
+        <translation type="unfinished">Aire</translation>
+    </message>
+    <message>
+        <source>E water lost in kg for each m² and hour, Tc and Ta plaster and air in °C, r humidity from 0 to 1, V wind in km/h; the mean weather of the week, plaster as warm as the air.</source>
+        <translation type="unfinished">E agua perdida en kg por cada m² y hora, Tc y Ta repello y aire en °C, r humedad de 0 a 1, V viento en km/h; el clima promedio de la semana, con el repello tan caliente como el aire.</translation>
+    </message>
+    <message>
+        <source>Weather window: how often coats stay undisturbed, week by week</source>
+        <translation type="unfinished">Semanas buenas según el clima: cada cuánto quedan las capas sin contratiempos, semana por semana</translation>
+    </message>
+    <message>
+        <source>Good: nothing disturbs, of all start days of the week and %1 of weather. Rain: %2 or more on the day of a coat or the day after. Frost: a night at or below 0 °C within 7 days of a coat. Heat: a day of a coat outside 5 to 35 °C. * week of the first coat as planned; + best week.</source>
+        <translation type="unfinished">Bien: capas sin contratiempos, de todos los días de comienzo de la semana y %1 de clima. Lluvia: %2 o más el día de una capa o el día siguiente. Helada: una noche a 0 °C o menos dentro de los 7 días de una capa. Calor: un día de una capa fuera de 5 a 35 °C. * semana de la primera capa según el plan; + mejor semana.</translation>
+    </message>
+    <message>
+        <source>wetted</source>
+        <translation type="unfinished">mojado</translation>
+    </message>
+    <message>
+        <source>all %1 times</source>
+        <translation type="unfinished">las %1 veces</translation>
+    </message>
+    <message>
+        <source>Water</source>
+        <translation type="unfinished">Agua</translation>
+    </message>
+    <message>
+        <source>Water covers it on</source>
+        <translation type="unfinished">El agua la cubre el</translation>
+    </message>
+    <message>
+        <source>Covered</source>
+        <translation type="unfinished">Cubierta</translation>
+    </message>
+    <message>
+        <source>from %1 up</source>
+        <translation type="unfinished">de %1 para arriba</translation>
+    </message>
+    <message>
+        <source>Wet the walls</source>
+        <translation type="unfinished">Mojar las paredes</translation>
+    </message>
+    <message>
+        <source>Week</source>
+        <translation type="unfinished">Semana</translation>
+    </message>
+    <message>
+        <source>Water a day, at most</source>
+        <translation type="unfinished">Agua al día, como máximo</translation>
+    </message>
+    <message>
+        <source>Later weeks: a box for each day</source>
+        <translation type="unfinished">Semanas siguientes: una casilla por cada día</translation>
+    </message>
+    <message>
+        <source>While the tank fills: walls that the water has not reached</source>
+        <translation type="unfinished">Mientras se llena el tanque: paredes a las que no ha llegado el agua</translation>
+    </message>
+    <message>
+        <source>When the water covers the walls is not known, or takes more than a year. Sacks stay wet on every wall up to the overflow until water covers it.</source>
+        <translation type="unfinished">No se sabe cuándo cubre el agua las paredes, o tarda más de un año. Los costales se mantienen mojados en todas las paredes hasta el nivel del rebosadero, mientras el agua no las cubra.</translation>
+    </message>
+    <message>
+        <source>After the curing days</source>
+        <translation type="unfinished">Después de los días de curado</translation>
+    </message>
+    <message>
+        <source>Water: for all wetting on that day.</source>
+        <translation type="unfinished">Agua: para todas las mojadas de ese día.</translation>
+    </message>
+    <message>
+        <source>%1; not before %2, as wished</source>
+        <translation type="unfinished">%1; no antes del %2, como se desea</translation>
+    </message>
+    <message>
+        <source>NONE</source>
+        <translation type="unfinished">NINGUNA</translation>
+    </message>
+    <message>
+        <source>All tasks</source>
+        <translation type="unfinished">Todas las tareas</translation>
+    </message>
+    <message>
+        <source>Heavy type and NONE: no room to slip. Curing, filling and watching count all days, other tasks the days that are worked.</source>
+        <translation type="unfinished">Letra negrita y NINGUNA: sin holgura. El curado, el llenado y la vigilancia cuentan todos los días; las demás tareas, los días de trabajo.</translation>
+    </message>
+    <message>
+        <source>Starts</source>
+        <translation type="unfinished">Empieza</translation>
+    </message>
+    <message>
+        <source>Ends</source>
+        <translation type="unfinished">Termina</translation>
+    </message>
+    <message>
+        <source>Takes</source>
+        <translation type="unfinished">Dura</translation>
+    </message>
+    <message>
+        <source>Room</source>
+        <translation type="unfinished">Holgura</translation>
+    </message>
+    <message>
+        <source>%1, all days counted</source>
+        <translation type="unfinished">%1, contando todos los días</translation>
+    </message>
+    <message>
+        <source>%1 that are worked</source>
+        <translation type="unfinished">%1 de trabajo</translation>
+    </message>
+    <message>
+        <source>starts after the end of: %1</source>
+        <translation type="unfinished">empieza después del fin de: %1</translation>
+    </message>
+    <message>
+        <source>starts after the start of: %1</source>
+        <translation type="unfinished">empieza después del comienzo de: %1</translation>
+    </message>
+    <message>
+        <source>ends after the end of: %1</source>
+        <translation type="unfinished">termina después del fin de: %1</translation>
+    </message>
+    <message>
+        <source>ends after the start of: %1</source>
+        <translation type="unfinished">termina después del comienzo de: %1</translation>
+    </message>
+    <message>
+        <source>%1, and %2 more</source>
+        <translation type="unfinished">%1, y además %2</translation>
+    </message>
+    <message>
+        <source>%1, less %2</source>
+        <translation type="unfinished">%1, menos %2</translation>
+    </message>
+    <message>
+        <source>What waits for what</source>
+        <translation type="unfinished">Qué tarea espera a cuál</translation>
+    </message>
+    <message>
+        <source>Its order</source>
+        <translation type="unfinished">Su orden</translation>
+    </message>
+    <message>
+        <source>People by day</source>
+        <translation type="unfinished">Personas por día</translation>
+    </message>
+    <message>
+        <source>Days</source>
+        <translation type="unfinished">Días</translation>
+    </message>
+    <message>
+        <source>Labourers</source>
+        <translation type="unfinished">Peones</translation>
+    </message>
+    <message>
+        <source>Masons</source>
+        <translation type="unfinished">Albañiles</translation>
+    </message>
+    <message>
+        <source>Wetting</source>
+        <translation type="unfinished">Mojado</translation>
+    </message>
+    <message>
+        <source>Dates: critical path method, forward and backward pass %1. Room: days that a task may slip before the last day moves.</source>
+        <translation type="unfinished">Fechas: método de la ruta crítica, pasada hacia adelante y hacia atrás %1. Holgura: días que una tarea se puede atrasar sin que se mueva el último día.</translation>
+    </message>
+    <message>
+        <source>Person-days of each task</source>
+        <translation type="unfinished">Jornales de cada tarea</translation>
+    </message>
+    <message>
+        <source>Used</source>
+        <translation type="unfinished">Usada</translation>
+    </message>
+    <message>
+        <source>Digging the pit by the published norm: %1; by what is told of earlier tanks: %2.</source>
+        <translation type="unfinished">Cavar según la norma publicada: %1; según lo que se cuenta de tanques anteriores: %2.</translation>
+    </message>
+    <message>
+        <source>Rates in force</source>
+        <translation type="unfinished">Rendimientos que se usan</translation>
+    </message>
+    <message>
+        <source>Measured on site</source>
+        <translation type="unfinished">Medido en la obra</translation>
+    </message>
+    <message>
+        <source>Records</source>
+        <translation type="unfinished">Registros</translation>
+    </message>
+    <message>
+        <source>Least</source>
+        <translation type="unfinished">Menor</translation>
+    </message>
+    <message>
+        <source>Median</source>
+        <translation type="unfinished">Mediana</translation>
+    </message>
+    <message>
+        <source>Most</source>
+        <translation type="unfinished">Mayor</translation>
+    </message>
+    <message>
+        <source>Entered</source>
+        <translation type="unfinished">Anotado</translation>
+    </message>
+    <message>
+        <source>The medians stand in place of what is entered, on all sheets.</source>
+        <translation type="unfinished">Las medianas toman el lugar de lo anotado, en todas las hojas.</translation>
+    </message>
+    <message>
+        <source>What is entered is in force; the records are not used.</source>
+        <translation type="unfinished">Vale lo anotado; los registros no se usan.</translation>
+    </message>
 </context>
 <context>
     <name>Summary</name>
@@ -2817,6 +4037,46 @@ Comprobación: %2</translation>
         <source>Will the water last</source>
         <translation type="unfinished">¿Alcanzará el agua?</translation>
     </message>
+    <message>
+        <source>Dates</source>
+        <translation type="unfinished">Fechas</translation>
+    </message>
+    <message>
+        <source>Coats in one go</source>
+        <translation type="unfinished">Capas de una sola vez</translation>
+    </message>
+    <message>
+        <source>First filling</source>
+        <translation type="unfinished">Primer llenado</translation>
+    </message>
+    <message>
+        <source>Weather</source>
+        <translation type="unfinished">Clima</translation>
+    </message>
+    <message>
+        <source>no price</source>
+        <translation type="unfinished">sin precio</translation>
+    </message>
+    <message>
+        <source>Bill</source>
+        <translation type="unfinished">Presupuesto</translation>
+    </message>
+    <message>
+        <source>Money</source>
+        <translation type="unfinished">Dinero</translation>
+    </message>
+    <message>
+        <source>Linings by what they cost a year</source>
+        <translation type="unfinished">Revestimientos según su costo anual equivalente</translation>
+    </message>
+    <message>
+        <source>Options side by side</source>
+        <translation type="unfinished">Opciones lado a lado</translation>
+    </message>
+    <message>
+        <source>How sure is it</source>
+        <translation type="unfinished">¿Qué tan seguro es?</translation>
+    </message>
 </context>
 <context>
     <name>app</name>
@@ -2835,6 +4095,10 @@ Comprobación: %2</translation>
     <message>
         <source>%1: no problems found.</source>
         <translation type="unfinished">%1: no se encontraron problemas.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read: %2</source>
+        <translation type="unfinished">No se puede leer %1: %2</translation>
     </message>
 </context>
 <context>
@@ -2987,6 +4251,18 @@ Comprobación: %2</translation>
         <source>P&amp;ipes</source>
         <translation type="unfinished">Tu&amp;berías</translation>
     </message>
+    <message>
+        <source>Wor&amp;ks</source>
+        <translation type="unfinished">&amp;Obra</translation>
+    </message>
+    <message>
+        <source>&amp;Money</source>
+        <translation type="unfinished">Di&amp;nero</translation>
+    </message>
+    <message>
+        <source>&amp;Options</source>
+        <translation type="unfinished">O&amp;pciones</translation>
+    </message>
 </context>
 <context>
     <name>ui::BillPanel</name>
@@ -3041,6 +4317,45 @@ Comprobación: %2</translation>
     <message>
         <source>ratio</source>
         <translation type="unfinished">razón</translation>
+    </message>
+</context>
+<context>
+    <name>ui::BillTable</name>
+    <message>
+        <source>The bill</source>
+        <translation type="unfinished">El presupuesto</translation>
+    </message>
+    <message>
+        <source>Item</source>
+        <translation type="unfinished">Concepto</translation>
+    </message>
+    <message>
+        <source>Quantity</source>
+        <translation type="unfinished">Cantidad</translation>
+    </message>
+    <message>
+        <source>Price</source>
+        <translation type="unfinished">Precio</translation>
+    </message>
+    <message>
+        <source>Amount</source>
+        <translation type="unfinished">Monto</translation>
+    </message>
+    <message>
+        <source>Given</source>
+        <translation type="unfinished">Aporte</translation>
+    </message>
+    <message>
+        <source>Paid</source>
+        <translation type="unfinished">Pagado</translation>
+    </message>
+    <message>
+        <source>Loads</source>
+        <translation type="unfinished">Cargas</translation>
+    </message>
+    <message>
+        <source>Carriage</source>
+        <translation type="unfinished">Acarreo</translation>
     </message>
 </context>
 <context>
@@ -3255,12 +4570,28 @@ Comprobación: %2</translation>
         <source>Leak test</source>
         <translation type="unfinished">Prueba de fuga</translation>
     </message>
+    <message>
+        <source>First filling</source>
+        <translation type="unfinished">Primer llenado</translation>
+    </message>
+    <message>
+        <source>Loads and money</source>
+        <translation type="unfinished">Cargas y dinero</translation>
+    </message>
+    <message>
+        <source>Limits of the search</source>
+        <translation type="unfinished">Límites de la búsqueda</translation>
+    </message>
 </context>
 <context>
     <name>ui::Export</name>
     <message>
         <source>The ending of “%1” is not one of %2.</source>
         <translation type="unfinished">La terminación de «%1» no es una de estas: %2.</translation>
+    </message>
+    <message>
+        <source>Keep the bare walls wet</source>
+        <translation type="unfinished">Mantener mojadas las paredes descubiertas</translation>
     </message>
 </context>
 <context>
@@ -3536,12 +4867,119 @@ Comprobación: %2</translation>
         <source>Tables with east, north, height in metres (*.csv *.txt *.tsv);;All files (*)</source>
         <translation type="unfinished">Tablas con este, norte, altura en metros (*.csv *.txt *.tsv);;Todos los archivos (*)</translation>
     </message>
+    <message>
+        <source>Works</source>
+        <translation type="unfinished">Obra</translation>
+    </message>
+    <message>
+        <source>Money</source>
+        <translation type="unfinished">Dinero</translation>
+    </message>
+    <message>
+        <source>Options</source>
+        <translation type="unfinished">Opciones</translation>
+    </message>
+    <message>
+        <source>Read a district file</source>
+        <translation type="unfinished">Leer un archivo del distrito</translation>
+    </message>
+    <message>
+        <source>District files (*.district);;All files (*)</source>
+        <translation type="unfinished">Archivos del distrito (*.district);;Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>Write a district file</source>
+        <translation type="unfinished">Escribir un archivo del distrito</translation>
+    </message>
+    <message>
+        <source>District files (*.district)</source>
+        <translation type="unfinished">Archivos del distrito (*.district)</translation>
+    </message>
+    <message>
+        <source>%1: prices, records and rates taken.</source>
+        <translation type="unfinished">%1: se tomaron los precios, registros y rendimientos.</translation>
+    </message>
+    <message>
+        <source>%1 was not written.</source>
+        <translation type="unfinished">No se escribió %1.</translation>
+    </message>
+    <message>
+        <source>Dates for a calendar (*.ics)</source>
+        <translation type="unfinished">Fechas para un calendario (*.ics)</translation>
+    </message>
 </context>
 <context>
     <name>ui::MessageBar</name>
     <message>
         <source>Close this message</source>
         <translation type="unfinished">Cerrar este mensaje</translation>
+    </message>
+</context>
+<context>
+    <name>ui::MoneyPanel</name>
+    <message>
+        <source>What does it cost, and who gives what?</source>
+        <translation type="unfinished">¿Cuánto cuesta, y quién pone qué?</translation>
+    </message>
+    <message>
+        <source>Plan the money</source>
+        <translation type="unfinished">Planear el dinero</translation>
+    </message>
+    <message>
+        <source>Bill</source>
+        <translation type="unfinished">Presupuesto</translation>
+    </message>
+    <message>
+        <source>Prices. A quantity that is left empty comes from the plan.</source>
+        <translation type="unfinished">Precios. Una cantidad que se deja vacía sale del plan.</translation>
+    </message>
+    <message>
+        <source>Read a district file…</source>
+        <translation type="unfinished">Leer un archivo del distrito…</translation>
+    </message>
+    <message>
+        <source>Write a district file…</source>
+        <translation type="unfinished">Escribir un archivo del distrito…</translation>
+    </message>
+    <message>
+        <source>Money by day</source>
+        <translation type="unfinished">Dinero por día</translation>
+    </message>
+    <message>
+        <source>Money needed on each day</source>
+        <translation type="unfinished">Dinero que hace falta cada día</translation>
+    </message>
+    <message>
+        <source>Linings</source>
+        <translation type="unfinished">Revestimientos</translation>
+    </message>
+    <message>
+        <source>Linings by what they cost a year</source>
+        <translation type="unfinished">Revestimientos según su costo anual equivalente</translation>
+    </message>
+    <message>
+        <source>Price of the lining alone, digging left out. For soil-cement an empty price is the bill.</source>
+        <translation type="unfinished">Precio del revestimiento solo, sin contar el cavado. Para suelo-cemento, un precio vacío toma el presupuesto.</translation>
+    </message>
+    <message>
+        <source>How sure is it?</source>
+        <translation type="unfinished">¿Qué tan seguro es?</translation>
+    </message>
+    <message>
+        <source>Being reckoned…</source>
+        <translation type="unfinished">Se está calculando…</translation>
+    </message>
+    <message>
+        <source>What the chart is about</source>
+        <translation type="unfinished">De qué trata el gráfico</translation>
+    </message>
+    <message>
+        <source>Spread of one outcome and what drives it</source>
+        <translation type="unfinished">Variación de un resultado y de qué depende</translation>
+    </message>
+    <message>
+        <source>How far each may lie from the value in force</source>
+        <translation type="unfinished">Cuánto se puede apartar cada uno del valor que se usa</translation>
     </message>
 </context>
 <context>
@@ -3557,6 +4995,120 @@ Comprobación: %2</translation>
     <message>
         <source>%1, %2</source>
         <translation type="unfinished">%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>ui::OptionsPanel</name>
+    <message>
+        <source>Side by side</source>
+        <translation type="unfinished">Lado a lado</translation>
+    </message>
+    <message>
+        <source>The options side by side at one scale</source>
+        <translation type="unfinished">Las opciones lado a lado, a una misma escala</translation>
+    </message>
+    <message>
+        <source>Find a size</source>
+        <translation type="unfinished">Buscar un tamaño</translation>
+    </message>
+    <message>
+        <source>Try all sizes</source>
+        <translation type="unfinished">Probar todos los tamaños</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation type="unfinished">Alto</translation>
+    </message>
+    <message>
+        <source>Share of the sizes tried</source>
+        <translation type="unfinished">Parte de los tamaños ya probada</translation>
+    </message>
+    <message>
+        <source>Money against years without a dry day</source>
+        <translation type="unfinished">Dinero frente a años en que ningún día falta agua</translation>
+    </message>
+    <message>
+        <source>%1. Click, or press Enter, to take this size.</source>
+        <translation type="unfinished">%1. Haga clic, o pulse Intro, para tomar este tamaño.</translation>
+    </message>
+    <message>
+        <source>Take the cheapest that meets the target</source>
+        <translation type="unfinished">Tomar el más barato que cumple la meta</translation>
+    </message>
+    <message>
+        <source>Take the largest within the limits</source>
+        <translation type="unfinished">Tomar el más grande dentro de los límites</translation>
+    </message>
+    <message>
+        <source>Sizes within the limits of footprint and depth: %1.</source>
+        <translation type="unfinished">Tamaños dentro de los límites de área ocupada y profundidad: %1.</translation>
+    </message>
+    <message>
+        <source>The limits stand at the left under “Limits of the search”: with ten bags as the limit, this answers what ten bags can build.</source>
+        <translation type="unfinished">Los límites están a la izquierda, en «Límites de la búsqueda»: con diez bolsas como límite, esto responde qué se puede construir con diez bolsas.</translation>
+    </message>
+    <message>
+        <source>The project has changed since: try again.</source>
+        <translation type="unfinished">El proyecto ha cambiado desde entonces: pruebe otra vez.</translation>
+    </message>
+    <message>
+        <source>Take a size</source>
+        <translation type="unfinished">Tomar un tamaño</translation>
+    </message>
+</context>
+<context>
+    <name>ui::OptionsTable</name>
+    <message>
+        <source>Options side by side</source>
+        <translation type="unfinished">Opciones lado a lado</translation>
+    </message>
+    <message>
+        <source>Add an option</source>
+        <translation type="unfinished">Agregar una opción</translation>
+    </message>
+    <message>
+        <source>Take out the option</source>
+        <translation type="unfinished">Quitar la opción</translation>
+    </message>
+    <message>
+        <source>Build this one</source>
+        <translation type="unfinished">Construir esta</translation>
+    </message>
+    <message>
+        <source>Field in which the options differ</source>
+        <translation type="unfinished">Dato en que se diferencian las opciones</translation>
+    </message>
+    <message>
+        <source>Differ also in…</source>
+        <translation type="unfinished">Diferenciar también en…</translation>
+    </message>
+    <message>
+        <source>Build another option</source>
+        <translation type="unfinished">Construir otra opción</translation>
+    </message>
+    <message>
+        <source>as before</source>
+        <translation type="unfinished">como antes</translation>
+    </message>
+    <message>
+        <source>Field in which options differ</source>
+        <translation type="unfinished">Dato en que se diferencian opciones</translation>
+    </message>
+    <message>
+        <source>A, as it stands</source>
+        <translation type="unfinished">A, tal como está</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation type="unfinished">Nombre</translation>
+    </message>
+    <message>
+        <source>As A. Type a value to change it.</source>
+        <translation type="unfinished">Igual que A. Escriba un valor para cambiarlo.</translation>
+    </message>
+    <message>
+        <source>Name of an option</source>
+        <translation type="unfinished">Nombre de una opción</translation>
     </message>
 </context>
 <context>
@@ -3675,6 +5227,14 @@ Comprobación: %2</translation>
         <source>Nothing was pasted.</source>
         <translation type="unfinished">No se pegó nada.</translation>
     </message>
+    <message>
+        <source>yes</source>
+        <translation type="unfinished">sí</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation type="unfinished">no</translation>
+    </message>
 </context>
 <context>
     <name>ui::SheetsPanel</name>
@@ -3776,6 +5336,53 @@ Comprobación: %2</translation>
     <message>
         <source>The numbers were taken as metres.</source>
         <translation type="unfinished">Los números se tomaron como metros.</translation>
+    </message>
+</context>
+<context>
+    <name>ui::TaskControls</name>
+    <message>
+        <source>As usual</source>
+        <translation type="unfinished">Como de costumbre</translation>
+    </message>
+    <message>
+        <source>The task starts on this day or later</source>
+        <translation type="unfinished">La tarea empieza este día o después</translation>
+    </message>
+    <message>
+        <source>People on the task</source>
+        <translation type="unfinished">Personas en la tarea</translation>
+    </message>
+    <message>
+        <source>Forget what was wished for this task</source>
+        <translation type="unfinished">Olvidar lo que se deseó para esta tarea</translation>
+    </message>
+    <message>
+        <source>not before</source>
+        <translation type="unfinished">no antes del</translation>
+    </message>
+    <message>
+        <source>people</source>
+        <translation type="unfinished">personas</translation>
+    </message>
+    <message>
+        <source>Not before</source>
+        <translation type="unfinished">No antes del</translation>
+    </message>
+    <message>
+        <source>People on a task</source>
+        <translation type="unfinished">Personas en una tarea</translation>
+    </message>
+    <message>
+        <source>Move %1</source>
+        <translation type="unfinished">Mover: %1</translation>
+    </message>
+    <message>
+        <source>Task as usual</source>
+        <translation type="unfinished">Tarea como de costumbre</translation>
+    </message>
+    <message>
+        <source>Choose a bar to move it or to give it more people.</source>
+        <translation type="unfinished">Elija una barra para moverla o para darle más personas.</translation>
     </message>
 </context>
 <context>
@@ -3908,6 +5515,93 @@ Comprobación: %2</translation>
     <message>
         <source>Enter the latitude, and the answer stands here.</source>
         <translation type="unfinished">Anote la latitud, y aquí estará la respuesta.</translation>
+    </message>
+</context>
+<context>
+    <name>ui::WorksPanel</name>
+    <message>
+        <source>Who does what, when, and can each coat be finished in a day?</source>
+        <translation type="unfinished">¿Quién hace qué, cuándo, y se puede terminar cada capa en un día?</translation>
+    </message>
+    <message>
+        <source>Plan labour and dates</source>
+        <translation type="unfinished">Planear mano de obra y fechas</translation>
+    </message>
+    <message>
+        <source>Bars of all tasks over the days</source>
+        <translation type="unfinished">Barras de todas las tareas a lo largo de los días</translation>
+    </message>
+    <message>
+        <source>Dates</source>
+        <translation type="unfinished">Fechas</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation type="unfinished">Personas</translation>
+    </message>
+    <message>
+        <source>People on each day</source>
+        <translation type="unfinished">Personas cada día</translation>
+    </message>
+    <message>
+        <source>Days on which nobody works, besides the rest day of the week</source>
+        <translation type="unfinished">Días en que nadie trabaja, además del día de descanso semanal</translation>
+    </message>
+    <message>
+        <source>Wishes for single tasks: dragging a bar makes one</source>
+        <translation type="unfinished">Deseos para tareas sueltas: al arrastrar una barra se anota uno</translation>
+    </message>
+    <message>
+        <source>Coats in one go</source>
+        <translation type="unfinished">Capas de una sola vez</translation>
+    </message>
+    <message>
+        <source>First filling</source>
+        <translation type="unfinished">Primer llenado</translation>
+    </message>
+    <message>
+        <source>There is no coat to fill after.</source>
+        <translation type="unfinished">No hay capa después de la cual llenar.</translation>
+    </message>
+    <message>
+        <source>Water level and wet walls, day by day</source>
+        <translation type="unfinished">Nivel del agua y paredes mojadas, día por día</translation>
+    </message>
+    <message>
+        <source>Weather</source>
+        <translation type="unfinished">Clima</translation>
+    </message>
+    <message>
+        <source>Enter the weather in the tab Water, and the weeks stand here.</source>
+        <translation type="unfinished">Anote el clima en la pestaña Agua, y las semanas estarán aquí.</translation>
+    </message>
+    <message>
+        <source>Chance of undisturbed coats in each week of the year</source>
+        <translation type="unfinished">Probabilidad de capas sin contratiempos en cada semana del año</translation>
+    </message>
+    <message>
+        <source>Start so that the coats fall in the best week</source>
+        <translation type="unfinished">Empezar de modo que las capas caigan en la mejor semana</translation>
+    </message>
+    <message>
+        <source>Best start</source>
+        <translation type="unfinished">Mejor comienzo</translation>
+    </message>
+    <message>
+        <source>Measured on site</source>
+        <translation type="unfinished">Medido en la obra</translation>
+    </message>
+    <message>
+        <source>Trial batches: mix one, put it on, measure what it covers</source>
+        <translation type="unfinished">Tandas de prueba: mezcle una, colóquela, mida cuánto cubre</translation>
+    </message>
+    <message>
+        <source>Work done and the person-days it took</source>
+        <translation type="unfinished">Trabajo hecho y los jornales que llevó</translation>
+    </message>
+    <message>
+        <source>The district&apos;s own rates, person-days for each unit of work</source>
+        <translation type="unfinished">Los rendimientos propios del distrito, jornales por cada unidad de trabajo</translation>
     </message>
 </context>
 <context>
@@ -4237,14 +5931,6 @@ Comprobación: %2</translation>
         <translation type="unfinished">Cemento para un tanque así como se calcula hoy por costumbre; se muestra junto al calculado, nunca se mezcla con él.</translation>
     </message>
     <message>
-        <source>Day on which digging begins.</source>
-        <translation type="unfinished">Día en que se empieza a cavar.</translation>
-    </message>
-    <message>
-        <source>People who dig and lay the stone bed each working day.</source>
-        <translation type="unfinished">Personas que cavan y ponen el lecho de piedra cada día de trabajo.</translation>
-    </message>
-    <message>
         <source>Masons, mixers and carriers together on a coat; a coat is placed in one go, within the day.</source>
         <translation type="unfinished">Albañiles, mezcladores y cargadores juntos en una capa; una capa se coloca de una sola vez, dentro del día.</translation>
     </message>
@@ -4509,10 +6195,6 @@ Comprobación: %2</translation>
         <translation type="unfinished">Profundidad interior mínima recomendada</translation>
     </message>
     <message>
-        <source>First day of digging</source>
-        <translation type="unfinished">Primer día de cavar</translation>
-    </message>
-    <message>
         <source>Diggers</source>
         <translation type="unfinished">Cavadores</translation>
     </message>
@@ -4667,10 +6349,6 @@ Comprobación: %2</translation>
     <message>
         <source>Lay and compact the stone bed</source>
         <translation type="unfinished">Poner y apisonar el lecho de piedra</translation>
-    </message>
-    <message>
-        <source>Mix the mortar</source>
-        <translation type="unfinished">Preparar la mezcla</translation>
     </message>
     <message>
         <source>Keep the coats wet</source>
@@ -5284,10 +6962,6 @@ Comprobación: %2</translation>
         <translation type="unfinished">No está en el proyecto, así que tampoco en el plan: %1.</translation>
     </message>
     <message>
-        <source>In the project, but not computed by this version: %1. The entries are kept.</source>
-        <translation type="unfinished">Está en el proyecto, pero esta versión no lo calcula: %1. Las entradas se conservan.</translation>
-    </message>
-    <message>
         <source>%1 must be placed in one go, within the day. People entered for it: %2; needed: %3.</source>
         <translation type="unfinished">%1 debe colocarse de una sola vez, dentro del día. Personas anotadas: %2; necesarias: %3.</translation>
     </message>
@@ -5501,10 +7175,6 @@ Comprobación: %2</translation>
     <message>
         <source>is a day that this month does not have; choose an earlier one</source>
         <translation type="unfinished">es un día que este mes no tiene; elija uno anterior</translation>
-    </message>
-    <message>
-        <source>is a name that stands there already; give each crop its own</source>
-        <translation type="unfinished">es un nombre que ya está; dé a cada cultivo el suyo</translation>
     </message>
     <message>
         <source>makes the whole season too long; shorten the stages</source>
@@ -8381,12 +10051,1724 @@ Comprobación: %2</translation>
         <translation type="unfinished">El relleno pide más que todo lo excavado: habría que traer %1 de tierra. Ponga la plataforma más abajo.</translation>
     </message>
     <message>
-        <source>People and dates do not hold the work for the platform yet: %1 cut, %2 fill and %3 topsoil. Add the days for it yourself.</source>
-        <translation type="unfinished">La gente y las fechas todavía no incluyen el trabajo de la plataforma: %1 de corte, %2 de relleno y %3 de tierra vegetal. Agregue usted los días para esto.</translation>
-    </message>
-    <message>
         <source>By the levels of its ends alone the line would bring %1.</source>
         <translation type="unfinished">Solo por los niveles de sus extremos, la tubería traería %1.</translation>
+    </message>
+    <message>
+        <source>The tank costs about %1.</source>
+        <translation type="unfinished">El tanque cuesta cerca de %1.</translation>
+    </message>
+    <message>
+        <source>The tank costs about %1: %2 in money, %3 given by the household in goods and work.</source>
+        <translation type="unfinished">El tanque cuesta cerca de %1: %2 en dinero, %3 que pone la familia en materiales y trabajo.</translation>
+    </message>
+    <message>
+        <source>Not counted, for their price is not known: %1.</source>
+        <translation type="unfinished">Sin contar, porque no se sabe su precio: %1.</translation>
+    </message>
+    <message>
+        <source>%1 for materials</source>
+        <translation type="unfinished">%1 en materiales</translation>
+    </message>
+    <message>
+        <source>%1 for work</source>
+        <translation type="unfinished">%1 en trabajo</translation>
+    </message>
+    <message>
+        <source>%1 for carrying</source>
+        <translation type="unfinished">%1 en acarreo</translation>
+    </message>
+    <message>
+        <source>%1 for other things</source>
+        <translation type="unfinished">%1 en otras cosas</translation>
+    </message>
+    <message>
+        <source>%1 kept for what nobody foresees</source>
+        <translation type="unfinished">%1 guardados para imprevistos</translation>
+    </message>
+    <message>
+        <source>Of that, %1.</source>
+        <translation type="unfinished">De eso, %1.</translation>
+    </message>
+    <message>
+        <source>For each m³ (%1) that the full tank stores, building costs %2.</source>
+        <translation type="unfinished">Por cada m³ (%1) que guarda el tanque lleno, construirlo cuesta %2.</translation>
+    </message>
+    <message>
+        <source>all months</source>
+        <translation type="unfinished">todos los meses</translation>
+    </message>
+    <message>
+        <source>What the water of the dry months costs cannot be told before the water balance is there.</source>
+        <translation type="unfinished">No se puede decir cuánto cuesta el agua de los meses secos mientras no haya balance de agua.</translation>
+    </message>
+    <message>
+        <source>No month counts as dry, so the cost of water in the dry months cannot be told.</source>
+        <translation type="unfinished">Ningún mes cuenta como seco, así que no se puede decir cuánto cuesta el agua en los meses secos.</translation>
+    </message>
+    <message>
+        <source>In the dry months (%1) of a mean year %2 are drawn from the tank; what they cost cannot be told.</source>
+        <translation type="unfinished">En los meses secos (%1) de un año promedio se sacan del tanque %2; no se puede decir cuánto cuestan.</translation>
+    </message>
+    <message>
+        <source>For each m³ (%1) that it delivers in the dry months (%2), the tank costs %3 over its life, interest and upkeep counted; in a mean year it delivers %4 then.</source>
+        <translation type="unfinished">Por cada m³ (%1) que entrega en los meses secos (%2), el tanque cuesta %3 a lo largo de su vida, contando interés y mantenimiento; en un año promedio entrega %4 en esos meses.</translation>
+    </message>
+    <message>
+        <source>%1: %2 (%3 for a single one)</source>
+        <translation type="unfinished">%1: %2 (%3 para uno solo)</translation>
+    </message>
+    <message>
+        <source>Loads to carry: %1.</source>
+        <translation type="unfinished">Cargas por acarrear: %1.</translation>
+    </message>
+    <message>
+        <source>; </source>
+        <translation type="unfinished">; </translation>
+    </message>
+    <message>
+        <source>%1 (into %2)</source>
+        <translation type="unfinished">%1 (en %2)</translation>
+    </message>
+    <message>
+        <source>Too heavy for one load and split even: %1.</source>
+        <translation type="unfinished">Muy pesado para una sola carga y repartido en partes iguales: %1.</translation>
+    </message>
+    <message>
+        <source>Money is needed first on %1; most on one day is %2, on %3.</source>
+        <translation type="unfinished">El dinero hace falta desde el %1; lo más en un solo día es %2, el %3.</translation>
+    </message>
+    <message>
+        <source>No price is entered yet, so nothing is known of the money. Ask the shop and the people who work, and enter what one unit costs.</source>
+        <translation type="unfinished">Todavía no hay ningún precio anotado, así que nada se sabe del dinero. Pregunte en la tienda y a la gente que trabaja, y anote lo que cuesta una unidad.</translation>
+    </message>
+    <message>
+        <source>digging</source>
+        <translation type="unfinished">cavar</translation>
+    </message>
+    <message>
+        <source>ramming fill</source>
+        <translation type="unfinished">apisonar relleno</translation>
+    </message>
+    <message>
+        <source>laying the stone bed</source>
+        <translation type="unfinished">poner el lecho de piedra</translation>
+    </message>
+    <message>
+        <source>spreading plaster</source>
+        <translation type="unfinished">extender repello</translation>
+    </message>
+    <message>
+        <source>mixing mortar</source>
+        <translation type="unfinished">preparar mezcla</translation>
+    </message>
+    <message>
+        <source>not carried</source>
+        <translation type="unfinished">sin acarreo</translation>
+    </message>
+    <message>
+        <source>porter</source>
+        <translation type="unfinished">porteador</translation>
+    </message>
+    <message>
+        <source>mule</source>
+        <translation type="unfinished">mula</translation>
+    </message>
+    <message>
+        <source>trolley</source>
+        <translation type="unfinished">remolque</translation>
+    </message>
+    <message>
+        <source>soil-cement plaster</source>
+        <translation type="unfinished">repello de suelo-cemento</translation>
+    </message>
+    <message>
+        <source>plastic sheet</source>
+        <translation type="unfinished">lámina de plástico</translation>
+    </message>
+    <message>
+        <source>ferrocement</source>
+        <translation type="unfinished">ferrocemento</translation>
+    </message>
+    <message>
+        <source>stone masonry</source>
+        <translation type="unfinished">mampostería de piedra</translation>
+    </message>
+    <message>
+        <source>moulded plastic tank</source>
+        <translation type="unfinished">tanque de plástico moldeado</translation>
+    </message>
+    <message>
+        <source>the whole job</source>
+        <translation type="unfinished">todo el trabajo</translation>
+    </message>
+    <message>
+        <source>one m² of face</source>
+        <translation type="unfinished">un m² de cara</translation>
+    </message>
+    <message>
+        <source>one m³ held</source>
+        <translation type="unfinished">un m³ de cabida</translation>
+    </message>
+    <message>
+        <source>thickness of the coats</source>
+        <translation type="unfinished">espesor de las capas</translation>
+    </message>
+    <message>
+        <source>unevenness of dug faces</source>
+        <translation type="unfinished">irregularidad de las caras cavadas</translation>
+    </message>
+    <message>
+        <source>loose ingredients per placed plaster</source>
+        <translation type="unfinished">materiales sueltos por repello colocado</translation>
+    </message>
+    <message>
+        <source>loose weight of cement</source>
+        <translation type="unfinished">peso suelto del cemento</translation>
+    </message>
+    <message>
+        <source>time for digging</source>
+        <translation type="unfinished">tiempo para cavar</translation>
+    </message>
+    <message>
+        <source>time for plastering</source>
+        <translation type="unfinished">tiempo para repellar</translation>
+    </message>
+    <message>
+        <source>prices of goods</source>
+        <translation type="unfinished">precios de los materiales</translation>
+    </message>
+    <message>
+        <source>wages</source>
+        <translation type="unfinished">pago de jornales</translation>
+    </message>
+    <message>
+        <source>flow of the source</source>
+        <translation type="unfinished">caudal de la fuente de agua</translation>
+    </message>
+    <message>
+        <source>Filling starts on %1, later than %2, by which it should: plaster that falls dry cracks.</source>
+        <translation type="unfinished">El llenado empieza el %1, después del %2, la última fecha en que debería: el repello que se queda seco se raja.</translation>
+    </message>
+    <message>
+        <source>Filling starts on %1; it should start by %2 at the latest.</source>
+        <translation type="unfinished">El llenado empieza el %1; debería empezar a más tardar el %2.</translation>
+    </message>
+    <message>
+        <source>with %1 a day let in, as entered</source>
+        <translation type="unfinished">dejando entrar %1 al día, como está anotado</translation>
+    </message>
+    <message>
+        <source>with %1 a day from the source at first</source>
+        <translation type="unfinished">con %1 al día de la fuente de agua al principio</translation>
+    </message>
+    <message>
+        <source>What flows in is not known, so nobody can say when the tank is full. Enter the water let in each day, or the flow of the source.</source>
+        <translation type="unfinished">No se sabe cuánta agua entra, así que nadie puede decir cuándo estará lleno el tanque. Anote el agua que se deja entrar cada día, o el caudal de la fuente de agua.</translation>
+    </message>
+    <message>
+        <source>The tank is full on %1, %2.</source>
+        <translation type="unfinished">El tanque está lleno el %1, %2.</translation>
+    </message>
+    <message>
+        <source>The tank does not fill within a year, %1: the water comes to %2 over the floor.</source>
+        <translation type="unfinished">El tanque no se llena en un año, %1: el agua llega a %2 sobre el piso.</translation>
+    </message>
+    <message>
+        <source>On some days less is let in than could be, so that the water does not rise too fast for the young plaster.</source>
+        <translation type="unfinished">Algunos días se deja entrar menos de lo que se podría, para que el agua no suba demasiado rápido para el repello nuevo.</translation>
+    </message>
+    <message>
+        <source>Wall from %1 to %2 over the floor: wet sacks until %3.</source>
+        <translation type="unfinished">Pared de %1 a %2 sobre el piso: costales mojados hasta el %3.</translation>
+    </message>
+    <message>
+        <source>Wall from %1 to %2 over the floor, which the water does not cover: wet sacks until %3.</source>
+        <translation type="unfinished">Pared de %1 a %2 sobre el piso, que el agua no cubre: costales mojados hasta el %3.</translation>
+    </message>
+    <message>
+        <source>Sacks on bare wall take about %1 of water after the last coat has cured.</source>
+        <translation type="unfinished">Los costales en la pared descubierta llevan cerca de %1 de agua después del curado de la última capa.</translation>
+    </message>
+    <message>
+        <source>For the water to cover all walls by the time their curing ends, about %1 would have to be brought by hand.</source>
+        <translation type="unfinished">Para que el agua cubra todas las paredes cuando termine su curado, habría que traer a mano cerca de %1.</translation>
+    </message>
+    <message>
+        <source>There is no coat yet after which the tank could be filled.</source>
+        <translation type="unfinished">Todavía no hay una capa después de la cual se pueda llenar el tanque.</translation>
+    </message>
+    <message>
+        <source>Over the years %1 costs least: %2 a year, interest and upkeep counted.</source>
+        <translation type="unfinished">Con los años, lo que menos cuesta es %1: %2 al año, contando interés y mantenimiento.</translation>
+    </message>
+    <message>
+        <source>That is %1 a year for each m³ (%2) stored.</source>
+        <translation type="unfinished">Eso es %1 al año por cada m³ (%2) guardado.</translation>
+    </message>
+    <message>
+        <source>%1: %2 a year; %3 to build with its digging, lasts about %4, upkeep %5 a year.</source>
+        <translation type="unfinished">%1: %2 al año; %3 por construirlo con lo que se cava, dura cerca de %4, mantenimiento %5 al año.</translation>
+    </message>
+    <message>
+        <source>Not compared, for their price is not known: %1.</source>
+        <translation type="unfinished">Sin comparar, porque no se sabe su precio: %1.</translation>
+    </message>
+    <message>
+        <source>No lining can be compared yet: enter what one costs, how long it lasts and what its upkeep takes.</source>
+        <translation type="unfinished">Todavía no se puede comparar ningún revestimiento: anote lo que cuesta uno, cuánto dura y lo que pide su mantenimiento.</translation>
+    </message>
+    <message>
+        <source>Only one lining has a price; enter what the others cost to compare them.</source>
+        <translation type="unfinished">Solo un revestimiento tiene precio; anote lo que cuestan los otros para compararlos.</translation>
+    </message>
+    <message>
+        <source>Life and upkeep are proposals to begin with: ask people who have such a lining, and change them.</source>
+        <translation type="unfinished">La duración y el mantenimiento son propuestas para empezar: pregunte a quienes tienen un revestimiento así, y cámbielas.</translation>
+    </message>
+    <message>
+        <source>The bill comes out too low, for a price is missing: %1.</source>
+        <translation type="unfinished">El presupuesto sale demasiado bajo, porque falta un precio: %1.</translation>
+    </message>
+    <message>
+        <source>The bill comes out too low, for prices are missing: %1. The first of them: %2.</source>
+        <translation type="unfinished">El presupuesto sale demasiado bajo, porque faltan precios: %1. El primero de ellos: %2.</translation>
+    </message>
+    <message>
+        <source>A bag of cement weighs %1, more than the %2 of one load (%3). Split each bag into dry, closed sacks of the same weight.</source>
+        <translation type="unfinished">Una bolsa de cemento pesa %1, más que los %2 de una carga (%3). Reparta cada bolsa en costales secos y cerrados del mismo peso.</translation>
+    </message>
+    <message>
+        <source>Option %1 cannot be built as entered, so nothing is reckoned for it. The table of options says why.</source>
+        <translation type="unfinished">La opción %1 no se puede construir como está anotada, así que no se calcula nada para ella. La tabla de opciones dice por qué.</translation>
+    </message>
+    <message>
+        <source>What is bought or paid: an item of the plan, or one of your own such as a gate or a meal.</source>
+        <translation type="unfinished">Lo que se compra o se paga: un concepto del plan, o uno propio, como un portón o una comida.</translation>
+    </message>
+    <message>
+        <source>What one unit costs where it is bought, without carrying; leave empty if not known.</source>
+        <translation type="unfinished">Lo que cuesta una unidad donde se compra, sin acarreo; deje vacío si no se sabe.</translation>
+    </message>
+    <message>
+        <source>How many units; leave empty to take it from the plan. An item of your own needs it.</source>
+        <translation type="unfinished">Cuántas unidades; deje vacío para tomarlo del plan. Un concepto propio necesita este dato.</translation>
+    </message>
+    <message>
+        <source>Share that the household or the group gives itself, in goods or in work; no money is paid for it.</source>
+        <translation type="unfinished">Parte que pone la familia o el grupo por su cuenta, en materiales o en trabajo; por ella no se paga dinero.</translation>
+    </message>
+    <message>
+        <source>Who carries it from the road to the tank.</source>
+        <translation type="unfinished">Quién lo lleva del camino al tanque.</translation>
+    </message>
+    <message>
+        <source>Weigh one unit; leave empty to take it from the table of weights.</source>
+        <translation type="unfinished">Pese una unidad; deje vacío para tomarlo de la tabla de pesos.</translation>
+    </message>
+    <message>
+        <source>What one person carries on this path and comes back for again, all day; ask the porters.</source>
+        <translation type="unfinished">Lo que una persona carga por este sendero y vuelve a cargar, todo el día; pregunte a los porteadores.</translation>
+    </message>
+    <message>
+        <source>How often a porter walks from road to tank and back in a day.</source>
+        <translation type="unfinished">Cuántas veces en un día va un porteador a pie del camino al tanque y vuelve.</translation>
+    </message>
+    <message>
+        <source>What a porter is paid for one load from road to tank; leave empty if not known.</source>
+        <translation type="unfinished">Lo que se paga a un porteador por una carga del camino al tanque; deje vacío si no se sabe.</translation>
+    </message>
+    <message>
+        <source>What one mule carries on this path; about a fifth of its own weight.</source>
+        <translation type="unfinished">Lo que carga una mula por este sendero; cerca de la quinta parte de su propio peso.</translation>
+    </message>
+    <message>
+        <source>How often a mule goes from road to tank and back in a day.</source>
+        <translation type="unfinished">Cuántas veces en un día va una mula del camino al tanque y vuelve.</translation>
+    </message>
+    <message>
+        <source>What is paid for one mule load from road to tank, its driver counted; leave empty if not known.</source>
+        <translation type="unfinished">Lo que se paga por una carga de mula del camino al tanque, contando al arriero; deje vacío si no se sabe.</translation>
+    </message>
+    <message>
+        <source>What one trolley or small tractor takes over this road.</source>
+        <translation type="unfinished">Lo que lleva un remolque o un tractor pequeño por este camino.</translation>
+    </message>
+    <message>
+        <source>How often a trolley drives to the tank and back in a day.</source>
+        <translation type="unfinished">Cuántas veces en un día va un remolque hasta el tanque y vuelve.</translation>
+    </message>
+    <message>
+        <source>What is paid for one trolley load, its driver counted; leave empty if not known.</source>
+        <translation type="unfinished">Lo que se paga por una carga de remolque, contando al conductor; deje vacío si no se sabe.</translation>
+    </message>
+    <message>
+        <source>Share of the bill that is kept in reserve for breakage, rain and forgotten things.</source>
+        <translation type="unfinished">Parte del presupuesto que se guarda de reserva para roturas, lluvia y cosas olvidadas.</translation>
+    </message>
+    <message>
+        <source>What money costs or would earn in a year beyond the rise of prices; it makes linings that last long and short comparable.</source>
+        <translation type="unfinished">Lo que el dinero cuesta o ganaría en un año por encima de la subida de los precios; con esto se pueden comparar revestimientos que duran mucho y que duran poco.</translation>
+    </message>
+    <message>
+        <source>One way to line the tank, to set beside the others.</source>
+        <translation type="unfinished">Una manera de revestir el tanque, para poner junto a las otras.</translation>
+    </message>
+    <message>
+        <source>What the lining costs, put in place; leave empty if not known. For soil-cement plaster the bill of this plan is taken then.</source>
+        <translation type="unfinished">Lo que cuesta el revestimiento ya puesto; deje vacío si no se sabe. Para el repello de suelo-cemento se toma entonces el presupuesto de este plan.</translation>
+    </message>
+    <message>
+        <source>Whether the price is for the whole job, for a face of one m², or for one m³ that the tank holds.</source>
+        <translation type="unfinished">Si el precio es por todo el trabajo, por un m² de cara o por un m³ de cabida del tanque.</translation>
+    </message>
+    <message>
+        <source>Years until the lining has to be made anew; ask people who have one.</source>
+        <translation type="unfinished">Años hasta que hay que hacer de nuevo el revestimiento; pregunte a quienes tienen uno.</translation>
+    </message>
+    <message>
+        <source>What mending and cleaning cost in a year, as a share of the price.</source>
+        <translation type="unfinished">Lo que cuestan en un año los arreglos y la limpieza, como parte del precio.</translation>
+    </message>
+    <message>
+        <source>A figure of the plan that nobody knows exactly beforehand.</source>
+        <translation type="unfinished">Una cifra del plan que nadie conoce con exactitud de antemano.</translation>
+    </message>
+    <message>
+        <source>How far it may fall below the figure entered, at worst; 0 if it cannot.</source>
+        <translation type="unfinished">Cuánto puede bajar de la cifra anotada, en el peor caso; 0 si no puede.</translation>
+    </message>
+    <message>
+        <source>How far it may rise over the figure entered, at worst; 0 if it cannot.</source>
+        <translation type="unfinished">Cuánto puede subir de la cifra anotada, en el peor caso; 0 si no puede.</translation>
+    </message>
+    <message>
+        <source>How many times the plan is reckoned with figures drawn by lot; more draws take longer and shake less.</source>
+        <translation type="unfinished">Cuántas veces se calcula el plan con cifras sacadas por sorteo; más sorteos tardan más y hacen variar menos el resultado.</translation>
+    </message>
+    <message>
+        <source>Start of the lot; the same seed gives the same draws again.</source>
+        <translation type="unfinished">Comienzo del sorteo; el mismo número da otra vez los mismos sorteos.</translation>
+    </message>
+    <message>
+        <source>Shortest length that is tried; of a round tank the smallest diameter. It is measured as the clear length of the tank is.</source>
+        <translation type="unfinished">El menor largo que se prueba; en un tanque redondo, el menor diámetro. Se mide igual que el largo interior del tanque.</translation>
+    </message>
+    <message>
+        <source>Longest length that is tried; of a round tank the largest diameter. Measure what fits on the platform.</source>
+        <translation type="unfinished">El mayor largo que se prueba; en un tanque redondo, el mayor diámetro. Mida lo que cabe en la plataforma.</translation>
+    </message>
+    <message>
+        <source>Smallest clear width that is tried.</source>
+        <translation type="unfinished">El menor ancho interior que se prueba.</translation>
+    </message>
+    <message>
+        <source>Largest clear width that is tried; measure what fits on the platform.</source>
+        <translation type="unfinished">El mayor ancho interior que se prueba; mida lo que cabe en la plataforma.</translation>
+    </message>
+    <message>
+        <source>Smallest clear depth that is tried.</source>
+        <translation type="unfinished">La menor profundidad interior que se prueba.</translation>
+    </message>
+    <message>
+        <source>Largest clear depth that is tried; pits deeper than hand digging allows are left out all the same.</source>
+        <translation type="unfinished">La mayor profundidad interior que se prueba; de todos modos quedan fuera las excavaciones más hondas de lo que se admite cavar a mano.</translation>
+    </message>
+    <message>
+        <source>Sizes are tried this far apart; half the step means up to eight times as many sizes.</source>
+        <translation type="unfinished">Los tamaños se prueban con esta separación; con la mitad del paso hay hasta ocho veces la cantidad de tamaños.</translation>
+    </message>
+    <message>
+        <source>What the bill may come to; leave empty if money sets no limit.</source>
+        <translation type="unfinished">Hasta dónde puede llegar el presupuesto; deje vacío si el dinero no pone límite.</translation>
+    </message>
+    <message>
+        <source>Bags of cement that can be had; leave empty if cement sets no limit.</source>
+        <translation type="unfinished">Bolsas de cemento que se pueden conseguir; deje vacío si el cemento no pone límite.</translation>
+    </message>
+    <message>
+        <source>People who can come for one coat on one day; leave empty if they set no limit.</source>
+        <translation type="unfinished">Personas que pueden venir para una capa en un día; deje vacío si no ponen límite.</translation>
+    </message>
+    <message>
+        <source>Item</source>
+        <translation type="unfinished">Concepto</translation>
+    </message>
+    <message>
+        <source>Price of one</source>
+        <translation type="unfinished">Precio por unidad</translation>
+    </message>
+    <message>
+        <source>Quantity</source>
+        <translation type="unfinished">Cantidad</translation>
+    </message>
+    <message>
+        <source>Given by the household</source>
+        <translation type="unfinished">Aporte de la familia</translation>
+    </message>
+    <message>
+        <source>Carried by</source>
+        <translation type="unfinished">Quién lo lleva</translation>
+    </message>
+    <message>
+        <source>Weight of one</source>
+        <translation type="unfinished">Peso por unidad</translation>
+    </message>
+    <message>
+        <source>Porter: load at most</source>
+        <translation type="unfinished">Porteador: carga máxima</translation>
+    </message>
+    <message>
+        <source>Porter: trips a day</source>
+        <translation type="unfinished">Porteador: viajes al día</translation>
+    </message>
+    <message>
+        <source>Porter: price of a trip</source>
+        <translation type="unfinished">Porteador: precio de un viaje</translation>
+    </message>
+    <message>
+        <source>Mule: load at most</source>
+        <translation type="unfinished">Mula: carga máxima</translation>
+    </message>
+    <message>
+        <source>Mule: trips a day</source>
+        <translation type="unfinished">Mula: viajes al día</translation>
+    </message>
+    <message>
+        <source>Mule: price of a trip</source>
+        <translation type="unfinished">Mula: precio de un viaje</translation>
+    </message>
+    <message>
+        <source>Trolley: load at most</source>
+        <translation type="unfinished">Remolque: carga máxima</translation>
+    </message>
+    <message>
+        <source>Trolley: trips a day</source>
+        <translation type="unfinished">Remolque: viajes al día</translation>
+    </message>
+    <message>
+        <source>Trolley: price of a trip</source>
+        <translation type="unfinished">Remolque: precio de un viaje</translation>
+    </message>
+    <message>
+        <source>Kept for what nobody foresees</source>
+        <translation type="unfinished">Reserva para imprevistos</translation>
+    </message>
+    <message>
+        <source>Interest a year</source>
+        <translation type="unfinished">Interés al año</translation>
+    </message>
+    <message>
+        <source>Price</source>
+        <translation type="unfinished">Precio</translation>
+    </message>
+    <message>
+        <source>Price is for</source>
+        <translation type="unfinished">El precio es por</translation>
+    </message>
+    <message>
+        <source>Lasts</source>
+        <translation type="unfinished">Dura</translation>
+    </message>
+    <message>
+        <source>Upkeep a year</source>
+        <translation type="unfinished">Mantenimiento al año</translation>
+    </message>
+    <message>
+        <source>What is uncertain</source>
+        <translation type="unfinished">Lo que no es seguro</translation>
+    </message>
+    <message>
+        <source>Lowest</source>
+        <translation type="unfinished">Mínima</translation>
+    </message>
+    <message>
+        <source>Highest</source>
+        <translation type="unfinished">Máxima</translation>
+    </message>
+    <message>
+        <source>Number of draws</source>
+        <translation type="unfinished">Cantidad de sorteos</translation>
+    </message>
+    <message>
+        <source>Seed of the draws</source>
+        <translation type="unfinished">Número que inicia los sorteos</translation>
+    </message>
+    <message>
+        <source>Length from</source>
+        <translation type="unfinished">Largo desde</translation>
+    </message>
+    <message>
+        <source>Length to</source>
+        <translation type="unfinished">Largo hasta</translation>
+    </message>
+    <message>
+        <source>Width from</source>
+        <translation type="unfinished">Ancho desde</translation>
+    </message>
+    <message>
+        <source>Width to</source>
+        <translation type="unfinished">Ancho hasta</translation>
+    </message>
+    <message>
+        <source>Depth from</source>
+        <translation type="unfinished">Profundidad desde</translation>
+    </message>
+    <message>
+        <source>Depth to</source>
+        <translation type="unfinished">Profundidad hasta</translation>
+    </message>
+    <message>
+        <source>In steps of</source>
+        <translation type="unfinished">En pasos de</translation>
+    </message>
+    <message>
+        <source>Money at most</source>
+        <translation type="unfinished">Dinero, como máximo</translation>
+    </message>
+    <message>
+        <source>Bags of cement at most</source>
+        <translation type="unfinished">Bolsas de cemento, como máximo</translation>
+    </message>
+    <message>
+        <source>People on a coat at most</source>
+        <translation type="unfinished">Personas en una capa, como máximo</translation>
+    </message>
+    <message>
+        <source>Stone</source>
+        <translation type="unfinished">Piedra</translation>
+    </message>
+    <message>
+        <source>Sacks</source>
+        <translation type="unfinished">Costales</translation>
+    </message>
+    <message>
+        <source>Labourers</source>
+        <translation type="unfinished">Peones</translation>
+    </message>
+    <message>
+        <source>Masons</source>
+        <translation type="unfinished">Albañiles</translation>
+    </message>
+    <message>
+        <source>Fence</source>
+        <translation type="unfinished">Cerca</translation>
+    </message>
+    <message>
+        <source>Porters</source>
+        <translation type="unfinished">Porteadores</translation>
+    </message>
+    <message>
+        <source>Mules</source>
+        <translation type="unfinished">Mulas</translation>
+    </message>
+    <message>
+        <source>Trolley</source>
+        <translation type="unfinished">Remolque</translation>
+    </message>
+    <message>
+        <source>bag</source>
+        <translation type="unfinished">bolsa</translation>
+    </message>
+    <message>
+        <source>piece</source>
+        <translation type="unfinished">pieza</translation>
+    </message>
+    <message>
+        <source>person-day</source>
+        <translation type="unfinished">jornal</translation>
+    </message>
+    <message>
+        <source>job</source>
+        <translation type="unfinished">trabajo</translation>
+    </message>
+    <message>
+        <source>Person-days of work</source>
+        <translation type="unfinished">Jornales de trabajo</translation>
+    </message>
+    <message>
+        <source>Money</source>
+        <translation type="unfinished">Dinero</translation>
+    </message>
+    <message>
+        <source>Days to fill the tank</source>
+        <translation type="unfinished">Días para llenar el tanque</translation>
+    </message>
+    <message>
+        <source>weight of loose soil</source>
+        <translation type="unfinished">peso de la tierra suelta</translation>
+    </message>
+    <message>
+        <source>weight of loose sand</source>
+        <translation type="unfinished">peso de la arena suelta</translation>
+    </message>
+    <message>
+        <source>weight of loose stone</source>
+        <translation type="unfinished">peso de la piedra suelta</translation>
+    </message>
+    <message>
+        <source>weight of water</source>
+        <translation type="unfinished">peso del agua</translation>
+    </message>
+    <message>
+        <source>weight of an empty sack</source>
+        <translation type="unfinished">peso de un costal vacío</translation>
+    </message>
+    <message>
+        <source>weight of pipe</source>
+        <translation type="unfinished">peso del tubo</translation>
+    </message>
+    <message>
+        <source>weight of fence</source>
+        <translation type="unfinished">peso de la cerca</translation>
+    </message>
+    <message>
+        <source>Clear the ground</source>
+        <translation type="unfinished">Limpiar el terreno</translation>
+    </message>
+    <message>
+        <source>Set out with pegs and string</source>
+        <translation type="unfinished">Replantear con estacas y cordel</translation>
+    </message>
+    <message>
+        <source>Strip the topsoil</source>
+        <translation type="unfinished">Retirar la tierra vegetal</translation>
+    </message>
+    <message>
+        <source>Cut the platform</source>
+        <translation type="unfinished">Cortar la plataforma</translation>
+    </message>
+    <message>
+        <source>Fill and ram the platform</source>
+        <translation type="unfinished">Rellenar y apisonar la plataforma</translation>
+    </message>
+    <message>
+        <source>Dig the low part of the pit</source>
+        <translation type="unfinished">Cavar la parte honda de la excavación</translation>
+    </message>
+    <message>
+        <source>Carry the spoil to its heap</source>
+        <translation type="unfinished">Llevar la tierra sacada a su montón</translation>
+    </message>
+    <message>
+        <source>Trim walls and floor</source>
+        <translation type="unfinished">Emparejar paredes y fondo</translation>
+    </message>
+    <message>
+        <source>Lay pipes and their collars</source>
+        <translation type="unfinished">Poner tubos y sus collares</translation>
+    </message>
+    <message>
+        <source>Fill for the first time</source>
+        <translation type="unfinished">Llenar por primera vez</translation>
+    </message>
+    <message>
+        <source>Watch the first filling</source>
+        <translation type="unfinished">Vigilar el primer llenado</translation>
+    </message>
+    <message>
+        <source>Test for leaks</source>
+        <translation type="unfinished">Hacer la prueba de fuga</translation>
+    </message>
+    <message>
+        <source>Build the silt trap</source>
+        <translation type="unfinished">Hacer el desarenador</translation>
+    </message>
+    <message>
+        <source>Build overflow and spill path</source>
+        <translation type="unfinished">Hacer el rebosadero y el canal de desagüe</translation>
+    </message>
+    <message>
+        <source>Build fence, gate and ladder</source>
+        <translation type="unfinished">Hacer cerca, puerta y escalera</translation>
+    </message>
+    <message>
+        <source>Plant the beds</source>
+        <translation type="unfinished">Sembrar las camas</translation>
+    </message>
+    <message>
+        <source>masons</source>
+        <translation type="unfinished">albañiles</translation>
+    </message>
+    <message>
+        <source>people who wet</source>
+        <translation type="unfinished">personas que mojan</translation>
+    </message>
+    <message>
+        <source>records of work and batches</source>
+        <translation type="unfinished">registros de trabajo y de tandas</translation>
+    </message>
+    <message>
+        <source>ranges of uncertain figures</source>
+        <translation type="unfinished">rangos de cifras inciertas</translation>
+    </message>
+    <message>
+        <source>limits of the search</source>
+        <translation type="unfinished">límites de la búsqueda</translation>
+    </message>
+    <message>
+        <source>%1 can be put on in one go: within %2 it takes %3 (%4), and %5 are there (%6).</source>
+        <translation type="unfinished">%1 se puede colocar de una sola vez: en %2 como máximo necesita %3 (%4), y hay %5 (%6).</translation>
+    </message>
+    <message>
+        <source>%1 cannot be put on in one go: within %2 it takes %3 (%4), and %5 are there (%6).</source>
+        <translation type="unfinished">%1 no se puede colocar de una sola vez: en %2 como máximo necesita %3 (%4), y hay %5 (%6).</translation>
+    </message>
+    <message>
+        <source>No smaller tank of this depth is found that these people could plaster in one go: ask for more people.</source>
+        <translation type="unfinished">No se halla un tanque más pequeño, de esta profundidad, que estas personas puedan repellar de una sola vez: pida más gente.</translation>
+    </message>
+    <message>
+        <source>%1: batches with a whole bag each: %2, which is %3 an hour; the mixing places bring %4 an hour.</source>
+        <translation type="unfinished">%1: tandas de una bolsa entera: %2, o sea %3 por hora; los lugares de mezcla dan %4 por hora.</translation>
+    </message>
+    <message>
+        <source>That is too slow; mixing places needed: %1.</source>
+        <translation type="unfinished">Eso es demasiado lento; lugares de mezcla necesarios: %1.</translation>
+    </message>
+    <message>
+        <source>%1: a batch is on the wall in %2; it may take %3 before it stiffens.</source>
+        <translation type="unfinished">%1: una tanda queda puesta en la pared en %2; puede tardar %3 antes de endurecer.</translation>
+    </message>
+    <message>
+        <source>%1: a batch takes %2 to spread and stiffens after %3. Mix half a bag at a time, which is on the wall in %4.</source>
+        <translation type="unfinished">%1: extender una tanda lleva %2, y endurece después de %3. Prepare media bolsa cada vez: así queda puesta en la pared en %4.</translation>
+    </message>
+    <message>
+        <source>%1: a batch takes %2 to spread and stiffens after %3; even half a bag takes %4. More people have to spread.</source>
+        <translation type="unfinished">%1: extender una tanda lleva %2, y endurece después de %3; aun con media bolsa lleva %4. Tienen que extender más personas.</translation>
+    </message>
+    <message>
+        <source>%1: have ready %2 of cement, %3 of water for mixing and %4 sacks to cover it.</source>
+        <translation type="unfinished">%1: tenga a mano %2 de cemento, %3 de agua para la mezcla y %4 costales para cubrirla.</translation>
+    </message>
+    <message>
+        <source>one of them a mason</source>
+        <translation type="unfinished">una de ellas albañil</translation>
+    </message>
+    <message>
+        <source>none of them a mason</source>
+        <translation type="unfinished">ninguna de ellas albañil</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of them masons</source>
+        <translation type="unfinished">
+            <numerusform>%1 de ellas albañil</numerusform>
+            <numerusform>%1 de ellas albañiles</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>These people could plaster a tank of the same depth that is %1 across and holds about %2.</source>
+        <translation type="unfinished">Estas personas podrían repellar un tanque de la misma profundidad, de %1 de un lado al otro, con cabida de unos %2.</translation>
+    </message>
+    <message>
+        <source>These people could plaster a tank of the same depth that is %1 long and %2 wide and holds about %3.</source>
+        <translation type="unfinished">Estas personas podrían repellar un tanque de la misma profundidad, de %1 de largo y %2 de ancho, con cabida de unos %3.</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation type="unfinished">sí</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation type="unfinished">no</translation>
+    </message>
+    <message>
+        <source>not entered</source>
+        <translation type="unfinished">sin anotar</translation>
+    </message>
+    <message>
+        <source>%1 × %2 × %3</source>
+        <translation type="unfinished">%1 × %2 × %3</translation>
+    </message>
+    <message>
+        <source>Cannot be built</source>
+        <translation type="unfinished">No se puede construir</translation>
+    </message>
+    <message>
+        <source>Clear floor and depth</source>
+        <translation type="unfinished">Piso interior y profundidad</translation>
+    </message>
+    <message>
+        <source>Holds when full</source>
+        <translation type="unfinished">Cabida cuando está lleno</translation>
+    </message>
+    <message>
+        <source>Can be drawn</source>
+        <translation type="unfinished">Se puede sacar</translation>
+    </message>
+    <message>
+        <source>Years in ten with water all year</source>
+        <translation type="unfinished">Años de cada diez con agua todo el año</translation>
+    </message>
+    <message>
+        <source>Days without water in a mean year</source>
+        <translation type="unfinished">Días en que falta agua en un año promedio</translation>
+    </message>
+    <message>
+        <source>Drawn in the dry months of a mean year</source>
+        <translation type="unfinished">Agua sacada en los meses secos de un año promedio</translation>
+    </message>
+    <message>
+        <source>Cost</source>
+        <translation type="unfinished">Costo</translation>
+    </message>
+    <message>
+        <source>Of it in money</source>
+        <translation type="unfinished">De eso, en dinero</translation>
+    </message>
+    <message>
+        <source>Cost for each m³ stored</source>
+        <translation type="unfinished">Costo por cada m³ de cabida</translation>
+    </message>
+    <message>
+        <source>Ground to dig for the pit</source>
+        <translation type="unfinished">Tierra por cavar para la excavación</translation>
+    </message>
+    <message>
+        <source>People on a coat, at most</source>
+        <translation type="unfinished">Personas en una capa, como máximo</translation>
+    </message>
+    <message>
+        <source>Works begin</source>
+        <translation type="unfinished">Empieza la obra</translation>
+    </message>
+    <message>
+        <source>Works end</source>
+        <translation type="unfinished">Termina la obra</translation>
+    </message>
+    <message>
+        <source>Findings that say stop</source>
+        <translation type="unfinished">Observaciones que dicen alto</translation>
+    </message>
+    <message>
+        <source>Findings that ask for caution</source>
+        <translation type="unfinished">Observaciones que piden cuidado</translation>
+    </message>
+    <message>
+        <source>%1 – %2</source>
+        <translation type="unfinished">%1 – %2</translation>
+    </message>
+    <message>
+        <source>Closed days</source>
+        <translation type="unfinished">Días sin trabajo</translation>
+    </message>
+    <message>
+        <source>Wishes for tasks</source>
+        <translation type="unfinished">Deseos para tareas</translation>
+    </message>
+    <message>
+        <source>Own rates</source>
+        <translation type="unfinished">Rendimientos propios</translation>
+    </message>
+    <message>
+        <source>Records</source>
+        <translation type="unfinished">Registros</translation>
+    </message>
+    <message>
+        <source>Trial batches</source>
+        <translation type="unfinished">Tandas de prueba</translation>
+    </message>
+    <message>
+        <source>Work measured</source>
+        <translation type="unfinished">Trabajo medido</translation>
+    </message>
+    <message>
+        <source>Prices</source>
+        <translation type="unfinished">Precios</translation>
+    </message>
+    <message>
+        <source>Price list</source>
+        <translation type="unfinished">Lista de precios</translation>
+    </message>
+    <message>
+        <source>Porter</source>
+        <translation type="unfinished">Porteador</translation>
+    </message>
+    <message>
+        <source>Mule</source>
+        <translation type="unfinished">Mula</translation>
+    </message>
+    <message>
+        <source>Linings compared</source>
+        <translation type="unfinished">Revestimientos comparados</translation>
+    </message>
+    <message>
+        <source>Ranges</source>
+        <translation type="unfinished">Rangos</translation>
+    </message>
+    <message>
+        <source>Uncertain figures</source>
+        <translation type="unfinished">Cifras inciertas</translation>
+    </message>
+    <message>
+        <source>Limits of the search</source>
+        <translation type="unfinished">Límites de la búsqueda</translation>
+    </message>
+    <message>
+        <source>Options</source>
+        <translation type="unfinished">Opciones</translation>
+    </message>
+    <message>
+        <source>Closed days %1</source>
+        <translation type="unfinished">Días sin trabajo %1</translation>
+    </message>
+    <message>
+        <source>Wish %1</source>
+        <translation type="unfinished">Deseo %1</translation>
+    </message>
+    <message>
+        <source>Own rate %1</source>
+        <translation type="unfinished">Rendimiento propio %1</translation>
+    </message>
+    <message>
+        <source>Trial batch %1</source>
+        <translation type="unfinished">Tanda de prueba %1</translation>
+    </message>
+    <message>
+        <source>Work measured %1</source>
+        <translation type="unfinished">Trabajo medido %1</translation>
+    </message>
+    <message>
+        <source>Price list, line %1</source>
+        <translation type="unfinished">Lista de precios, fila %1</translation>
+    </message>
+    <message>
+        <source>Lining %1</source>
+        <translation type="unfinished">Revestimiento %1</translation>
+    </message>
+    <message>
+        <source>Uncertain figure %1</source>
+        <translation type="unfinished">Cifra incierta %1</translation>
+    </message>
+    <message>
+        <source>Option %1</source>
+        <translation type="unfinished">Opción %1</translation>
+    </message>
+    <message>
+        <source>Changes</source>
+        <translation type="unfinished">Cambios</translation>
+    </message>
+    <message>
+        <source>stands there already; give each line its own</source>
+        <translation type="unfinished">ya está ahí; dé a cada línea uno propio</translation>
+    </message>
+    <message>
+        <source>leaves no day to work on; give fewer closed days, or another rest day</source>
+        <translation type="unfinished">no deja ningún día para trabajar; ponga menos días sin trabajo, u otro día de descanso</translation>
+    </message>
+    <message>
+        <source>does not lie in order: low must not be over typical, nor typical over high</source>
+        <translation type="unfinished">no está en orden: la baja no debe pasar de la típica, ni la típica de la alta</translation>
+    </message>
+    <message>
+        <source>is no entry that an option can change; take the change out of the option</source>
+        <translation type="unfinished">no es un dato que una opción pueda cambiar; quite ese cambio de la opción</translation>
+    </message>
+    <message>
+        <source>is not in the table of rates; choose one that is</source>
+        <translation type="unfinished">no está en la tabla de rendimientos; elija uno que esté</translation>
+    </message>
+    <message>
+        <source>%1: %2, hardly more or less.</source>
+        <translation type="unfinished">%1: %2, casi sin variación.</translation>
+    </message>
+    <message>
+        <source>%1: %2 in the middle; in one of ten cases more than %3, in one of ten less than %4.</source>
+        <translation type="unfinished">%1: %2 en el medio; en uno de cada diez casos, más de %3; en uno de cada diez, menos de %4.</translation>
+    </message>
+    <message>
+        <source>With the figures as entered it is %1.</source>
+        <translation type="unfinished">Con las cifras anotadas da %1.</translation>
+    </message>
+    <message>
+        <source>What moves it most: %1.</source>
+        <translation type="unfinished">Lo que más hace variar el resultado: %1.</translation>
+    </message>
+    <message>
+        <source>Nothing has been drawn yet, so no range can be told.</source>
+        <translation type="unfinished">Todavía no se ha hecho ningún sorteo, así que no se puede decir ningún rango.</translation>
+    </message>
+    <message>
+        <source>From %1 draws between the lowest and highest values entered. A range is no promise: it is as good as these values.</source>
+        <translation type="unfinished">Según %1 sorteos entre los valores más bajos y más altos anotados. Un rango no es una promesa: vale lo que valen esos valores.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 records</source>
+        <translation type="unfinished">
+            <numerusform>%1 registro</numerusform>
+            <numerusform>%1 registros</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: one record, %2; entered is %3.</source>
+        <translation type="unfinished">%1: un registro, %2; lo anotado es %3.</translation>
+    </message>
+    <message>
+        <source>%1: %2, the middle one %3, from %4 to %5; entered is %6.</source>
+        <translation type="unfinished">%1: %2, el del medio %3, de %4 a %5; lo anotado es %6.</translation>
+    </message>
+    <message>
+        <source>The plan is reckoned with the middle values of the records, not with the figures entered.</source>
+        <translation type="unfinished">El plan se calcula con los valores del medio de los registros, no con las cifras anotadas.</translation>
+    </message>
+    <message>
+        <source>The plan is reckoned with the figures entered; the records stand beside them.</source>
+        <translation type="unfinished">El plan se calcula con las cifras anotadas; los registros están al lado.</translation>
+    </message>
+    <message>
+        <source>No records yet. Mix one batch and measure the face that it covers, or write down how many people took how many days for a piece of work: the order of cement and the dates then follow your own sand, soil and people.</source>
+        <translation type="unfinished">Todavía no hay registros. Prepare una tanda y mida la cara que cubre, o anote cuántas personas tardaron cuántos días en una parte del trabajo: así el pedido de cemento y las fechas siguen a la arena, la tierra y la gente de usted.</translation>
+    </message>
+    <message>
+        <source>%1 across, %2 deep</source>
+        <translation type="unfinished">%1 de diámetro, %2 de profundidad</translation>
+    </message>
+    <message>
+        <source>%1 of %2 years</source>
+        <translation type="unfinished">%1 de cada %2 años</translation>
+    </message>
+    <message>
+        <source>The cheapest size with water all year in %1: %2.</source>
+        <translation type="unfinished">El tamaño más barato con agua todo el año en %1: %2.</translation>
+    </message>
+    <message>
+        <source>The size with least cement and with water all year in %1: %2.</source>
+        <translation type="unfinished">El tamaño con menos cemento y con agua todo el año en %1: %2.</translation>
+    </message>
+    <message>
+        <source>No size within the limits gives water all year in %1. Widen the limits, find more water, or water smaller beds.</source>
+        <translation type="unfinished">Ningún tamaño dentro de los límites da agua todo el año en %1. Amplíe los límites, busque más agua, o riegue camas más pequeñas.</translation>
+    </message>
+    <message>
+        <source>Whether the water lasts is not known, so sizes are told apart by what they hold.</source>
+        <translation type="unfinished">No se sabe si el agua alcanza, así que los tamaños se distinguen por su cabida.</translation>
+    </message>
+    <message>
+        <source>The size that holds most within the limits: %1.</source>
+        <translation type="unfinished">El tamaño de mayor cabida dentro de los límites: %1.</translation>
+    </message>
+    <message>
+        <source>Sizes worth a look, each better than all cheaper ones: %1. Of the others there is always one that gives as much for less money.</source>
+        <translation type="unfinished">Tamaños que vale la pena mirar, cada uno mejor que todos los más baratos: %1. Para cada uno de los demás hay siempre otro que da lo mismo por menos dinero.</translation>
+    </message>
+    <message>
+        <source>Sizes worth a look, each better than all that take less cement: %1. Of the others there is always one that gives as much for less cement.</source>
+        <translation type="unfinished">Tamaños que vale la pena mirar, cada uno mejor que todos los que llevan menos cemento: %1. Para cada uno de los demás hay siempre otro que da lo mismo con menos cemento.</translation>
+    </message>
+    <message>
+        <source>the lining does not fit into them (%1)</source>
+        <translation type="unfinished">el revestimiento no cabe en ellos (%1)</translation>
+    </message>
+    <message>
+        <source>the pit is too deep to dig by hand (%1)</source>
+        <translation type="unfinished">la excavación es demasiado honda para cavarla a mano (%1)</translation>
+    </message>
+    <message>
+        <source>the cut is higher than this soil bears (%1)</source>
+        <translation type="unfinished">el corte es más alto de lo que aguanta este suelo (%1)</translation>
+    </message>
+    <message>
+        <source>no platform can be made for them (%1)</source>
+        <translation type="unfinished">no se puede hacer una plataforma para ellos (%1)</translation>
+    </message>
+    <message>
+        <source>a coat takes more people than can come (%1)</source>
+        <translation type="unfinished">una capa necesita más personas de las que pueden venir (%1)</translation>
+    </message>
+    <message>
+        <source>they take more cement than can be had (%1)</source>
+        <translation type="unfinished">llevan más cemento del que se puede conseguir (%1)</translation>
+    </message>
+    <message>
+        <source>they cost more than is there (%1)</source>
+        <translation type="unfinished">cuestan más de lo que hay (%1)</translation>
+    </message>
+    <message>
+        <source>Sizes tried: %1; within all limits: %2.</source>
+        <translation type="unfinished">Tamaños probados: %1; dentro de todos los límites: %2.</translation>
+    </message>
+    <message>
+        <source>Sizes are left out because %1.</source>
+        <translation type="unfinished">Hay tamaños que quedan fuera porque %1.</translation>
+    </message>
+    <message>
+        <source>No size was tried: the limits leave none, or the search was broken off.</source>
+        <translation type="unfinished">No se probó ningún tamaño: los límites no dejan ninguno, o se interrumpió la búsqueda.</translation>
+    </message>
+    <message>
+        <source>No size keeps to all limits; widen them.</source>
+        <translation type="unfinished">Ningún tamaño cumple todos los límites; amplíelos.</translation>
+    </message>
+    <message>
+        <source>kg/ft² per hour</source>
+        <translation type="unfinished">kg/pie² por hora</translation>
+    </message>
+    <message>
+        <source>min</source>
+        <translation type="unfinished">min</translation>
+    </message>
+    <message>
+        <source>kg/m² per hour</source>
+        <translation type="unfinished">kg/m² por hora</translation>
+    </message>
+    <message>
+        <source>With the first coat in the week from %1, as planned, the coats stay undisturbed %2, by %3 of weather.</source>
+        <translation type="unfinished">Con la primera capa en la semana del %1, como está previsto, y según %3 de clima, las capas quedan sin contratiempos: %2.</translation>
+    </message>
+    <message>
+        <source>%1 or more of rain on the day of a coat or the day after (%2)</source>
+        <translation type="unfinished">%1 o más de lluvia el día de una capa o el día siguiente (%2)</translation>
+    </message>
+    <message>
+        <source>a night of frost in the week after a coat (%1)</source>
+        <translation type="unfinished">una noche de helada en la semana después de una capa (%1)</translation>
+    </message>
+    <message>
+        <source>a day too hot or too cold for plaster (%1)</source>
+        <translation type="unfinished">un día demasiado caluroso o demasiado frío para el repello (%1)</translation>
+    </message>
+    <message>
+        <source>What disturbs them: %1.</source>
+        <translation type="unfinished">Los contratiempos: %1.</translation>
+    </message>
+    <message>
+        <source>No other week of the year is better.</source>
+        <translation type="unfinished">Ninguna otra semana del año es mejor.</translation>
+    </message>
+    <message>
+        <source>The best week for the first coat begins on %1: undisturbed %2. For that the works start on %3.</source>
+        <translation type="unfinished">La mejor semana para la primera capa empieza el %1; capas sin contratiempos: %2. Para eso la obra empieza el %3.</translation>
+    </message>
+    <message>
+        <source>%1: in the mean weather of its day fresh plaster loses %2 of water.</source>
+        <translation type="unfinished">%1: con el clima promedio de su día, el repello fresco pierde agua a razón de %2.</translation>
+    </message>
+    <message>
+        <source>This is a chance, not a forecast: look at the sky and hear the forecast before you call people together.</source>
+        <translation type="unfinished">Esto es una probabilidad, no un pronóstico: mire el cielo y oiga el pronóstico antes de reunir a la gente.</translation>
+    </message>
+    <message>
+        <source>The weather of the place is not known, so nobody can say how often rain or frost disturbs the coats. Enter the climate with the water, by monthly means or a daily record.</source>
+        <translation type="unfinished">No se conoce el clima del lugar, así que nadie puede decir cada cuánto la lluvia o la helada traen contratiempos a las capas. Anote el clima junto con el agua, con promedios mensuales o con un registro diario.</translation>
+    </message>
+    <message>
+        <source>There is nothing to do yet.</source>
+        <translation type="unfinished">Todavía no hay nada que hacer.</translation>
+    </message>
+    <message>
+        <source>The works begin on %1 and end on %2: %3 in all, days of rest and of wetting counted.</source>
+        <translation type="unfinished">La obra empieza el %1 y termina el %2: en total %3, contando los días de descanso y de mojado.</translation>
+    </message>
+    <message>
+        <source>The beds are planted from %1 on.</source>
+        <translation type="unfinished">Las camas se siembran desde el %1.</translation>
+    </message>
+    <message>
+        <source>coat %1 on %2</source>
+        <translation type="unfinished">la capa %1 el %2</translation>
+    </message>
+    <message>
+        <source>Call people together for %1.</source>
+        <translation type="unfinished">Reúna a la gente para %1.</translation>
+    </message>
+    <message>
+        <source>Water must be let in by %1.</source>
+        <translation type="unfinished">El agua debe empezar a entrar a más tardar el %1.</translation>
+    </message>
+    <message>
+        <source>A day lost on one of these moves the end, for they leave no room: %1.</source>
+        <translation type="unfinished">Un día perdido en una de estas tareas atrasa el final, porque no tienen holgura: %1.</translation>
+    </message>
+    <message>
+        <source>Most people are needed on %1: %2, %3.</source>
+        <translation type="unfinished">El día en que más personas hacen falta es el %1: %2, %3.</translation>
+    </message>
+    <message>
+        <source>All tasks together take %1; %2 of it is masons&apos; work.</source>
+        <translation type="unfinished">Todas las tareas juntas llevan %1; de eso, trabajo de albañil: %2.</translation>
+    </message>
+    <message>
+        <source>For digging two rules of thumb are at hand: a published norm makes it %1, reports from practice, without a source, %2. Ask people who have dug in this soil.</source>
+        <translation type="unfinished">Para cavar hay a mano dos reglas prácticas: según una norma publicada, %1; según lo que se cuenta de la práctica, sin fuente, %2. Pregunte a quienes han cavado en este suelo.</translation>
+    </message>
+    <message>
+        <source>Sacks have to be wetted on days of rest too: %1. Agree beforehand who comes.</source>
+        <translation type="unfinished">También en los días de descanso hay que mojar los costales: %1. Acuerde de antemano quién viene.</translation>
+    </message>
+    <message>
+        <source>Wetting takes most water on %1: %2.</source>
+        <translation type="unfinished">El día en que el mojado lleva más agua es el %1: %2.</translation>
+    </message>
+    <message>
+        <source>%1 needs more hands that lay plaster with skill. Masons entered: %2; needed to put it on in one go: %3.</source>
+        <translation type="unfinished">%1 necesita más manos que sepan poner repello. Albañiles anotados: %2; necesarios para colocarla de una sola vez: %3.</translation>
+    </message>
+    <message>
+        <source>%1 takes %2 batches an hour to be on in time; the mixing places that there are bring %3. Mixing places needed: %4.</source>
+        <translation type="unfinished">%1 necesita %2 tandas por hora para estar puesta a tiempo; los lugares de mezcla que hay dan %3. Lugares de mezcla necesarios: %4.</translation>
+    </message>
+    <message>
+        <source>%1: the people there take %2 to spread a batch with a whole bag of cement; after %3 it stiffens.</source>
+        <translation type="unfinished">%1: las personas que hay tardan %2 en extender una tanda de una bolsa entera de cemento; después de %3 endurece.</translation>
+    </message>
+    <message>
+        <source>Mix half a bag at a time: that is on the wall in %1.</source>
+        <translation type="unfinished">Prepare media bolsa cada vez: así queda puesta en la pared en %1.</translation>
+    </message>
+    <message>
+        <source>Half a bag at a time takes %1 and stiffens too: put more people on the coat, or mix still less at a time.</source>
+        <translation type="unfinished">También media bolsa cada vez lleva %1 y endurece: ponga más personas en la capa, o prepare todavía menos cada vez.</translation>
+    </message>
+    <message>
+        <source>On %1 more people are needed than there are: %2 needed, %3 there. Tasks lie on top of each other; move one of them, or ask for more people.</source>
+        <translation type="unfinished">El %1 hacen falta más personas de las que hay: se necesitan %2, hay %3. Hay tareas que caen en los mismos días; mueva una de ellas, o pida más gente.</translation>
+    </message>
+    <message>
+        <source>A wish is entered for a task that this plan does not have: %1. It is kept and not used.</source>
+        <translation type="unfinished">Hay un deseo anotado para una tarea que este plan no tiene: %1. Se conserva y no se usa.</translation>
+    </message>
+    <message>
+        <source>What flows into the new tank is not known, so nobody can say when the water covers the walls. Enter the water let in each day, or the flow of the source.</source>
+        <translation type="unfinished">No se sabe cuánta agua entra al tanque nuevo, así que nadie puede decir cuándo cubre las paredes. Anote el agua que se deja entrar cada día, o el caudal de la fuente de agua.</translation>
+    </message>
+    <message>
+        <source>Filling is planned to start on %1, but should start by %2: plaster that falls dry cracks. Start earlier, or keep all walls under wet sacks until then.</source>
+        <translation type="unfinished">El llenado está previsto para el %1, pero debería empezar a más tardar el %2: el repello que se queda seco se raja. Empiece antes, o mantenga todas las paredes bajo costales mojados hasta entonces.</translation>
+    </message>
+    <message>
+        <source>The first filling does not reach the overflow level of %1 within a year: the water stands at %2 then. Find more water, or make the tank smaller.</source>
+        <translation type="unfinished">En un año el primer llenado no llega al nivel del rebosadero, que es %1: para entonces el agua está a %2. Busque más agua, o haga el tanque más pequeño.</translation>
+    </message>
+    <message>
+        <source>The water rises slowly: after the last coat has cured, bare wall must stay under wet sacks for %1 more, until %2. That takes up to %3.</source>
+        <translation type="unfinished">El agua sube despacio: después del curado de la última capa, la pared descubierta debe seguir bajo costales mojados %1 más, hasta el %2. Agua que eso lleva, como máximo: %3.</translation>
+    </message>
+    <message>
+        <source>Or bring about %1 of water by hand, so that it covers the walls in time.</source>
+        <translation type="unfinished">O traiga a mano cerca de %1 de agua, para que cubra a tiempo las paredes.</translation>
+    </message>
+    <message>
+        <source>heavy rain (%1)</source>
+        <translation type="unfinished">lluvia fuerte (%1)</translation>
+    </message>
+    <message>
+        <source>frost (%1)</source>
+        <translation type="unfinished">helada (%1)</translation>
+    </message>
+    <message>
+        <source>a day too hot or too cold (%1)</source>
+        <translation type="unfinished">un día demasiado caluroso o demasiado frío (%1)</translation>
+    </message>
+    <message>
+        <source>By the weather of the years reckoned, coats put on as planned stay undisturbed %1.</source>
+        <translation type="unfinished">Según el clima de los años calculados, las capas puestas como está previsto quedan sin contratiempos: %1.</translation>
+    </message>
+    <message>
+        <source>With the works begun on %1 the first coat falls into the best week of the year, and they stay undisturbed %2.</source>
+        <translation type="unfinished">Si la obra empieza el %1, la primera capa cae en la mejor semana del año, y quedan sin contratiempos: %2.</translation>
+    </message>
+    <message>
+        <source>%1: in the mean weather of its day fresh plaster loses %2 of water; from %3 on it may crack while it is soft. Begin at dawn, keep sun and wind off it, and lay wet sacks on as soon as it bears them.</source>
+        <translation type="unfinished">%1: con el clima promedio de su día, el repello fresco pierde agua a razón de %2; desde %3 se puede rajar mientras está blando. Empiece al amanecer, protéjalo del sol y del viento, y póngale costales mojados en cuanto los aguante.</translation>
+    </message>
+    <message>
+        <source>The plan is reckoned with few records. %1: %2 so far; from %3 on their middle value says more.</source>
+        <translation type="unfinished">El plan se calcula con pocos registros. %1: hasta ahora %2; desde %3, su valor del medio dice más.</translation>
+    </message>
+    <message>
+        <source>%1: the records say %2, and the plan is reckoned with the %3 entered. Find out why, or let the records stand in its place.</source>
+        <translation type="unfinished">%1: los registros dicen %2, y el plan se calcula con lo anotado, %3. Averigüe por qué, o deje que los registros tomen su lugar.</translation>
+    </message>
+    <message>
+        <source>Day on which the first task may begin; nothing begins before it.</source>
+        <translation type="unfinished">Día en que puede empezar la primera tarea; antes no empieza nada.</translation>
+    </message>
+    <message>
+        <source>People who dig, carry spoil and lay the stone bed each working day.</source>
+        <translation type="unfinished">Personas que cavan, llevan la tierra sacada y ponen el lecho de piedra cada día de trabajo.</translation>
+    </message>
+    <message>
+        <source>How many of the people on a coat lay plaster with skill; the others mix, carry and hand up.</source>
+        <translation type="unfinished">Cuántas de las personas de una capa saben poner repello; las demás preparan la mezcla, la llevan y la alcanzan.</translation>
+    </message>
+    <message>
+        <source>First day on which nobody works: a feast, a market, a funeral, a day kept for sowing.</source>
+        <translation type="unfinished">Primer día en que nadie trabaja: una fiesta, un mercado, un entierro, un día guardado para la siembra.</translation>
+    </message>
+    <message>
+        <source>How many days nobody works, the first one counted; wetting goes on.</source>
+        <translation type="unfinished">Cuántos días nadie trabaja, contando el primero; se sigue mojando.</translation>
+    </message>
+    <message>
+        <source>What the days are kept for, in a word; it is printed in the calendar.</source>
+        <translation type="unfinished">Para qué se guardan los días, en una palabra; se imprime en el calendario.</translation>
+    </message>
+    <message>
+        <source>Hours of work behind one person-day, breaks not counted.</source>
+        <translation type="unfinished">Horas de trabajo que tiene un jornal, sin contar los descansos.</translation>
+    </message>
+    <message>
+        <source>Hours of daylight and cool weather in which a coat is begun and finished, without a stop over night.</source>
+        <translation type="unfinished">Horas de luz y de fresco en que una capa se empieza y se termina, sin parar de noche.</translation>
+    </message>
+    <message>
+        <source>Boards or floors on which mortar is mixed at the same time, each with its own mixers.</source>
+        <translation type="unfinished">Tablas o pisos donde se prepara mezcla al mismo tiempo, cada uno con su propia gente.</translation>
+    </message>
+    <message>
+        <source>Time it with a watch: from filling the gauge boxes until the batch at one place is ready to carry.</source>
+        <translation type="unfinished">Mídalo con reloj: desde llenar los cajones de medida hasta que la tanda de un lugar está lista para llevar.</translation>
+    </message>
+    <message>
+        <source>Time from wetting the cement until the mortar stiffens; what is older is thrown away, not wetted again. Try it on a hot day.</source>
+        <translation type="unfinished">Tiempo desde que se moja el cemento hasta que el mortero endurece; el que pasa de ese tiempo se bota, no se vuelve a mojar. Pruébelo en un día caluroso.</translation>
+    </message>
+    <message>
+        <source>People who pour water over the sacks on each day of curing, rest days too; they are not counted among the diggers.</source>
+        <translation type="unfinished">Personas que echan agua a los costales cada día de curado, también los días de descanso; no se cuentan entre las que cavan.</translation>
+    </message>
+    <message>
+        <source>How often the sacks are wetted on a day of curing; in dry wind more often.</source>
+        <translation type="unfinished">Cuántas veces se mojan los costales en un día de curado; con viento seco, más veces.</translation>
+    </message>
+    <message>
+        <source>Measure it: level distance from the middle of the pit to the middle of the heap.</source>
+        <translation type="unfinished">Mídalo: distancia a nivel desde el medio de la excavación hasta el medio del montón.</translation>
+    </message>
+    <message>
+        <source>How many times as long the low part of a deep pit takes, where ground is thrown up twice; 1 is the same.</source>
+        <translation type="unfinished">Cuántas veces el tiempo usual lleva la parte honda de una excavación profunda, donde la tierra se echa arriba dos veces; 1 es lo mismo.</translation>
+    </message>
+    <message>
+        <source>Water that runs or is carried into the new tank each day; leave empty to take what the source gives in that month.</source>
+        <translation type="unfinished">Agua que corre o se lleva al tanque nuevo cada día; deje vacío para tomar lo que da la fuente de agua en ese mes.</translation>
+    </message>
+    <message>
+        <source>The inflow is held back to this rise, so that young plaster is loaded slowly.</source>
+        <translation type="unfinished">El agua que entra se limita a esta subida, para que el repello nuevo se cargue despacio.</translation>
+    </message>
+    <message>
+        <source>The walls are told in bands of this height: until when the sacks of each must stay wet.</source>
+        <translation type="unfinished">Las paredes se indican por franjas de esta altura: hasta cuándo deben seguir mojados los costales de cada una.</translation>
+    </message>
+    <message>
+        <source>Rain of one day from which on a fresh coat is washed or pitted; a rain gauge shows it.</source>
+        <translation type="unfinished">Lluvia de un día desde la cual una capa fresca se lava o se llena de hoyitos; un pluviómetro la muestra.</translation>
+    </message>
+    <message>
+        <source>The task for which a day or a number of people is wished.</source>
+        <translation type="unfinished">La tarea para la que se desea un día o una cantidad de personas.</translation>
+    </message>
+    <message>
+        <source>The task begins on this day or later; leave empty if it may begin as soon as it can.</source>
+        <translation type="unfinished">La tarea empieza este día o después; deje vacío si puede empezar en cuanto sea posible.</translation>
+    </message>
+    <message>
+        <source>People on this task; leave empty for as many as usual.</source>
+        <translation type="unfinished">Personas en esta tarea; deje vacío para las de costumbre.</translation>
+    </message>
+    <message>
+        <source>The work for which the district has a rate of its own.</source>
+        <translation type="unfinished">El trabajo para el que el distrito tiene un rendimiento propio.</translation>
+    </message>
+    <message>
+        <source>Person-days for one unit of this work when all goes well.</source>
+        <translation type="unfinished">Jornales por una unidad de este trabajo cuando todo va bien.</translation>
+    </message>
+    <message>
+        <source>Person-days for one unit of this work on a usual day; the plan is reckoned with it.</source>
+        <translation type="unfinished">Jornales por una unidad de este trabajo en un día usual; con esto se calcula el plan.</translation>
+    </message>
+    <message>
+        <source>Person-days for one unit of this work when it goes badly.</source>
+        <translation type="unfinished">Jornales por una unidad de este trabajo cuando va mal.</translation>
+    </message>
+    <message>
+        <source>Whether the middle values of what was measured stand in place of the figures entered.</source>
+        <translation type="unfinished">Si los valores del medio de lo medido toman el lugar de las cifras anotadas.</translation>
+    </message>
+    <message>
+        <source>The coat whose mix the trial batch had, counted from the dug face.</source>
+        <translation type="unfinished">La capa cuya mezcla tenía la tanda de prueba, contando desde la cara cavada.</translation>
+    </message>
+    <message>
+        <source>Cement in the trial batch, in bags and parts of a bag.</source>
+        <translation type="unfinished">Cemento de la tanda de prueba, en bolsas y partes de bolsa.</translation>
+    </message>
+    <message>
+        <source>Face that the trial batch covered: measure length and height of the patch.</source>
+        <translation type="unfinished">Cara que cubrió la tanda de prueba: mida el largo y el alto del pedazo repellado.</translation>
+    </message>
+    <message>
+        <source>Thickness of the patch, square to the face: push a nail in at several places and take the middle.</source>
+        <translation type="unfinished">Espesor del pedazo repellado, a escuadra con la cara: meta un clavo en varios lugares y tome el valor del medio.</translation>
+    </message>
+    <message>
+        <source>What was done and measured, here or on an earlier tank of the district.</source>
+        <translation type="unfinished">Lo que se hizo y se midió, aquí o en un tanque anterior del distrito.</translation>
+    </message>
+    <message>
+        <source>How much of it: ground dug as it lay, fill as rammed, stone bed and mortar as placed in m³; spreading in m².</source>
+        <translation type="unfinished">Cuánto se hizo: lo cavado como tierra en banco, el relleno ya apisonado, el lecho de piedra y el mortero ya puestos, en m³; extender, en m².</translation>
+    </message>
+    <message>
+        <source>People times days that it took, helpers counted; half a day of four people is 2.</source>
+        <translation type="unfinished">Personas por días que llevó, contando a los ayudantes; medio día de cuatro personas es 2.</translation>
+    </message>
+    <message>
+        <source>First day of the works</source>
+        <translation type="unfinished">Primer día de la obra</translation>
+    </message>
+    <message>
+        <source>Masons among them</source>
+        <translation type="unfinished">Albañiles entre ellas</translation>
+    </message>
+    <message>
+        <source>Closed from</source>
+        <translation type="unfinished">No se trabaja desde el</translation>
+    </message>
+    <message>
+        <source>Closed for</source>
+        <translation type="unfinished">No se trabaja durante</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation type="unfinished">Por qué</translation>
+    </message>
+    <message>
+        <source>Hours of a person-day</source>
+        <translation type="unfinished">Horas de un jornal</translation>
+    </message>
+    <message>
+        <source>Hours to put on a coat</source>
+        <translation type="unfinished">Horas para colocar una capa</translation>
+    </message>
+    <message>
+        <source>Mixing places</source>
+        <translation type="unfinished">Lugares de mezcla</translation>
+    </message>
+    <message>
+        <source>Mixing one batch takes</source>
+        <translation type="unfinished">Preparar una tanda tarda</translation>
+    </message>
+    <message>
+        <source>A batch must be on the wall within</source>
+        <translation type="unfinished">Una tanda debe quedar puesta en la pared en menos de</translation>
+    </message>
+    <message>
+        <source>People who keep the sacks wet</source>
+        <translation type="unfinished">Personas que mantienen mojados los costales</translation>
+    </message>
+    <message>
+        <source>Wettings a day</source>
+        <translation type="unfinished">Mojadas al día</translation>
+    </message>
+    <message>
+        <source>Way to the spoil heap</source>
+        <translation type="unfinished">Camino hasta el montón de tierra sacada</translation>
+    </message>
+    <message>
+        <source>Digging low in the pit takes, times</source>
+        <translation type="unfinished">Cavar la parte honda tarda, veces</translation>
+    </message>
+    <message>
+        <source>Water let in for the first filling</source>
+        <translation type="unfinished">Agua que se deja entrar en el primer llenado</translation>
+    </message>
+    <message>
+        <source>Water may rise in a day by</source>
+        <translation type="unfinished">El agua puede subir en un día</translation>
+    </message>
+    <message>
+        <source>Height of a band of wall</source>
+        <translation type="unfinished">Altura de una franja de pared</translation>
+    </message>
+    <message>
+        <source>Heavy rain, in a day</source>
+        <translation type="unfinished">Lluvia fuerte, en un día</translation>
+    </message>
+    <message>
+        <source>Task</source>
+        <translation type="unfinished">Tarea</translation>
+    </message>
+    <message>
+        <source>Not before</source>
+        <translation type="unfinished">No antes del</translation>
+    </message>
+    <message>
+        <source>Wanted</source>
+        <translation type="unfinished">Personas deseadas</translation>
+    </message>
+    <message>
+        <source>Work</source>
+        <translation type="unfinished">Trabajo</translation>
+    </message>
+    <message>
+        <source>Low</source>
+        <translation type="unfinished">Baja</translation>
+    </message>
+    <message>
+        <source>Typical</source>
+        <translation type="unfinished">Típica</translation>
+    </message>
+    <message>
+        <source>High</source>
+        <translation type="unfinished">Alta</translation>
+    </message>
+    <message>
+        <source>Reckon with the records</source>
+        <translation type="unfinished">Calcular con los registros</translation>
+    </message>
+    <message>
+        <source>Coat</source>
+        <translation type="unfinished">Capa</translation>
+    </message>
+    <message>
+        <source>Face covered</source>
+        <translation type="unfinished">Cara cubierta</translation>
+    </message>
+    <message>
+        <source>Work done</source>
+        <translation type="unfinished">Trabajo hecho</translation>
+    </message>
+    <message>
+        <source>It took</source>
+        <translation type="unfinished">Llevó</translation>
+    </message>
+    <message>
+        <source>digging, as reported from practice</source>
+        <translation type="unfinished">cavar, según lo que se cuenta de la práctica</translation>
+    </message>
+    <message>
+        <source>digging, by the district&apos;s norm</source>
+        <translation type="unfinished">cavar, según la norma del distrito</translation>
+    </message>
+    <message>
+        <source>clearing the ground</source>
+        <translation type="unfinished">limpiar el terreno</translation>
+    </message>
+    <message>
+        <source>setting out</source>
+        <translation type="unfinished">replantear</translation>
+    </message>
+    <message>
+        <source>stripping topsoil</source>
+        <translation type="unfinished">retirar la tierra vegetal</translation>
+    </message>
+    <message>
+        <source>filling and ramming</source>
+        <translation type="unfinished">rellenar y apisonar</translation>
+    </message>
+    <message>
+        <source>carrying spoil up to 10 m</source>
+        <translation type="unfinished">llevar la tierra sacada hasta 10 m</translation>
+    </message>
+    <message>
+        <source>carrying spoil up to 20 m</source>
+        <translation type="unfinished">llevar la tierra sacada hasta 20 m</translation>
+    </message>
+    <message>
+        <source>carrying spoil up to 50 m</source>
+        <translation type="unfinished">llevar la tierra sacada hasta 50 m</translation>
+    </message>
+    <message>
+        <source>trimming walls and floor</source>
+        <translation type="unfinished">emparejar paredes y fondo</translation>
+    </message>
+    <message>
+        <source>laying pipe</source>
+        <translation type="unfinished">poner tubería</translation>
+    </message>
+    <message>
+        <source>plastering one coat</source>
+        <translation type="unfinished">repellar una capa</translation>
+    </message>
+    <message>
+        <source>keeping sacks wet</source>
+        <translation type="unfinished">mantener mojados los costales</translation>
+    </message>
+    <message>
+        <source>watching the first filling</source>
+        <translation type="unfinished">vigilar el primer llenado</translation>
+    </message>
+    <message>
+        <source>testing for leaks</source>
+        <translation type="unfinished">hacer la prueba de fuga</translation>
+    </message>
+    <message>
+        <source>building the fence</source>
+        <translation type="unfinished">hacer la cerca</translation>
+    </message>
+    <message>
+        <source>building the silt trap</source>
+        <translation type="unfinished">hacer el desarenador</translation>
+    </message>
+    <message>
+        <source>building the overflow</source>
+        <translation type="unfinished">hacer el rebosadero</translation>
+    </message>
+    <message>
+        <source>planting the beds</source>
+        <translation type="unfinished">sembrar las camas</translation>
+    </message>
+    <message>
+        <source>Ramming fill</source>
+        <translation type="unfinished">Apisonar relleno</translation>
+    </message>
+    <message>
+        <source>Spreading plaster</source>
+        <translation type="unfinished">Extender repello</translation>
+    </message>
+    <message>
+        <source>%1 job</source>
+        <translation type="unfinished">%1 trabajo</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 jobs</source>
+        <translation type="unfinished">
+            <numerusform>%1 trabajo</numerusform>
+            <numerusform>%1 trabajos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>a quarter of a day</source>
+        <translation type="unfinished">un cuarto de día</translation>
+    </message>
+    <message>
+        <source>half a day</source>
+        <translation type="unfinished">medio día</translation>
+    </message>
+    <message>
+        <source>three quarters of a day</source>
+        <translation type="unfinished">tres cuartos de día</translation>
+    </message>
+    <message>
+        <source>digging, %1</source>
+        <translation type="unfinished">cavar, %1</translation>
+    </message>
+    <message>
+        <source>every time</source>
+        <translation type="unfinished">todas las veces</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 times in %2</source>
+        <translation type="unfinished">
+            <numerusform>%1 vez de cada %2</numerusform>
+            <numerusform>%1 veces de cada %2</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>once in %1 times</source>
+        <translation type="unfinished">una vez de cada %1</translation>
+    </message>
+    <message>
+        <source>less than once in %1 times</source>
+        <translation type="unfinished">menos de una vez de cada %1</translation>
+    </message>
+    <message>
+        <source>never</source>
+        <translation type="unfinished">nunca</translation>
     </message>
 </context>
 </TS>

@@ -5,7 +5,7 @@
 namespace core {
 namespace {
 
-constexpr std::array<std::string_view, 61> kCodes{
+constexpr std::array<std::string_view, 60> kCodes{
     "cannot_read",
     "cannot_write",
     "too_large",
@@ -48,7 +48,6 @@ constexpr std::array<std::string_view, 61> kCodes{
     "route_not_onward",
     "unknown_pipe",
     "no_working_day",
-    "twice",
     "range_crossed",
     "unknown_field",
     "unknown_work",

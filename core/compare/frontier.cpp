@@ -49,8 +49,7 @@ std::vector<Offer> frontierOf(const std::vector<Offer>& offers, const GainOf& ga
   double best = kNothing;
   for (Offer offer : offers) {
     if (offer.most_gain <= best) continue;
-    if (offer.least_gain < offer.most_gain)
-      offer.least_gain = offer.most_gain = gain_of(offer.size);
+    if (offer.least_gain < offer.most_gain) offer.least_gain = offer.most_gain = gain_of(offer.size);
     if (offer.most_gain <= best) continue;
     best = offer.most_gain;
     if (!frontier.empty() && frontier.back().price == offer.price) frontier.pop_back();

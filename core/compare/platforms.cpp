@@ -15,8 +15,8 @@ using site::BenchEdges;
 using site::BenchParts;
 using site::BenchShape;
 using site::GroundSurface;
-using site::PitCover;
 using site::Pieces;
+using site::PitCover;
 using site::Tin;
 
 /// False when a face cannot reach the edge of the survey; true when it has to be looked at closely.
@@ -58,8 +58,8 @@ std::optional<works::Platform> Platforms::of(const geometry::TankGeometry& tank)
   const site::PitShape pit = site::pitShape(tank, lining_);
   works::Platform result;
   if (!site_.has_relief) {
-    result.topsoil_m3 = tank.outline().area(pit.rim_offset_m + pit.collar_m + platform_.walkway_m) *
-                        platform_.topsoil_m;
+    result.topsoil_m3 =
+        tank.outline().area(pit.rim_offset_m + pit.collar_m + platform_.walkway_m) * platform_.topsoil_m;
   } else {
     const std::optional<Moved> moved = onRelief(tank, pit);
     if (!moved) return std::nullopt;
@@ -105,8 +105,7 @@ std::optional<Platforms::Moved> Platforms::at(const BenchShape& shape, double le
 }
 
 std::optional<Platforms::Moved> Platforms::balanced(const BenchShape& shape) const {
-  const auto bench =
-      site::balancedBench(*site_.ground->surface, shape, {platform_.compacted_per_bank, 0});
+  const auto bench = site::balancedBench(*site_.ground->surface, shape, {platform_.compacted_per_bank, 0});
   if (!bench) return std::nullopt;
   return Moved{bench->level_m, bench->cut_m3, bench->fill_m3, bench->strip_m3};
 }

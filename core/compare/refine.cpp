@@ -25,9 +25,9 @@ Refinement refinement(const Project& project, const Plan& plan, const std::atomi
   if (isCancelled(cancel)) return refined;
   if (plan.works || plan.cost) {
     const Project in_force = works::inForce(project, plan.calibration);
-    refined.ranges = cost::ranges({in_force, plan.geometry, plan.quantities, there(plan.works),
-                                   there(plan.cost), there(plan.water)},
-                                  cancel);
+    refined.ranges = cost::ranges(
+        {in_force, plan.geometry, plan.quantities, there(plan.works), there(plan.cost), there(plan.water)},
+        cancel);
   }
   if (project.options.empty() || isCancelled(cancel)) return refined;
   Plan searched = plan;

@@ -49,9 +49,8 @@ void count(Limit limit, LeftOut& out) {
 }
 
 void add(LeftOut& to, const LeftOut& more) {
-  for (std::size_t LeftOut::*number :
-       {&LeftOut::geometry, &LeftOut::pit_depth, &LeftOut::cut, &LeftOut::platform, &LeftOut::people,
-        &LeftOut::bags, &LeftOut::cost})
+  for (std::size_t LeftOut::*number : {&LeftOut::geometry, &LeftOut::pit_depth, &LeftOut::cut,
+                                       &LeftOut::platform, &LeftOut::people, &LeftOut::bags, &LeftOut::cost})
     to.*number += more.*number;
 }
 
@@ -164,8 +163,7 @@ private:
     std::sort(offers.begin(), offers.end(), comesBefore);
     for (Offer& offer : offers) {
       if (cancel_) return;
-      const bool is_large =
-          !found.largest || offer.size.full_volume_m3 >= found.largest->size.full_volume_m3;
+      const bool is_large = !found.largest || offer.size.full_volume_m3 >= found.largest->size.full_volume_m3;
       const bool is_good = !isMatched(offer, found.offers);
       if (!is_large && !is_good) continue;
       setPrice(trial, offer);

@@ -41,10 +41,10 @@ struct SearchResult {
 std::size_t candidateCount(const Project& project);
 
 /// Tries every size within project.search, on the project's own ground, with its own lining, prices and
-/// weather years. Left out: what could not be built (geometry, platform, a tank on fill), pits deeper than hand
-/// digging allows (pit.deepest_by_hand), cuts higher than just stand in the weakest soil of its class, and what
-/// breaks a limit on bags, people or money. Polygons are tried as their outline scaled, by length alone.
-/// Its numbers are those of core::plan for the same size.
+/// weather years. Left out: what could not be built (geometry, platform, a tank on fill), pits deeper than
+/// hand digging allows (pit.deepest_by_hand), cuts higher than just stand in the weakest soil of its class,
+/// and what breaks a limit on bags, people or money. Polygons are tried as their outline scaled, by length
+/// alone. Its numbers are those of core::plan for the same size.
 /// @param plan of the same project: its weather years and ground are used
 /// @param progress told the share done, 0 to 1, from any thread; may be empty
 /// @param cancel when it becomes true the answer has tried == 0

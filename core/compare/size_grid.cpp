@@ -7,7 +7,8 @@ namespace {
 
 using Eigen::Vector2d;
 
-constexpr double kPerMetre = 1e6;  // sizes are whole micrometres, so that 2 m and three steps of 0.1 m are 2.3 m
+constexpr double kPerMetre =
+    1e6;  // sizes are whole micrometres, so that 2 m and three steps of 0.1 m are 2.3 m
 
 std::size_t stepsOf(double least_m, double most_m, double step_m) {
   if (most_m < least_m) return 0;

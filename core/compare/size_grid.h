@@ -7,8 +7,8 @@
 
 namespace core::compare {
 
-/// The sizes that a project's search tries: every length with every width, and each of these with every depth.
-/// Round tanks have no width of their own, polygons are scaled whole.
+/// The sizes that a project's search tries: every length with every width, and each of these with every
+/// depth. Round tanks have no width of their own, polygons are scaled whole.
 class SizeGrid {
 public:
   explicit SizeGrid(const Project& project);

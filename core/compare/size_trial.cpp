@@ -21,8 +21,8 @@ namespace {
 
 using geometry::TankGeometry;
 
-/// What does not touch the numbers of a size but takes time: a bill to compare with, and sizes for a crew that
-/// is too small.
+/// What does not touch the numbers of a size but takes time: a bill to compare with, and sizes for a crew
+/// that is too small.
 Project withoutExtras(Project project) {
   project.lining.customary = {};
   if (!project.works) return project;
@@ -33,8 +33,8 @@ Project withoutExtras(Project project) {
   return project;
 }
 
-/// The highest cut that just stands in the weakest soil of its class. The finding site_cut_too_high warns from
-/// less on, where the factor wanted is no longer there.
+/// The highest cut that just stands in the weakest soil of its class. The finding site_cut_too_high warns
+/// from less on, where the factor wanted is no longer there.
 std::optional<double> mostCut(const site::Stability& stability) {
   const auto low = std::find_if(stability.cuts.begin(), stability.cuts.end(),
                                 [](const site::CutHeights& cut) { return cut.strength == "low"; });
@@ -52,7 +52,8 @@ struct Days {
 };
 
 /// The same monthly means of evaporation in two days a month, the second one holding what the first one's
-/// rounding takes off, so that a tank that fills loses as much. Without years no weather window is looked for.
+/// rounding takes off, so that a tank that fills loses as much. Without years no weather window is looked
+/// for.
 water::Weather monthlyMeans(const water::Weather& weather) {
   std::array<double, kMonths> sum{};
   std::array<int, kMonths> days{};
@@ -170,8 +171,7 @@ std::optional<Limit> SizeTrial::building(const TankGeometry& tank, const works::
   if (limits.most_bags && candidate.cement_bags > *limits.most_bags) return Limit::bags;
   if (!has_prices_) return std::nullopt;
   const double rounding = 1 - 1e-12;  // the schedule only adds to these days, but sums them otherwise
-  candidate.cost =
-      rounding * cost::bill({tank, project_, quantities, days.labourer, days.mason}).total;
+  candidate.cost = rounding * cost::bill({tank, project_, quantities, days.labourer, days.mason}).total;
   if (!limits.most_cost) return std::nullopt;
   if (*candidate.cost <= *limits.most_cost) candidate.cost = fullCost(input);
   return *candidate.cost > *limits.most_cost ? std::optional(Limit::cost) : std::nullopt;

@@ -22,9 +22,9 @@ public:
   SizeTrial(const SizeTrial&) = delete;
   SizeTrial& operator=(const SizeTrial&) = delete;
 
-  /// Puts the numbers of its size into a candidate, all but the years; the cost may be less than it is, by the
-  /// days of filling that only the schedule tells. The limit that it breaks first, or nothing; then curve() is
-  /// that of the tank.
+  /// Puts the numbers of its size into a candidate, all but the years; the cost may be less than it is, by
+  /// the days of filling that only the schedule tells. The limit that it breaks first, or nothing; then
+  /// curve() is that of the tank.
   std::optional<Limit> attempt(Candidate& candidate);
   const water::TankCurve& curve() const { return curve_; }
 

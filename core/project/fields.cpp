@@ -266,7 +266,7 @@ constexpr std::array kFields{
   row<InRow<Wishes, &TaskWish::task>>("works.wishes[].task", U::none, {0, 60, 0, 0}, "user", kMay, hasWorks),
   row<InRow<Wishes, &TaskWish::not_before>>("works.wishes[].not_before", U::none, kNoRange, "user", kMay, hasWorks),
   row<InRow<Wishes, &TaskWish::people>>("works.wishes[].people", U::person, {1, 200, 1, 0}, "user", kMay, hasWorks),
-  row<InRow<OwnRates, &OwnRate::work>>("works.rates[].work", U::none, {0, 60, 0, 0}, "user", kMay, hasWorks),
+  row<InRow<OwnRates, &OwnRate::work>>("works.rates[].work", U::none, {0, 60, 0, 0}, "user", kMust, hasWorks),
   row<InRow<OwnRates, &OwnRate::low>>("works.rates[].low", U::none, {0, 100, 0.1, 3}, "user", kMay, hasWorks),
   row<InRow<OwnRates, &OwnRate::typical>>("works.rates[].typical", U::none, {0, 100, 0.1, 3}, "user", kMay, hasWorks),
   row<InRow<OwnRates, &OwnRate::high>>("works.rates[].high", U::none, {0, 100, 0.1, 3}, "user", kMay, hasWorks),
@@ -405,7 +405,7 @@ constexpr std::array kFields{
   row<InRow<Linings, &LiningOffer::life_years>>("prices.linings[].life_years", U::year, {0.5, 100, 1, 1}, "own", kMay, hasPrices),
   row<InRow<Linings, &LiningOffer::upkeep_percent>>("prices.linings[].upkeep_percent", U::percent, {0, 100, 0.5, 1}, "own", kMay, hasPrices),
 
-  row<InRow<Spreads, &InputRange::input>>("ranges.inputs[].input", U::none, kNoRange, "user", kMay),
+  row<InRow<Spreads, &InputRange::input>>("ranges.inputs[].input", U::none, kNoRange, "user", kMust),
   row<InRow<Spreads, &InputRange::low_percent>>("ranges.inputs[].low_percent", U::percent, {-90, 0, 5, 0}, "own", kMay),
   row<InRow<Spreads, &InputRange::high_percent>>("ranges.inputs[].high_percent", U::percent, {0, 400, 5, 0}, "own", kMay),
   row<At<&P::ranges, &Ranges::draws>>("ranges.draws", U::piece, {1000, 1000000, 1000, 0}, "own", kMay),

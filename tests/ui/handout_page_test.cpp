@@ -31,7 +31,9 @@ core::Project usual() {
 std::vector<int> pagesWith(const Handout& handout, const QString& code) {
   std::vector<int> pages;
   for (int page = 0; page < handout.pageCount(); ++page) {
-    if (handout.pageTitle(page).startsWith(code)) pages.push_back(page);
+    const QString own =
+        handout.pageTitle(page).section(QLatin1Char(' '), 0, 0).section(QLatin1Char('.'), 0, 0);
+    if (own == code) pages.push_back(page);
   }
   return pages;
 }
@@ -268,7 +270,8 @@ TEST_CASE("the wetting calendar has every day of every curing with three boxes")
       return std::abs(size.width() - 5) < 1e-6 && std::abs(size.height() - 5) < 1e-6;
     });
   }
-  CHECK(boxes == 3 * days + 1);  // and one for the filling begun
+  // and one for the filling begun, one for each band of wall that the water covers
+  CHECK(boxes == 3 * days + 1 + std::ptrdiff_t(content.plan.works->filling->bands.size()));
 }
 
 TEST_CASE("without crew and dates the calendars are left out and the cover says so") {

@@ -169,7 +169,7 @@ TEST_CASE(
     for (core::Pipe* pipe : {&p.delivery->source.pipe, &p.delivery->field.pipe}) pipe->bore_mm = 27;
     p.works->closed.resize(1);
     p.works->wishes = {{"fence", {}, 3}};
-    p.works->rates = {{"clearing", 0.1, 0.2, 0.3}};
+    p.works->rates = {{"clearing", 0.1, 0.2, 0.9}};
     p.records.batches.resize(1);
     p.records.work.resize(1);
     p.ranges.inputs.resize(1);

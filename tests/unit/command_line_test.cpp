@@ -73,7 +73,7 @@ TEST_CASE("wrong use is told on the error stream, ends with 2 and writes nothing
       {"export", kDemo},
       {"export", kDemo, "--to"},
       {"export", "--to", target("a.pdf")},
-      {"export", kDemo, "--to", target("a.ics")},
+      {"batch", kDemo, "--template", kDemo},
       {"export", kDemo, "--to", target("a.doc")},
       {"export", kDemo, "--to", target("pdf")},
       {"export", kDemo, "--to", target("a.pdf"), "--colour"},
@@ -95,8 +95,33 @@ TEST_CASE("wrong use is told on the error stream, ends with 2 and writes nothing
   CHECK(folder.count() == 0);
 }
 
-TEST_CASE("an ending of a later version is named as such") {
-  CHECK(contains(run({"export", kDemo, "--to", "a.ics"}).err, "not available in this version"));
+TEST_CASE("export writes a calendar file") {
+  const support::TemporaryFolder folder;
+  const std::string file = folder.file("a.ics").string();
+  REQUIRE(run({"export", kDemo, "--to", file}).code == 0);
+  const std::string text = support::bytesOf(file);
+  CHECK(text.starts_with("BEGIN:VCALENDAR\r\n"));
+  CHECK(contains(text, "SUMMARY:Place coat 1"));
+}
+
+TEST_CASE("batch plans a row a site, and says which rows cannot be planned") {
+  const support::TemporaryFolder folder;
+  const std::string sites = folder.file("sites.csv").string();
+  const std::string results = folder.file("results.csv").string();
+  support::put(sites, "id,tank.length_m,tank.depth_m\nnorth,6,1.4\nthin,6,0.31\nsouth,5,\n");
+  const Ran ran = run({"batch", sites, "--template", kDemo, "--out", results, "--jobs", "2"});
+  CHECK(ran.code == 1);  // one of them has problems
+  const std::string text = support::bytesOf(results);
+  CHECK(contains(text, "\r\nnorth,,"));
+  CHECK(contains(text, "\r\nthin,"));
+  CHECK_FALSE(contains(text, "\r\nthin,,"));
+  CHECK(contains(text, "\r\nsouth,,"));
+  support::put(sites, "id,tank.longness_m\nnorth,6\n");
+  const Ran refused = run({"batch", sites, "--template", kDemo, "--out", results});
+  CHECK(refused.code == 1);
+  CHECK(contains(refused.err, "tank.longness_m"));
+  CHECK(run({"batch", sites, "--out", results}).code == 2);
+  CHECK(support::bytesOf(results) == text);
 }
 
 TEST_CASE("every example project has no problems") {
@@ -174,8 +199,7 @@ TEST_CASE("plan --json prints one object with the agreed keys and nothing else")
   CHECK(plan["format"] == "tankwright-plan");
   CHECK(plan["version"] == 1);
   checkHas(plan, {"format", "version", "tank", "earthwork", "layers", "materials", "batches", "labour",
-                  "schedule", "findings", "site", "water", "delivery"});
-  CHECK_FALSE(plan.contains("cost"));
+                  "schedule", "findings", "site", "water", "delivery", "cost", "ranges", "options"});
   checkHas(plan["tank"], {"brim_volume_m3", "full_volume_m3", "usable_volume_m3", "full_surface_m2",
                           "floor_m2", "wall_m2", "rim_length_m", "brim_area_m2"});
   checkHas(plan["earthwork"], {"pit_volume_m3", "pit_top_length_m", "pit_top_width_m", "pit_depth_m",

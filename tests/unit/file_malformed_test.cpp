@@ -332,6 +332,18 @@ json deliveryRows() {
   return {{"source", {{"route", route}}}, {"field", {{"route", route}}}};
 }
 
+/// Two good rows for each list of works, records, money and ranges.
+json workRows() {
+  const json empty = json::object();
+  return {{"works",
+           {{"closed", {empty, empty}},
+            {"wishes", {empty, empty}},
+            {"rates", {{{"work", "ramming"}}, {{"work", "fence"}}}}}},
+          {"records", {{"batches", {empty, empty}}, {"work", {empty, empty}}}},
+          {"prices", {{"items", {empty, empty}}, {"linings", {empty, empty}}}},
+          {"ranges", {{"inputs", {{{"input", "thickness"}}, {{"input", "flow"}}}}}}};
+}
+
 json everyField(const core::Field& field) {
   json project = rectangle();
   if (field.id == "tank.diameter_m")
@@ -339,6 +351,10 @@ json everyField(const core::Field& field) {
                        {"batter", 0.1},    {"freeboard_m", 0.15},    {"dead_depth_m", 0.1}};
   if (field.id.starts_with("water.")) project["water"] = waterRows();
   if (field.id.starts_with("delivery.")) project["delivery"] = deliveryRows();
+  const json parts = workRows();
+  for (const auto& [part, rows] : parts.items()) {
+    if (field.id.starts_with(part + ".")) project[part].update(rows);
+  }
   return project;
 }
 

@@ -128,7 +128,7 @@ TEST_CASE("there is one whole-bag batch for each coat and dates are ISO 8601") {
     CHECK(root["batches"][k]["coat"] == k + 1);
     CHECK(root["batches"][k]["cement_kg"] == project.lining.cement_bag_kg);
   }
-  CHECK(root["schedule"][0]["start"] == "2027-02-08");
+  CHECK(root["schedule"][0]["start"] == "2026-10-12");
   for (const json& task : root["schedule"]) {
     CHECK(isIsoDate(task["start"]));
     CHECK(isIsoDate(task["finish"]));
@@ -185,7 +185,7 @@ TEST_CASE("the plan as CSV has four columns and the same figures") {
   CHECK(std::stod(by_item.at("layers stone_bed.volume_m3")[2]) == plan.layers.front().volume_m3);
   CHECK(by_item.at("materials cement.order")[3] == "kg");
   CHECK(by_item.at("materials sacks.order")[3] == "piece");
-  CHECK(by_item.at("schedule excavate.start")[2] == "2027-02-08");
+  CHECK(by_item.at("schedule clear.start")[2] == "2026-10-12");
   CHECK(by_item.at("labour excavate.days")[3] == "person_day");
   CHECK(by_item.at("schedule excavate.days")[3] == "day");
   CHECK(by_item.at("person_days ")[3] == "person_day");

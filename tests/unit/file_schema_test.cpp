@@ -226,6 +226,7 @@ TEST_CASE("what the reader refuses for one value alone the schema refuses") {
   const std::vector<json> values = {nullptr, true, -1, 0.5, 70, 1e300, "x", json::array(), json::object()};
   const json good = demo("terrace");
   for (const json::json_pointer& leaf : leavesOf(good)) {
+    if (leaf.to_string().starts_with("/options/")) continue;  // what a change may be, the field table says
     for (const json& value : values) {
       json changed = good;
       changed[leaf] = value;

@@ -420,12 +420,3 @@ TEST_CASE("fill beyond all that is dug is a caution with the volume that must be
   CHECK(number(p, "site_fill_lacking", "bank_m3") == Approx(lacking));
   CHECK(plan.earthwork.spoil_bank_m3 == 0.0);
 }
-
-TEST_CASE("labour and dates say that they do not hold the platform's earth") {
-  Project p = onSlope(10);
-  CHECK(raises(p, "platform_work_left_out", Severity::note));
-  p.works.reset();
-  CHECK_FALSE(find(p, "platform_work_left_out"));
-  p = sound();
-  CHECK_FALSE(find(p, "platform_work_left_out"));
-}

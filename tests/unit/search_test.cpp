@@ -1,7 +1,8 @@
 // The search of sizes against the plan made for each of them, one by one.
+#include "core/compare/search.h"
+
 #include "core/compare/frontier.h"
 #include "core/compare/reliability.h"
-#include "core/compare/search.h"
 #include "core/plan.h"
 #include "core/site/stability.h"
 #include "tests/support/random_days.h"
@@ -66,25 +67,42 @@ Project withoutWater() {
 }
 
 Project onSlope(Project p, PlatformLevel level_by) {
-  p.site.ground = {GroundKind::slope, 22, 200, {}};
+  p.site.ground = {GroundKind::slope, 9, 200, {}};
   p.site.position.turn_deg = 25;
   p.site.platform.level_by = level_by;
   p.site.platform.level_m = -0.4;
   return p;
 }
 
-/// Wavy ground on a hill, too small for the largest tanks.
-Project onSurvey(Project p, PlatformLevel level_by) {
-  p = onSlope(std::move(p), level_by);
+/// Narrow tanks along the contour, on a wide platform whose fill takes up much of the cut: with both in
+/// balance others stand on fill.
+Project balanced(Project p) {
+  p = onSlope(std::move(p), PlatformLevel::balanced);
+  p.site.ground.fall_percent = 3;
+  p.site.ground.downhill_azimuth_deg = 180;
+  p.site.position.turn_deg = 0;
+  p.site.platform.walkway_m = 4;
+  p.site.platform.compacted_per_bank = 0.6;
+  p.tank.batter = 0.05;
+  p.search.least_width_m = 0.5;
+  return p;
+}
+
+/// Wavy ground with the same fall, so far to all sides.
+Project surveyed(Project p, double reach_m) {
+  const double fall = p.site.ground.fall_percent / 100;
   p.site.ground.kind = GroundKind::spot_heights;
   core::SpotHeights::List points;
-  for (int x = -10; x <= 10; x += 4) {
-    for (int y = -9; y <= 9; y += 3)
-      points.emplace_back(x, y, 800 - 0.15 * y + 0.3 * std::sin(0.5 * x) * std::cos(0.4 * y));
+  constexpr int kSteps = 4;
+  for (int i = -kSteps; i <= kSteps; ++i) {
+    for (int k = -kSteps; k <= kSteps; ++k) {
+      const double x = reach_m * i / kSteps, y = reach_m * k / kSteps;
+      points.emplace_back(x, y, 800 + fall * y + 0.02 * std::sin(0.5 * x) * std::cos(0.4 * y));
+    }
   }
   p.site.ground.points_m = points;
-  p.site.position.east_m = 1.2;
-  p.site.position.north_m = 0.5;
+  p.site.position.east_m = 0.6;
+  p.site.position.north_m = 0.3;
   return p;
 }
 
@@ -255,24 +273,34 @@ TEST_CASE("search on level ground says what the plan of each size says") {
 }
 
 TEST_CASE("search on an even slope says what the plan of each size says") {
-  for (const PlatformLevel level_by :
-       {PlatformLevel::natural_ground, PlatformLevel::balanced, PlatformLevel::given}) {
-    CAPTURE(static_cast<int>(level_by));
-    const Brute all = checkAgainstPlans(onSlope(withWater(), level_by));
-    CHECK(all.within.size() > 20);
-    // with cut and fill in balance a wide tank stands on fill; from the natural ground none does
-    CHECK((all.left_out.platform > 0) == (level_by != PlatformLevel::natural_ground));
+  const Brute natural = checkAgainstPlans(onSlope(withWater(), PlatformLevel::natural_ground));
+  CHECK(natural.within.size() > 20);
+  CHECK(natural.left_out.platform == 0);
+  for (const Project& p : {onSlope(withWater(), PlatformLevel::given), balanced(withWater())}) {
+    const Brute some = checkAgainstPlans(p);  // others would stand on fill
+    CHECK(some.within.size() > 5);
+    CHECK(some.left_out.platform > 5);
   }
 }
 
 TEST_CASE("search on a small survey says what the plan of each size says") {
-  for (const PlatformLevel level_by :
-       {PlatformLevel::natural_ground, PlatformLevel::balanced, PlatformLevel::given}) {
-    CAPTURE(static_cast<int>(level_by));
-    const Brute all = checkAgainstPlans(onSurvey(withWater(), level_by));
-    CHECK(all.within.size() > 20);
-    CHECK(all.left_out.platform > 0);
+  const Brute natural = checkAgainstPlans(surveyed(onSlope(withWater(), PlatformLevel::natural_ground), 6));
+  CHECK(natural.within.size() > 20);
+  CHECK(natural.left_out.platform > 5);  // they reach beyond the survey
+  for (const Project& p :
+       {surveyed(onSlope(withWater(), PlatformLevel::given), 6), surveyed(balanced(withWater()), 14)}) {
+    const Brute some = checkAgainstPlans(p);
+    CHECK(some.within.size() > 5);
+    CHECK(some.left_out.platform > 5);
   }
+}
+
+TEST_CASE("search on ground steeper than the batter finds no place for any size") {
+  Project p = onSlope(withWater(), PlatformLevel::natural_ground);
+  p.site.ground.fall_percent = 90;  // the fill face falls by 67 %
+  const Brute none = checkAgainstPlans(p);
+  CHECK(none.within.empty());
+  CHECK(none.left_out.platform > 50);
 }
 
 TEST_CASE("search without water and prices goes by bags of cement and full volume") {
@@ -376,10 +404,11 @@ TEST_CASE("search without works knows no people") {
 }
 
 TEST_CASE("search gives the same answer on any number of threads") {
-  Project p = onSlope(withWater(), PlatformLevel::balanced);
+  Project p = onSlope(withWater(), PlatformLevel::given);
   p.search.step_m = 0.2;
   const SearchResult one = searched(p, 1);
   CHECK(one.tried > 3 * 512);
+  CHECK(one.within > 512);
   for (const unsigned threads : {0U, 2U, 3U, 8U}) CHECK(isSame(searched(p, threads), one));
 }
 
@@ -421,7 +450,8 @@ TEST_CASE("search tells how far it is and gives up at once") {
   p.search.step_m = 0.15;
   const core::Plan plan = core::plan(p).value();
   std::vector<double> shares;
-  searchSizes(p, plan, 3, [&](double share) { shares.push_back(share); }, kGoOn);
+  searchSizes(
+      p, plan, 3, [&](double share) { shares.push_back(share); }, kGoOn);
   CHECK(shares.size() > 3);
   CHECK(std::is_sorted(shares.begin(), shares.end()));
   CHECK(shares.back() == 1.0);
@@ -429,7 +459,8 @@ TEST_CASE("search tells how far it is and gives up at once") {
   const std::atomic<bool> stopped = true;
   CHECK(searchSizes(p, plan, 2, {}, stopped).tried == 0);
   std::atomic<bool> stop = false;
-  const SearchResult given_up = searchSizes(p, plan, 2, [&](double) { stop = true; }, stop);
+  const SearchResult given_up = searchSizes(
+      p, plan, 2, [&](double) { stop = true; }, stop);
   CHECK(given_up.tried == 0);
   CHECK(given_up.frontier.empty());
 }
@@ -449,7 +480,9 @@ TEST_CASE("a frontier of offers with open bounds is that of the exact ones") {
       offers.push_back({c, c.cement_bags, *c.years_in_ten - below, *c.years_in_ten + above});
       exact.push_back(c);
     }
-    const auto years = [&](const Candidate& c) { return *exact[static_cast<std::size_t>(c.length_m)].years_in_ten; };
+    const auto years = [&](const Candidate& c) {
+      return *exact[static_cast<std::size_t>(c.length_m)].years_in_ten;
+    };
     std::vector<Offer> halves(offers.begin(), offers.begin() + 30), rest(offers.begin() + 30, offers.end());
     thin(halves);
     thin(rest);
@@ -458,8 +491,8 @@ TEST_CASE("a frontier of offers with open bounds is that of the exact ones") {
     std::vector<std::pair<double, double>> found, wanted;
     for (const Offer& offer : frontierOf(halves, years)) {
       found.emplace_back(offer.price, offer.most_gain);
-      const bool is_beaten = std::any_of(exact.begin(), exact.end(),
-                                         [&](const Candidate& c) { return beats(c, offer.size); });
+      const bool is_beaten =
+          std::any_of(exact.begin(), exact.end(), [&](const Candidate& c) { return beats(c, offer.size); });
       CHECK_FALSE(is_beaten);
     }
     for (const Candidate& c : exact) {
@@ -479,8 +512,8 @@ TEST_CASE("the years of a tank lie within their quick bounds") {
   for (int k = 0; k < 60; ++k) {
     const auto made = tanks.next(k % 2 ? Shape::rectangle : Shape::round);
     const auto curve = core::water::curveOf(core::geometry::TankGeometry(made.tank, made.lining));
-    auto series = std::make_shared<core::water::DaySeries>(
-        support::randomDays(tanks.dice(), curve.full_m3, 10 * 365));
+    auto series =
+        std::make_shared<core::water::DaySeries>(support::randomDays(tanks.dice(), curve.full_m3, 10 * 365));
     const Reliability reliability(series);
     const std::vector<YearsBounds> bounds = reliability.bounds(std::vector{curve}, kGoOn);
     REQUIRE(bounds.size() == 1);

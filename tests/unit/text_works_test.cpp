@@ -474,7 +474,7 @@ TEST_CASE("the weather window tells a chance, what disturbs it and a better week
                     "the week after a coat (3 %)."));
   CHECK_FALSE(text.contains("too hot"));
   CHECK(
-      text.contains("begins on 8 October: undisturbed 9 times in 10. For that the works start on Mon 20 Sep "
+      text.contains("begins on 8 October: undisturbed 9 times in 10. For that the works start on Fri 20 Aug "
                     "2027."));
   CHECK(text.contains("not a forecast"));
   CHECK(text.contains(

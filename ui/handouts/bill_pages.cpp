@@ -40,10 +40,12 @@ QString inCurrency(const QString& title, const Content& content) {
   return currency.isEmpty() ? title : QStringLiteral("%1 (%2)").arg(title, currency);
 }
 
+/// In the unit that the price is for, whatever the reader measures in.
 QString quantityText(const CostLine& item, const Formatter& format) {
-  const bool is_counted = item.unit == "bag" || item.unit == "piece" || item.unit == "job";
-  return format.number(item.quantity, Unit::none, is_counted ? 0 : 1) + QChar::Nbsp +
-         words::costUnitName(item.unit);
+  if (item.unit == "bag") return words::amount(item.quantity, item.unit, format);
+  if (item.unit == "piece" || item.unit == "job") return format.number(item.quantity, Unit::none, 0);
+  if (item.unit == "person_day") return format.quantity(item.quantity, Unit::person_day, 1);
+  return format.number(item.quantity, Unit::none, 1) + QChar::Nbsp + words::costUnitName(item.unit);
 }
 
 std::vector<Cell> lineRow(const CostLine& item, const Formatter& format) {
@@ -68,8 +70,8 @@ void addLines(Sheet& sheet, const Content& content) {
   addGroup(rows, bill, "materials", Text::tr("Materials together"), bill.materials, format);
   addGroup(rows, bill, "labour", Text::tr("Wages together"), bill.labour, format);
   addGroup(rows, bill, "other", Text::tr("Other things together"), bill.other, format);
-  sheet.table({{Text::tr("For what"), 0.24},
-               {Text::tr("How much"), 0.19, CellAlign::right},
+  sheet.table({{Text::tr("For what"), 0.22},
+               {Text::tr("How much"), 0.21, CellAlign::right},
                {inCurrency(Text::tr("Price of one"), content), 0.13, CellAlign::right},
                {inCurrency(Text::tr("Amount"), content), 0.15, CellAlign::right},
                {inCurrency(Text::tr("Given"), content), 0.14, CellAlign::right},

@@ -16,10 +16,6 @@ constexpr int kMostDays = 120;  // 1.5 mm a day
 constexpr double kArrow_mm = 2.5, kTriangle_mm = 2;
 constexpr double kWetHatch_mm = 1.2;
 
-bool isWetting(const Task& task) {
-  return task.id.starts_with("cure_");
-}
-
 /// Nobody works: water rises, or the tank is watched.
 bool isWaiting(const Task& task) {
   return task.clock == core::works::Clock::calendar && !isWetting(task);
@@ -69,6 +65,10 @@ void paintShape(QPainter& painter, const Task& task, const QRectF& bar) {
 }
 
 }  // namespace
+
+bool isWetting(const Task& task) {
+  return task.id.starts_with("cure_");
+}
 
 BarSpan barSpan(const std::vector<Task>& tasks) {
   core::works::Day first = tasks.front().start, last = first;

@@ -19,6 +19,9 @@ struct BarSpan {
   bool runs_on;  ///< something lies later than they reach
 };
 
+/// Sacks are kept wet; nothing else is done.
+bool isWetting(const core::works::Task& task);
+
 /// From the first day to the last one, but no more days than can be told apart on paper.
 BarSpan barSpan(const std::vector<core::works::Task>& tasks);
 

@@ -36,8 +36,9 @@ QString when(const Task& task, const Formatter& format) {
 QString people(const Task& task, const Formatter& format) {
   const auto count = [&](int number) { return format.quantity(number, core::Unit::person, 0); };
   const core::works::Crew& crew = task.by_skill;
+  if (task.crew == 0 && crew.wetters == 0) return {};
   if (task.crew == 0)
-    return crew.wetters > 0 ? Text::tr("%1 for wetting").arg(count(crew.wetters)) : QString();
+    return (isWetting(task) ? Text::tr("%1 for wetting") : Text::tr("%1 to watch")).arg(count(crew.wetters));
   if (crew.masons == 0) return count(task.crew);
   return Text::tr("%1, masons among them: %2").arg(count(task.crew), format.integer(crew.masons));
 }

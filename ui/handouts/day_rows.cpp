@@ -37,6 +37,20 @@ void addSentences(Sheet& sheet, const QStringList& sentences) {
   for (const QString& sentence : sentences) sheet.paragraph(sentence);
 }
 
+void addLeadIn(Sheet& sheet, const QString& text) {
+  const QStringList lines = wrapped(text, kBody, sheet.width());
+  Block block{static_cast<double>(lines.size()) * lineHeight_mm(kBody) + 1.5,
+              [lines](QPainter& painter, QPointF at) { drawLines(painter, at, lines, kBody); }};
+  block.keep_with_next = true;
+  sheet.add(std::move(block));
+}
+
+void keepWhole(Sheet& sheet, std::size_t first) {
+  double height = 0;
+  for (std::size_t k = first; k < sheet.blocks().size(); ++k) height += sheet.blocks()[k].height_mm;
+  if (height <= sheet.height()) sheet.keepTogether(first);
+}
+
 QString none() {
   return QStringLiteral("–");
 }

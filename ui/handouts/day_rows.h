@@ -30,6 +30,12 @@ QString spanText(core::works::Day first, core::works::Day last, const Formatter&
 /// Sentences, a paragraph each.
 void addSentences(Sheet& sheet, const QStringList& sentences);
 
+/// Paragraph that stays with what comes after it.
+void addLeadIn(Sheet& sheet, const QString& text);
+
+/// Blocks from `first` on stay on one page where they fit on one.
+void keepWhole(Sheet& sheet, std::size_t first);
+
 /// What stands in a cell where there is nothing.
 QString none();
 

@@ -5,6 +5,7 @@
 #include "ui/handouts/sheet.h"
 
 #include <QCoreApplication>
+#include <algorithm>
 #include <deque>
 #include <stdexcept>
 
@@ -21,6 +22,15 @@ struct Page {
   FrameText frame;
 };
 
+/// Last day of the works; the planting follows them and is none of them.
+core::works::Day lastDay(const std::vector<core::works::Task>& tasks) {
+  core::works::Day last = tasks.front().finish;
+  for (const core::works::Task& task : tasks) {
+    if (!task.is_mark && task.id != "planting") last = std::max(last, task.finish);
+  }
+  return last;
+}
+
 /// Dates of the work and the mark of the design, to tell printed sheets apart.
 QString version(const Content& content) {
   const QString mark = Text::tr("Design mark %1").arg(versionMark(content.project));
@@ -28,7 +38,7 @@ QString version(const Content& content) {
   if (content.plan.works && !content.plan.works->schedule.empty()) {
     const auto& tasks = content.plan.works->schedule;
     parts << Text::tr("Work %1 to %2")
-                 .arg(content.format.date(tasks.front().start), content.format.date(tasks.back().finish));
+                 .arg(content.format.date(tasks.front().start), content.format.date(lastDay(tasks)));
   }
   parts << mark;
   const QString author = QString::fromStdString(content.project.prepared_by);

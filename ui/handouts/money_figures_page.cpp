@@ -27,7 +27,8 @@ using core::cost::LiningCost;
 using Rows = std::vector<std::vector<Cell>>;
 
 constexpr std::size_t kLiningsBeside = 5;
-constexpr double kLinings_mm = 75, kDays_mm = 75;
+constexpr double kNames = 0.175;
+constexpr double kLinings_mm = 60, kDays_mm = 75;
 
 QString money(double amount, const Content& content) {
   return words::money(amount, content.project, content.format);
@@ -76,9 +77,9 @@ Rows liningRows(std::span<const LiningCost> linings, const Content& content) {
 }
 
 void addLiningTable(Sheet& sheet, std::span<const LiningCost> linings, const Content& content) {
-  std::vector<Column> columns{{Text::tr("Lining"), 0.25}};
+  std::vector<Column> columns{{Text::tr("Lining"), kNames}};
   for (const LiningCost& lining : linings)
-    columns.push_back({words::liningName(lining.lining), 0.75 / kLiningsBeside, CellAlign::right});
+    columns.push_back({words::liningName(lining.lining), (1 - kNames) / kLiningsBeside, CellAlign::right});
   sheet.table(columns, liningRows(linings, content));
 }
 
@@ -116,6 +117,8 @@ void addPerCubicMetre(Sheet& sheet, const Content& content, SourceList& sources)
     sheet.paragraph(Text::tr("Each m³ held = the whole bill ÷ water when full: %1 ÷ %2 = %3.")
                         .arg(money(cost.bill.total, content), volume(content.plan.tank.full_volume_m3),
                              money(*cost.per_m3_stored, content)));
+  else
+    sheet.paragraph(Text::tr("Not reckoned while prices are missing."));
   if (cost.per_m3_delivered && cost.annual && cost.delivered_m3)
     sheet.paragraph(
         Text::tr("Each m³ delivered = cost a year ÷ water drawn in the dry months of a mean year: %1 "

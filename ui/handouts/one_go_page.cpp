@@ -95,11 +95,11 @@ void addHours(Sheet& sheet, const CoatCheck& check, const Formatter& format) {
                      "its row must be full.")
                 .arg(format.integer(check.batches), format.integer(tally.each)));
   addHourTally(sheet, tally, format);
-  sheet.keepTogether(first);
 }
 
 void addCoat(Sheet& sheet, const CoatCheck& check, const Content& content) {
   const auto& format = content.format;
+  const std::size_t first = sheet.blocks().size();
   sheet.heading(Text::tr("Coat %1, within %2: %3 of work")
                     .arg(format.integer(check.coat), format.quantity(check.hours, Unit::hour, 1),
                          format.quantity(check.person_days, Unit::person_day, 1)));
@@ -107,6 +107,7 @@ void addCoat(Sheet& sheet, const CoatCheck& check, const Content& content) {
   addWindow(sheet, check, format);
   addReady(sheet, check, format);
   addHours(sheet, check, format);
+  keepWhole(sheet, first);
 }
 
 }  // namespace

@@ -1,6 +1,6 @@
 #include "core/option_result.h"
 #include "ui/drawings/money_charts.h"
-#include "ui/handouts/day_rows.h"
+#include "ui/handouts/dense_table.h"
 #include "ui/handouts/page_table.h"
 #include "ui/handouts/sheet.h"
 #include "ui/handouts/sheet_parts.h"
@@ -22,7 +22,7 @@ using words::OptionRow;
 using Rows = std::vector<std::vector<Cell>>;
 
 constexpr std::size_t kBesideA = 4;  // as many have room beside A
-constexpr double kName = 0.26, kLeastPicture_mm = 50, kMostPicture_mm = 110;
+constexpr DrawingHeight kPicture{70, 110};
 
 /// What the page holds: all lines, or only those in which options differ.
 enum class Lines { all, different };
@@ -39,23 +39,39 @@ Cell valueCell(const OptionRow& row, std::size_t option) {
   return cell;
 }
 
-Rows cellsOf(const std::vector<OptionRow>& rows, const std::vector<std::size_t>& options, bool changes,
-             Lines lines) {
-  Rows cells;
+/// The reason why an option cannot be built has no room in a cell; it stands below.
+bool isReason(const OptionRow& row, const Content& content) {
+  for (std::size_t k = 0; k < content.plan.options.size(); ++k) {
+    const core::Problems& problems = content.plan.options[k].problems;
+    if (!problems.empty() &&
+        row.values.at(static_cast<qsizetype>(k)) == words::problemText(problems.front(), content.format))
+      return true;
+  }
+  return false;
+}
+
+void addRows(Rows& cells, const std::vector<OptionRow>& rows, const std::vector<std::size_t>& options,
+             bool changes) {
+  const std::size_t before = cells.size();
   for (const OptionRow& row : rows) {
-    if (row.is_change != changes || (lines == Lines::different && !anyDiffers(row))) continue;
+    if (row.is_change != changes) continue;
+    if (cells.size() == before) {
+      cells.push_back({changes ? Text::tr("What is changed") : Text::tr("What comes of it")});
+      cells.back().front().strong = true;
+    }
     cells.push_back({row.name});
     for (const std::size_t option : options) cells.back().push_back(valueCell(row, option));
   }
-  return cells;
 }
 
-std::vector<Column> columnsOf(const QString& title, const std::vector<OptionResult>& results,
+std::vector<Column> columnsOf(const std::vector<OptionResult>& results,
                               const std::vector<std::size_t>& options) {
-  std::vector<Column> columns{{title, kName}};
+  constexpr double kLeastNames = 0.26, kMostNames = 0.44, kForEach = 0.06;
+  const auto count = static_cast<double>(options.size());
+  const double names = std::max(kLeastNames, kMostNames - kForEach * (count - 2));
+  std::vector<Column> columns{{QString(), names}};
   for (const std::size_t option : options)
-    columns.push_back({words::optionTitle(results[option]), (1 - kName) / static_cast<double>(options.size()),
-                       CellAlign::right});
+    columns.push_back({words::optionTitle(results[option]), (1 - names) / count, CellAlign::right});
   return columns;
 }
 
@@ -80,16 +96,25 @@ void addWhyNot(Sheet& sheet, const Content& content) {
   }
 }
 
+std::vector<OptionRow> rowsOf(const Content& content, Lines lines) {
+  auto rows = words::optionRows(content.project, content.plan.options, content.format);
+  std::erase_if(rows, [&](const OptionRow& row) {
+    return isReason(row, content) || (lines == Lines::different && !anyDiffers(row));
+  });
+  return rows;
+}
+
 Sheet tables(const Sheet& like, const Content& content, Lines lines) {
   Sheet sheet({like.width(), like.height()});
-  const auto& options = content.plan.options;
-  const auto rows = words::optionRows(content.project, options, content.format);
-  sheet.space(2);
-  for (const auto& group : groupsOf(options.size())) {
-    const Rows changes = cellsOf(rows, group, true, lines), results = cellsOf(rows, group, false, lines);
-    if (!changes.empty()) sheet.table(columnsOf(Text::tr("What is changed"), options, group), changes);
-    if (!results.empty()) sheet.table(columnsOf(Text::tr("What comes of it"), options, group), results);
+  const std::vector<OptionRow> rows = rowsOf(content, lines);
+  for (const auto& group : groupsOf(content.plan.options.size())) {
+    Rows cells;
+    addRows(cells, rows, group, true);
+    addRows(cells, rows, group, false);
+    sheet.space(2);
+    addDenseTable(sheet, columnsOf(content.plan.options, group), cells);
   }
+  sheet.space(1.5);
   QString note = Text::tr("≠ and heavy type: not as in A.");
   if (lines == Lines::different)
     note += QLatin1Char(' ') + Text::tr("Lines that are the same in all options are left out.");
@@ -102,11 +127,10 @@ Sheet tables(const Sheet& like, const Content& content, Lines lines) {
 
 void buildOptions(Sheet& sheet, const Content& content) {
   Sheet below = tables(sheet, content, Lines::all);
-  if (below.used() + kLeastPicture_mm > sheet.height()) below = tables(sheet, content, Lines::different);
-  addAbove(sheet, below, {kLeastPicture_mm, kMostPicture_mm},
-           [&content](QPainter& painter, const QRectF& box) {
-             drawings::drawOptions(painter, box, content.plan.options, content.format, {});
-           });
+  if (below.used() + kPicture.least > sheet.height()) below = tables(sheet, content, Lines::different);
+  addAbove(sheet, below, kPicture, [&content](QPainter& painter, const QRectF& box) {
+    drawings::drawOptions(painter, box, content.plan.options, content.format, {});
+  });
 }
 
 }  // namespace ui::handouts

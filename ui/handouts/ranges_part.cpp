@@ -22,7 +22,8 @@ using core::cost::RangesPlan;
 using core::cost::Spread;
 using Rows = std::vector<std::vector<Cell>>;
 
-constexpr double kSpread_mm = 52, kPercent = 100;
+constexpr double kLeastShare = 0.005;  // shows as 0 %
+constexpr double kSpread_mm = 68, kPercent = 100;
 
 void addSpreads(Sheet& sheet, const Content& content) {
   Rows rows;
@@ -34,11 +35,11 @@ void addSpreads(Sheet& sheet, const Content& content) {
                     amount(spread.p50), amount(spread.p90)});
     rows.back()[3].strong = true;
   }
-  sheet.table({{Text::tr("What comes of it"), 0.28},
-               {Text::tr("As entered"), 0.18, CellAlign::right},
-               {Text::tr("P10"), 0.18, CellAlign::right},
-               {Text::tr("P50"), 0.18, CellAlign::right},
-               {Text::tr("P90"), 0.18, CellAlign::right}},
+  sheet.table({{Text::tr("What comes of it"), 0.22},
+               {Text::tr("As entered"), 0.195, CellAlign::right},
+               {Text::tr("P10"), 0.195, CellAlign::right},
+               {Text::tr("P50"), 0.195, CellAlign::right},
+               {Text::tr("P90"), 0.195, CellAlign::right}},
               rows);
 }
 
@@ -50,7 +51,7 @@ QString signedPercent(double percent, const Formatter& format) {
 /// Share of the spread, with the sign of what more of the input does.
 QString shareText(const Spread& spread, core::RangedInput input, const Formatter& format) {
   const auto found = std::ranges::find(spread.drivers, input, &Driver::input);
-  if (found == spread.drivers.end() || found->share <= 0) return none();
+  if (found == spread.drivers.end() || found->share < kLeastShare) return none();
   return signedPercent(kPercent * (found->correlation < 0 ? -found->share : found->share), format);
 }
 

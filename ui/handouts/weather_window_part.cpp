@@ -97,7 +97,6 @@ void addWeatherWindow(Sheet& sheet, const Content& content, SourceList& sources)
   if (!content.plan.works->window) return;
   const WeatherWindow& window = *content.plan.works->window;
   const auto& format = content.format;
-  sheet.breakPage();
   sheet.heading(Text::tr("Weather window: how often coats stay undisturbed, week by week"));
   addSentences(sheet, words::windowAnswers(*content.plan.works, format));
   sheet.drawing(kChart_mm, [&window, &format](QPainter& painter, const QRectF& box) {

@@ -1,4 +1,5 @@
 #include "core/works/schedule.h"
+#include "ui/handouts/calendar_bars.h"
 #include "ui/handouts/day_rows.h"
 #include "ui/handouts/page_table.h"
 #include "ui/handouts/sheet.h"
@@ -55,10 +56,6 @@ double wettingOn(const Works& works, Day day) {
 
 QString litres(double value, const Formatter& format) {
   return format.quantity(value, core::Unit::litre, 0);
-}
-
-bool isWetting(const Task& task) {
-  return task.id.starts_with("cure_");
 }
 
 void addCuring(Sheet& sheet, const Task& task, const Content& content) {
@@ -127,9 +124,9 @@ QString above(double height_m, const Formatter& format) {
 
 void addSingleDays(Sheet& sheet, const Content& content, const std::vector<BareDay>& days) {
   const auto& format = content.format;
-  std::vector<Column> columns{{Text::tr("Day"), 0.25},
-                              {Text::tr("Wet the walls"), 0.17},
-                              {Text::tr("Water"), 0.14, CellAlign::right}};
+  std::vector<Column> columns{{Text::tr("Day"), 0.22},
+                              {Text::tr("Wet the walls"), 0.21},
+                              {Text::tr("Water"), 0.13, CellAlign::right}};
   const auto boxes = wettingColumns(content);
   columns.insert(columns.end(), boxes.begin(), boxes.end());
   Rows rows;
@@ -151,8 +148,8 @@ std::vector<Day> datesOf(const std::vector<BareDay>& days) {
 void addWeeks(Sheet& sheet, const Content& content, const std::vector<BareDay>& days) {
   if (days.size() <= kDaysOneByOne) return;
   const auto& format = content.format;
-  std::vector<Column> columns{{Text::tr("Week"), 0.24},
-                              {Text::tr("Wet the walls"), 0.17},
+  std::vector<Column> columns{{Text::tr("Week"), 0.2},
+                              {Text::tr("Wet the walls"), 0.21},
                               {Text::tr("Water a day, at most"), 0.15, CellAlign::right}};
   for (int k = 1; k <= kWeek; ++k) columns.push_back({format.integer(k), kBoxes / kWeek, CellAlign::centre});
   Rows rows;

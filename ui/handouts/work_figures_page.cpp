@@ -5,6 +5,7 @@
 #include "ui/handouts/sheet.h"
 #include "ui/handouts/water_inputs.h"
 #include "ui/handouts/works_tables.h"
+#include "ui/text/range_words.h"
 #include "ui/text/words.h"
 #include "ui/text/works_words.h"
 
@@ -35,8 +36,12 @@ QString nameText(const Task& task, const Formatter& format) {
                          : name;
 }
 
+QString daysText(double days, const Formatter& format) {
+  return format.number(days, core::Unit::day, words::decimalsFor(days, 0));
+}
+
 QString slipText(const Task& task, const Formatter& format) {
-  return task.is_critical ? Text::tr("NONE") : words::dayCount(task.float_days, format);
+  return task.is_critical ? Text::tr("NONE") : daysText(task.float_days, format);
 }
 
 std::vector<Cell> taskRow(const Task& task, const Formatter& format) {
@@ -46,7 +51,7 @@ std::vector<Cell> taskRow(const Task& task, const Formatter& format) {
   std::vector<Cell> row{nameText(task, format),
                         format.date(task.start),
                         format.date(task.finish),
-                        words::dayCount(task.work_days, format),
+                        daysText(task.work_days, format),
                         people > 0 ? format.integer(people) : none(),
                         slipText(task, format)};
   for (Cell& cell : row) cell.strong = task.is_critical;
@@ -60,40 +65,49 @@ void addTasks(Sheet& sheet, const Works& works, const Formatter& format) {
   sheet.paragraph(Text::tr(
       "Heavy type and NONE: no room to slip. Curing, filling and watching count all days, other tasks "
       "the days that are worked."));
-  sheet.table({{Text::tr("Task"), 0.28},
-               {Text::tr("Starts"), 0.18},
-               {Text::tr("Ends"), 0.18},
-               {Text::tr("Takes"), 0.12, CellAlign::right},
-               {Text::tr("People"), 0.11, CellAlign::right},
-               {Text::tr("Room"), 0.13, CellAlign::right}},
+  sheet.table({{Text::tr("Task"), 0.3},
+               {Text::tr("Starts"), 0.2},
+               {Text::tr("Ends"), 0.2},
+               {Text::tr("Days"), 0.09, CellAlign::right},
+               {Text::tr("People"), 0.1, CellAlign::right},
+               {Text::tr("Room, days"), 0.11, CellAlign::right}},
               rows);
+}
+
+/// Ways to say one kind of link: %1 the other task, %2 the days between.
+struct LinkWords {
+  const char *at_once, *later, *sooner;
+};
+
+const LinkWords& wordsOf(LinkKind kind) {
+  static constexpr LinkWords kFinishStart{QT_TRANSLATE_NOOP("Handouts", "starts after the end of: %1"),
+                                          QT_TRANSLATE_NOOP("Handouts", "starts %2 after the end of: %1"),
+                                          QT_TRANSLATE_NOOP("Handouts", "starts %2 before the end of: %1")};
+  static constexpr LinkWords kStartStart{QT_TRANSLATE_NOOP("Handouts", "starts after the start of: %1"),
+                                         QT_TRANSLATE_NOOP("Handouts", "starts %2 after the start of: %1"),
+                                         QT_TRANSLATE_NOOP("Handouts", "starts %2 before the start of: %1")};
+  static constexpr LinkWords kFinishFinish{QT_TRANSLATE_NOOP("Handouts", "ends after the end of: %1"),
+                                           QT_TRANSLATE_NOOP("Handouts", "ends %2 after the end of: %1"),
+                                           QT_TRANSLATE_NOOP("Handouts", "ends %2 before the end of: %1")};
+  static constexpr LinkWords kStartFinish{QT_TRANSLATE_NOOP("Handouts", "ends after the start of: %1"),
+                                          QT_TRANSLATE_NOOP("Handouts", "ends %2 after the start of: %1"),
+                                          QT_TRANSLATE_NOOP("Handouts", "ends %2 before the start of: %1")};
+  if (kind == LinkKind::finish_start) return kFinishStart;
+  if (kind == LinkKind::start_start) return kStartStart;
+  return kind == LinkKind::finish_finish ? kFinishFinish : kStartFinish;
 }
 
 QString lagText(const TaskLink& link, const Formatter& format) {
   const QString days = words::dayCount(std::abs(link.lag_days), format);
-  return link.lag_clock == Clock::calendar ? Text::tr("%1, all days counted").arg(days)
-                                           : Text::tr("%1 that are worked").arg(days);
-}
-
-QString startsOrEnds(LinkKind kind, const QString& other) {
-  switch (kind) {
-    case LinkKind::finish_start:
-      return Text::tr("starts after the end of: %1").arg(other);
-    case LinkKind::start_start:
-      return Text::tr("starts after the start of: %1").arg(other);
-    case LinkKind::finish_finish:
-      return Text::tr("ends after the end of: %1").arg(other);
-    case LinkKind::start_finish:
-      return Text::tr("ends after the start of: %1").arg(other);
-  }
-  return {};
+  return link.lag_clock == Clock::calendar ? Text::tr("%1 (rest days counted)").arg(days) : days;
 }
 
 QString linkText(const TaskLink& link, const Formatter& format) {
-  const QString text = startsOrEnds(link.kind, words::taskName(link.from));
-  if (link.lag_days == 0) return text;
-  return link.lag_days > 0 ? Text::tr("%1, and %2 more").arg(text, lagText(link, format))
-                           : Text::tr("%1, less %2").arg(text, lagText(link, format));
+  const LinkWords& ways = wordsOf(link.kind);
+  const QString other = words::taskName(link.from);
+  if (link.lag_days == 0) return QCoreApplication::translate("Handouts", ways.at_once).arg(other);
+  const char* const way = link.lag_days > 0 ? ways.later : ways.sooner;
+  return QCoreApplication::translate("Handouts", way).arg(other, lagText(link, format));
 }
 
 void addLinks(Sheet& sheet, const Works& works, const Formatter& format) {
@@ -150,11 +164,10 @@ void addPeople(Sheet& sheet, const Content& content) {
 
 void addBars(Sheet& sheet, const Content& content) {
   const double wanted = drawings::workBarsHeight(*content.plan.works, content.format, {});
-  const double left = sheet.height() - sheet.used();
-  sheet.drawing(std::min(wanted, left > wanted ? wanted : sheet.height()),
-                [&content](QPainter& painter, const QRectF& box) {
-                  drawings::drawWorkBars(painter, box, *content.plan.works, content.format, {});
-                });
+  sheet.space(2);
+  sheet.drawing(std::min(wanted, sheet.height()), [&content](QPainter& painter, const QRectF& box) {
+    drawings::drawWorkBars(painter, box, *content.plan.works, content.format, {});
+  });
 }
 
 void addMethod(Sheet& sheet, SourceList& sources) {
@@ -171,9 +184,9 @@ void buildWorkFigures(Sheet& sheet, const Content& content) {
   SourceList sources(content.format);
   addSentences(sheet, words::datesAnswers(works, content.format));
   addMethod(sheet, sources);
-  addBars(sheet, content);
   addTasks(sheet, works, content.format);
   addLinks(sheet, works, content.format);
+  addBars(sheet, content);
   addPeople(sheet, content);
   addRates(sheet, content, sources);
   addRecords(sheet, content);

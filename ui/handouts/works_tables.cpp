@@ -134,10 +134,6 @@ void addRecords(Sheet& sheet, const Content& content) {
                {Text::tr("Most"), 0.11, CellAlign::right},
                {Text::tr("Entered"), 0.14, CellAlign::right}},
               rows);
-  sheet.paragraph(calibration.in_force
-                      ? Text::tr("The medians stand in place of what is entered, on all sheets.")
-                      : Text::tr("What is entered is in force; the records are not used."),
-                  kStrong);
   sheet.keepTogether(first);
 }
 

@@ -59,7 +59,12 @@ std::string csv(const Content& c) {
 }
 std::string ics(const Content& c) {
   core::exchange::CalendarWords calendar;
-  calendar.summary = [](std::string_view task) { return words::taskName(task).toStdString(); };
+  calendar.summary = [](std::string_view task) {
+    const QString name = words::hasTaskName(task)
+                             ? words::taskName(task)
+                             : QCoreApplication::translate("ui::Export", "Keep the bare walls wet");
+    return name.toStdString();
+  };
   calendar.description = [&](std::string_view task) {
     const core::works::Task* found = c.plan.works ? core::works::findTask(*c.plan.works, task) : nullptr;
     if (found == nullptr || found->crew == 0) return std::string();
