@@ -13,7 +13,7 @@
 namespace core {
 namespace {
 
-constexpr std::array<std::string_view, 106> kCodes{
+constexpr std::array<std::string_view, 109> kCodes{
     "part_absent",
     "unknown_key",
     "soil_unknown",
@@ -115,6 +115,9 @@ constexpr std::array<std::string_view, 106> kCodes{
     "works_walls_wet_long",
     "works_weather_risk",
     "works_coat_dries_fast",
+    "works_coat_waits",
+    "works_nobody_wets",
+    "records_out_of_range",
     "records_few",
     "records_differ",
     "cost_prices_missing",

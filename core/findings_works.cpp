@@ -1,5 +1,5 @@
 #include "core/finding_list.h"
-#include "core/works/rates.h"
+#include "core/project/fields.h"
 
 #include <algorithm>
 #include <cmath>
@@ -26,21 +26,27 @@ std::string isoDate(Day day) {
                      static_cast<unsigned>(day.day()));
 }
 
+/// With the size that the crew could do, where there is one.
+std::vector<FindingValue> withSize(std::vector<FindingValue> values, const CoatCheck& c) {
+  if (!c.size) return values;
+  values.push_back(value("length_m", c.size->length_m, Unit::metre));
+  values.push_back(value("width_m", c.size->width_m, Unit::metre));
+  values.push_back(value("full_m3", c.size->full_volume_m3, Unit::cubic_metre));
+  return values;
+}
+
 void crewOf(const CoatCheck& c, FindingList& out) {
-  if (c.people < c.needed) {
-    std::vector values{value("coat", c.coat), value("people", c.people, Unit::person),
-                       value("needed", c.needed, Unit::person)};
-    if (c.size) {
-      values.push_back(value("length_m", c.size->length_m, Unit::metre));
-      values.push_back(value("width_m", c.size->width_m, Unit::metre));
-      values.push_back(value("full_m3", c.size->full_volume_m3, Unit::cubic_metre));
-    }
-    out.caution("coat_crew_small", std::move(values), "cpwd_plaster", "works.plasterers");
-  }
+  if (c.people < c.needed)
+    out.caution("coat_crew_small",
+                withSize({value("coat", c.coat), value("people", c.people, Unit::person),
+                          value("needed", c.needed, Unit::person)},
+                         c),
+                "cpwd_plaster", "works.plasterers");
   if (c.masons < c.masons_needed)
     out.caution("works_masons_few",
-                {value("coat", c.coat), value("masons", c.masons, Unit::person),
-                 value("needed", c.masons_needed, Unit::person)},
+                withSize({value("coat", c.coat), value("masons", c.masons, Unit::person),
+                          value("needed", c.masons_needed, Unit::person)},
+                         c),
                 "cpwd_plaster", "works.masons");
 }
 
@@ -59,23 +65,56 @@ void batchesOf(const CoatCheck& c, const Works& works, FindingList& out) {
                 "memory", "works.placing_minutes");
 }
 
-/// More people on a day than there are: bars that were moved onto each other.
+/// People there for coats, and for everything else: as entered, or as wished for a task.
+struct PeopleThere {
+  int coats, others;
+};
+
+PeopleThere peopleThere(const Works& works) {
+  PeopleThere there{works.plasterers, works.diggers};
+  for (const TaskWish& wish : works.wishes) {
+    int& of = wish.task.starts_with("coat_") ? there.coats : there.others;
+    of = std::max(of, wish.people.value_or(0));
+  }
+  return there;
+}
+
+/// More people on a day than there are: bars that were moved onto each other. Those who carry spoil are apart
+/// from those who dig.
 void peopleShort(const Project& project, const works::Works& works, FindingList& out) {
-  const int there = std::max(project.works->diggers, project.works->plasterers);
-  const int wished = [&] {
-    int most = 0;
-    for (const TaskWish& wish : project.works->wishes) most = std::max(most, wish.people.value_or(0));
-    return most;
-  }();
-  const int most_there = std::max(there, wished);
+  const PeopleThere there = peopleThere(project.works.value());
+  const works::Task* carry = works::findTask(works, "carry_spoil");
   for (const works::DayLoad& day : works.days) {
+    const bool is_coat = std::any_of(works.schedule.begin(), works.schedule.end(), [&](const works::Task& t) {
+      return t.id.starts_with("coat_") && t.start == day.date;
+    });
+    const bool is_carried = carry != nullptr && carry->start <= day.date && day.date <= carry->finish;
+    const int most =
+        is_coat ? std::max(there.coats, there.others) : there.others + (is_carried ? carry->crew : 0);
     const int needed = day.labourers + day.masons;
-    if (needed <= most_there) continue;
+    if (needed <= most) continue;
     return out.caution("works_people_short",
                        {token("date", isoDate(day.date)), value("needed", needed, Unit::person),
-                        value("there", most_there, Unit::person)},
+                        value("there", most, Unit::person)},
                        "user", "works.diggers");
   }
+}
+
+/// A coat that waits for the next one after its curing has ended.
+void waitingCoats(const Project& project, const works::Works& works, FindingList& out) {
+  constexpr int kWait_days = 2;  // own: from here on it is said
+  for (std::size_t k = 1; k < project.lining.coats.size(); ++k) {
+    const works::Task* cure = works::findTask(works, fmt::format("cure_{}", k));
+    const works::Task* coat = works::findTask(works, fmt::format("coat_{}", k));
+    const works::Task* next = works::findTask(works, fmt::format("coat_{}", k + 1));
+    if (coat == nullptr || next == nullptr) continue;
+    const int days = works::daysBetween(cure != nullptr ? cure->finish : coat->finish, next->start) - 1;
+    if (days >= kWait_days)
+      out.caution("works_coat_waits", {value("coat", static_cast<double>(k)), value("days", days, Unit::day)},
+                  "is456_curing", "works.wishes");
+  }
+  if (project.works->wetting_people == 0)
+    out.caution("works_nobody_wets", {}, "is456_curing", "works.wetting_people");
 }
 
 void filling(const works::Filling& filling, const Plan& plan, FindingList& out) {
@@ -135,9 +174,16 @@ void weather(const works::WeatherWindow& window, const Project& project, Finding
   }
 }
 
-void record(const char* work, const std::optional<works::Measured>& measured, bool in_force,
-            FindingList& out) {
+void record(const char* work, const char* field_id, const std::optional<works::Measured>& measured,
+            bool in_force, FindingList& out) {
   if (!measured) return;
+  if (in_force && !measured->is_used) {
+    const Field& f = field(field_id);
+    return out.caution("records_out_of_range",
+                       {token("work", work), value("measured", measured->median), value("least", f.least),
+                        value("most", f.most)},
+                       "user", "records.in_force");
+  }
   if (in_force && measured->count < kRecordsWanted)
     out.note("records_few",
              {token("work", work), value("count", measured->count), value("wanted", kRecordsWanted)}, "own",
@@ -150,12 +196,12 @@ void record(const char* work, const std::optional<works::Measured>& measured, bo
 }
 
 void records(const works::Calibration& c, FindingList& out) {
-  record("dry_to_wet", c.dry_to_wet, c.in_force, out);
-  record("digging", c.digging, c.in_force, out);
-  record("ramming", c.ramming, c.in_force, out);
-  record("stone_bed", c.stone_bed, c.in_force, out);
-  record("spreading", c.spreading, c.in_force, out);
-  record("mixing", c.mixing, c.in_force, out);
+  record("dry_to_wet", "lining.dry_to_wet", c.dry_to_wet, c.in_force, out);
+  record("digging", "works.digging_person_day_per_m3", c.digging, c.in_force, out);
+  record("ramming", "works.rates[].typical", c.ramming, c.in_force, out);
+  record("stone_bed", "works.bed_person_day_per_m3", c.stone_bed, c.in_force, out);
+  record("spreading", "works.plaster_person_day_per_m2", c.spreading, c.in_force, out);
+  record("mixing", "works.mixing_person_day_per_m3", c.mixing, c.in_force, out);
 }
 
 }  // namespace
@@ -169,6 +215,7 @@ void worksFindings(const Project& project, const Plan& plan, FindingList& out) {
     batchesOf(check, *project.works, out);
   }
   peopleShort(project, works, out);
+  waitingCoats(project, works, out);
   for (const std::string& task : works.wishes_unused)
     out.note("works_wish_unused", {token("task", task)}, "user", "works.wishes");
   if (works.filling) {

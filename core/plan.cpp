@@ -128,6 +128,8 @@ Problems checkAll(const Project& project, Survey survey) {
   if (problems.empty() && project.delivery) problems = hydraulics::check(*project.delivery);
   if (problems.empty() && project.works) problems = works::check(*project.works);
   if (problems.empty()) problems = cost::check(project.ranges);
+  if (problems.empty() && project.prices) problems = cost::check(*project.prices);
+  if (problems.empty()) problems = checkSearch(project);
   if (problems.empty()) problems = checkOptions(project);
   const bool has_survey = project.site.ground.kind == GroundKind::spot_heights;
   if (problems.empty() && has_survey && survey == Survey::to_check)

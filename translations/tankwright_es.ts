@@ -772,10 +772,6 @@
         <translation type="unfinished">%1: no se puede construir.</translation>
     </message>
     <message>
-        <source>person: %1</source>
-        <translation type="unfinished">persona: %1</translation>
-    </message>
-    <message>
         <source>Add an option to see the tanks side by side.</source>
         <translation type="unfinished">Agregue una opción para ver los tanques lado a lado.</translation>
     </message>
@@ -1001,6 +997,10 @@
     <message>
         <source>Week from %1: undisturbed %2 times of %3; heavy rain %4, frost %5, heat or cold %6</source>
         <translation type="unfinished">Semana desde el %1: sin contratiempos %2 veces de %3; lluvia fuerte %4, helada %5, calor o frío %6</translation>
+    </message>
+    <message>
+        <source>The person is %1 tall.</source>
+        <translation type="unfinished">La persona mide %1.</translation>
     </message>
 </context>
 <context>
@@ -3191,10 +3191,6 @@ Comprobación: %2</translation>
         <translation type="unfinished">Días si lleva uno solo</translation>
     </message>
     <message>
-        <source>No price is known for: %1. The sums here are without them.</source>
-        <translation type="unfinished">No se conoce el precio de: %1. Las sumas de aquí no lo incluyen.</translation>
-    </message>
-    <message>
         <source>Wages</source>
         <translation type="unfinished">Pago de jornales</translation>
     </message>
@@ -3467,10 +3463,6 @@ Comprobación: %2</translation>
         <translation type="unfinished">Cada m³ de cabida = todo el presupuesto ÷ agua con el tanque lleno: %1 ÷ %2 = %3.</translation>
     </message>
     <message>
-        <source>Each m³ delivered = cost a year ÷ water drawn in the dry months of a mean year: %1 ÷ %2 = %3.</source>
-        <translation type="unfinished">Cada m³ entregado = costo anual equivalente ÷ agua sacada en los meses secos de un año promedio: %1 ÷ %2 = %3.</translation>
-    </message>
-    <message>
         <source>Dry months, with rain below half of the reference evapotranspiration %1: %2.</source>
         <translation type="unfinished">Meses secos, con lluvia por debajo de la mitad de la evapotranspiración de referencia %1: %2.</translation>
     </message>
@@ -3595,16 +3587,8 @@ Comprobación: %2</translation>
         <translation type="unfinished">La opción %1 no se puede construir: %2</translation>
     </message>
     <message>
-        <source>What is changed</source>
-        <translation type="unfinished">Qué se cambia</translation>
-    </message>
-    <message>
         <source>What comes of it</source>
         <translation type="unfinished">Qué resulta</translation>
-    </message>
-    <message>
-        <source>≠ and heavy type: not as in A.</source>
-        <translation type="unfinished">≠ y letra negrita: distinto de A.</translation>
     </message>
     <message>
         <source>Lines that are the same in all options are left out.</source>
@@ -3803,22 +3787,6 @@ Comprobación: %2</translation>
         <translation type="unfinished">Termina</translation>
     </message>
     <message>
-        <source>Takes</source>
-        <translation type="unfinished">Dura</translation>
-    </message>
-    <message>
-        <source>Room</source>
-        <translation type="unfinished">Holgura</translation>
-    </message>
-    <message>
-        <source>%1, all days counted</source>
-        <translation type="unfinished">%1, contando todos los días</translation>
-    </message>
-    <message>
-        <source>%1 that are worked</source>
-        <translation type="unfinished">%1 de trabajo</translation>
-    </message>
-    <message>
         <source>starts after the end of: %1</source>
         <translation type="unfinished">empieza después del fin de: %1</translation>
     </message>
@@ -3833,14 +3801,6 @@ Comprobación: %2</translation>
     <message>
         <source>ends after the start of: %1</source>
         <translation type="unfinished">termina después del comienzo de: %1</translation>
-    </message>
-    <message>
-        <source>%1, and %2 more</source>
-        <translation type="unfinished">%1, y además %2</translation>
-    </message>
-    <message>
-        <source>%1, less %2</source>
-        <translation type="unfinished">%1, menos %2</translation>
     </message>
     <message>
         <source>What waits for what</source>
@@ -3915,12 +3875,76 @@ Comprobación: %2</translation>
         <translation type="unfinished">Anotado</translation>
     </message>
     <message>
-        <source>The medians stand in place of what is entered, on all sheets.</source>
-        <translation type="unfinished">Las medianas toman el lugar de lo anotado, en todas las hojas.</translation>
+        <source>Not in these sums, for the price, the weight or how much is needed is not known: %1.</source>
+        <translation type="unfinished">No está en estas sumas, porque no se conoce el precio, el peso o cuánto hace falta: %1.</translation>
     </message>
     <message>
-        <source>What is entered is in force; the records are not used.</source>
-        <translation type="unfinished">Vale lo anotado; los registros no se usan.</translation>
+        <source>%1 to watch</source>
+        <translation type="unfinished">%1 para vigilar</translation>
+    </message>
+    <message>
+        <source>Soil-cement without a price of its own: materials, their carriage and the work of stone bed, coats and curing, with %1 for what is not foreseen, as on digging and platform. Other prices are as entered.</source>
+        <translation type="unfinished">Suelo-cemento sin precio propio: materiales, su acarreo y el trabajo de cama de piedra, capas y curado, con %1 de imprevistos, igual que la excavación y la plataforma. Los demás precios son los anotados.</translation>
+    </message>
+    <message>
+        <source>Not reckoned while prices are missing.</source>
+        <translation type="unfinished">No se calcula mientras falten precios.</translation>
+    </message>
+    <message>
+        <source>Each m³ delivered = cost of the whole tank a year (the bill × the factor of soil-cement + its upkeep) ÷ water drawn in the dry months of a mean year: %1 ÷ %2 = %3.</source>
+        <translation type="unfinished">Cada m³ entregado = costo anual de todo el tanque (el presupuesto × el factor del suelo-cemento + su mantenimiento) ÷ agua sacada en los meses secos de un año medio: %1 ÷ %2 = %3.</translation>
+    </message>
+    <message>
+        <source>≠ and heavy type: not as in A</source>
+        <translation type="unfinished">≠ y negrita: distinto de A</translation>
+    </message>
+    <message>
+        <source>all of the coat</source>
+        <translation type="unfinished">toda la capa</translation>
+    </message>
+    <message>
+        <source>Until the next coat goes on</source>
+        <translation type="unfinished">Hasta que se ponga la capa siguiente</translation>
+    </message>
+    <message>
+        <source>Room, days</source>
+        <translation type="unfinished">Holgura, días</translation>
+    </message>
+    <message>
+        <source>starts %2 after the end of: %1</source>
+        <translation type="unfinished">empieza %2 después del fin de: %1</translation>
+    </message>
+    <message>
+        <source>starts %2 before the end of: %1</source>
+        <translation type="unfinished">empieza %2 antes del fin de: %1</translation>
+    </message>
+    <message>
+        <source>starts %2 after the start of: %1</source>
+        <translation type="unfinished">empieza %2 después del inicio de: %1</translation>
+    </message>
+    <message>
+        <source>starts %2 before the start of: %1</source>
+        <translation type="unfinished">empieza %2 antes del inicio de: %1</translation>
+    </message>
+    <message>
+        <source>ends %2 after the end of: %1</source>
+        <translation type="unfinished">termina %2 después del fin de: %1</translation>
+    </message>
+    <message>
+        <source>ends %2 before the end of: %1</source>
+        <translation type="unfinished">termina %2 antes del fin de: %1</translation>
+    </message>
+    <message>
+        <source>ends %2 after the start of: %1</source>
+        <translation type="unfinished">termina %2 después del inicio de: %1</translation>
+    </message>
+    <message>
+        <source>ends %2 before the start of: %1</source>
+        <translation type="unfinished">termina %2 antes del inicio de: %1</translation>
+    </message>
+    <message>
+        <source>%1 (rest days counted)</source>
+        <translation type="unfinished">%1 (con días de descanso)</translation>
     </message>
 </context>
 <context>
@@ -4958,10 +4982,6 @@ Comprobación: %2</translation>
         <translation type="unfinished">Revestimientos según su costo anual equivalente</translation>
     </message>
     <message>
-        <source>Price of the lining alone, digging left out. For soil-cement an empty price is the bill.</source>
-        <translation type="unfinished">Precio del revestimiento solo, sin contar el cavado. Para suelo-cemento, un precio vacío toma el presupuesto.</translation>
-    </message>
-    <message>
         <source>How sure is it?</source>
         <translation type="unfinished">¿Qué tan seguro es?</translation>
     </message>
@@ -4980,6 +5000,10 @@ Comprobación: %2</translation>
     <message>
         <source>How far each may lie from the value in force</source>
         <translation type="unfinished">Cuánto se puede apartar cada uno del valor que se usa</translation>
+    </message>
+    <message>
+        <source>Price of the lining alone, digging left out. For soil-cement an empty price is reckoned from the bill and the works.</source>
+        <translation type="unfinished">Precio solo del revestimiento, sin la excavación. Para suelo-cemento, un precio vacío se calcula con el presupuesto y la obra.</translation>
     </message>
 </context>
 <context>
@@ -5054,6 +5078,14 @@ Comprobación: %2</translation>
     <message>
         <source>Take a size</source>
         <translation type="unfinished">Tomar un tamaño</translation>
+    </message>
+    <message>
+        <source>The limit on people is not used: people and dates are not part of this project.</source>
+        <translation type="unfinished">El límite de personas no se usa: personas y fechas no son parte de este proyecto.</translation>
+    </message>
+    <message>
+        <source>The limit on money is not used: prices are missing.</source>
+        <translation type="unfinished">El límite de dinero no se usa: faltan precios.</translation>
     </message>
 </context>
 <context>
@@ -10063,10 +10095,6 @@ Comprobación: %2</translation>
         <translation type="unfinished">El tanque cuesta cerca de %1: %2 en dinero, %3 que pone la familia en materiales y trabajo.</translation>
     </message>
     <message>
-        <source>Not counted, for their price is not known: %1.</source>
-        <translation type="unfinished">Sin contar, porque no se sabe su precio: %1.</translation>
-    </message>
-    <message>
         <source>%1 for materials</source>
         <translation type="unfinished">%1 en materiales</translation>
     </message>
@@ -10309,18 +10337,6 @@ Comprobación: %2</translation>
     <message>
         <source>%1: %2 a year; %3 to build with its digging, lasts about %4, upkeep %5 a year.</source>
         <translation type="unfinished">%1: %2 al año; %3 por construirlo con lo que se cava, dura cerca de %4, mantenimiento %5 al año.</translation>
-    </message>
-    <message>
-        <source>Not compared, for their price is not known: %1.</source>
-        <translation type="unfinished">Sin comparar, porque no se sabe su precio: %1.</translation>
-    </message>
-    <message>
-        <source>No lining can be compared yet: enter what one costs, how long it lasts and what its upkeep takes.</source>
-        <translation type="unfinished">Todavía no se puede comparar ningún revestimiento: anote lo que cuesta uno, cuánto dura y lo que pide su mantenimiento.</translation>
-    </message>
-    <message>
-        <source>Only one lining has a price; enter what the others cost to compare them.</source>
-        <translation type="unfinished">Solo un revestimiento tiene precio; anote lo que cuestan los otros para compararlos.</translation>
     </message>
     <message>
         <source>Life and upkeep are proposals to begin with: ask people who have such a lining, and change them.</source>
@@ -11769,6 +11785,50 @@ Comprobación: %2</translation>
     <message>
         <source>never</source>
         <translation type="unfinished">nunca</translation>
+    </message>
+    <message>
+        <source>Not counted, for what they cost or how much of them is needed is not known: %1. What is free stands in the price list with a price of 0.</source>
+        <translation type="unfinished">No contado, porque no se conoce lo que cuesta o cuánto hace falta: %1. Lo que no cuesta va en la lista de precios con precio 0.</translation>
+    </message>
+    <message>
+        <source>Not compared, for their price or their digging is not known: %1.</source>
+        <translation type="unfinished">No comparado, porque no se conoce su precio o su excavación: %1.</translation>
+    </message>
+    <message>
+        <source>No lining can be compared yet: enter what one costs, how long it lasts and what its upkeep takes. All but the moulded tank need the works, too, and what a labourer costs, for their digging.</source>
+        <translation type="unfinished">Todavía no se puede comparar ningún revestimiento: anote lo que cuesta uno, cuánto dura y lo que pide su mantenimiento. Todos menos el tanque moldeado necesitan también la obra y lo que cuesta un peón, por su excavación.</translation>
+    </message>
+    <message>
+        <source>Only one lining can be reckoned; enter what the others cost to compare them.</source>
+        <translation type="unfinished">Solo se puede calcular un revestimiento; anote lo que cuestan los otros para compararlos.</translation>
+    </message>
+    <message>
+        <source>Compared is the lining with the digging that it needs. What every tank needs, whatever its lining, is left out of all of them: pipes, fence, silt trap, overflow, clearing, filling and other things of your own.</source>
+        <translation type="unfinished">Se compara el revestimiento con la excavación que necesita. Lo que todo tanque necesita, sea cual sea su revestimiento, queda fuera de todos: tuberías, cerco, desarenador, rebose, limpieza, llenado y otras cosas propias.</translation>
+    </message>
+    <message>
+        <source>is not part of this project; its rates were left out</source>
+        <translation type="unfinished">no es parte de este proyecto; sus rendimientos quedaron fuera</translation>
+    </message>
+    <message>
+        <source>%1 waits %2 for the next coat after its curing. Keep it under wet sacks all that time: the next coat does not hold on dry plaster.</source>
+        <translation type="unfinished">%1 espera %2 a la capa siguiente después de su curado. Mantenerla bajo costales mojados todo ese tiempo: la capa siguiente no agarra sobre repello seco.</translation>
+    </message>
+    <message>
+        <source>Nobody is entered who keeps the sacks wet. Plaster that dries early cracks and leaks: agree who comes, rest days too.</source>
+        <translation type="unfinished">No está anotado nadie que mantenga mojados los costales. El repello que se seca temprano se agrieta y gotea: acordar quién viene, también en días de descanso.</translation>
+    </message>
+    <message>
+        <source>%1: the middle of the records is %2, outside of what can be (%3 to %4). It is not used; look at the records again.</source>
+        <translation type="unfinished">%1: el valor medio de los registros es %2, fuera de lo posible (%3 a %4). No se usa; revisar los registros.</translation>
+    </message>
+    <message>
+        <source>Only digging in the soil of this site counts. Left empty: it was such soil. Record the first 1.5 m of depth; what lies deeper is reckoned slower.</source>
+        <translation type="unfinished">Solo cuenta la excavación en el suelo de este sitio. Vacío: era ese suelo. Anote los primeros 1.5 m de profundidad; lo más hondo se calcula más lento.</translation>
+    </message>
+    <message>
+        <source>Soil dug</source>
+        <translation type="unfinished">Suelo excavado</translation>
     </message>
 </context>
 </TS>

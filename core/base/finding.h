@@ -81,15 +81,17 @@ struct FindingValue {
 ///   delivery_not_reckoned{part,fault}: part overflow, blocked, silt_trap, leak_test
 ///   delivery_leak_watch, delivery_leak_repair{mm_per_day,l_per_day,band}: band watch, repair, empty_and_mend
 ///   delivery_leak_unsure{mm_per_day,error_mm_per_day,verdict}: verdict unsure, gains
-///   works_masons_few{coat,masons,needed}  works_batches_slow{coat,needed_per_hour,possible_per_hour,places}
+///   works_masons_few{coat,masons,needed[,length_m,width_m,full_m3]}  works_batches_slow{coat,needed_per_hour,possible_per_hour,places}
 ///   works_batch_sets{coat,minutes,half_minutes,limit_minutes}: a batch sets before it is on the wall
 ///   works_people_short{date,needed,there}: date an ISO 8601 token, of the first such day
-///   works_wish_unused{task}
+///   works_wish_unused{task}  works_coat_waits{coat,days}: between its curing and the next coat
+///   works_nobody_wets{}
 ///   works_fill_inflow_unknown{}  works_fill_late{start,latest}: ISO 8601 tokens
 ///   works_fill_never_full{level_m,full_m}: after a year
 ///   works_walls_wet_long{days,until,l_per_day,carried_m3}: bare wall after the end of curing
 ///   works_weather_risk{undisturbed_percent,best_percent,rain_percent,frost_percent,heat_percent,best_start}
 ///   works_coat_dries_fast{coat,kg_m2_h,limit}
+///   records_out_of_range{work,measured,least,most}
 ///   records_few{work,count,wanted}  records_differ{work,measured,entered}: work is dry_to_wet or a work
 ///   cost_prices_missing{count,item}: item is the first one
 ///   cost_bag_split{bag_kg,load_kg,carrier}

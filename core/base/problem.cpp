@@ -5,7 +5,7 @@
 namespace core {
 namespace {
 
-constexpr std::array<std::string_view, 60> kCodes{
+constexpr std::array<std::string_view, 61> kCodes{
     "cannot_read",
     "cannot_write",
     "too_large",
@@ -50,6 +50,7 @@ constexpr std::array<std::string_view, 60> kCodes{
     "no_working_day",
     "range_crossed",
     "unknown_field",
+    "part_absent",
     "unknown_work",
     "csv_no_header",
     "csv_column_missing",

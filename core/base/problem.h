@@ -31,8 +31,8 @@ namespace core {
 ///   csv_row_cells, csv_date_repeated, csv_date_backwards, csv_max_below_min
 /// - survey: survey_too_few, survey_collinear, survey_conflict, given_up (someone did not wait for the
 ///   triangles)
-/// - notes (do not stop anything): unknown_key, csv_days_missing (value: first and last day),
-/// survey_duplicate,
+/// - notes (do not stop anything): unknown_key, part_absent (the rates of a district file need works),
+/// csv_days_missing (value: first and last day), survey_duplicate,
 ///   survey_spike, survey_far
 ///
 /// `value` of not_json and not_utf8 is "line:column" of the fault, of cannot_read and cannot_write the

@@ -47,12 +47,12 @@ void addWorks(OptionResult& result, const works::Works& works) {
 }
 
 void addMoneyAndWater(OptionResult& result, const Plan& plan) {
-  if (plan.cost) {
+  if (plan.cost && plan.cost->bill.missing.empty()) {  // a part of the cost is no cost
     result.cost = plan.cost->bill.total;
     result.cash = plan.cost->bill.cash;
     result.per_m3_stored = plan.cost->per_m3_stored;
-    result.delivered_m3 = plan.cost->delivered_m3;
   }
+  if (plan.cost) result.delivered_m3 = plan.cost->delivered_m3;
   if (!plan.water) return;
   result.years_in_ten = plan.water->years_in_ten;
   result.dry_days_mean = plan.water->dry_days_mean;
@@ -80,10 +80,26 @@ OptionResult resultOf(std::size_t index, const Project& project, Plan plan, cons
   return result;
 }
 
+/// Changes of rows that the project does not have.
+Problems rowsMissing(const Project& changed, const Option& option) {
+  Problems problems;
+  for (const FieldChange& change : option.changes) {
+    const auto place = placeOfPath(change.path);
+    if (place && place->row < rowCount(*place->field, changed)) continue;
+    Problem problem;
+    problem.code = "unknown_field";
+    problem.path = change.path;
+    problem.value = jsonText(change.value);
+    problems.push_back(std::move(problem));
+  }
+  return problems;
+}
+
 OptionResult resultOf(std::size_t index, const Project& project, const Option& option, const Plan& base,
                       const std::atomic<bool>* cancel) {
   const Project changed = withChanges(project, option);
-  tl::expected<Plan, Problems> plan = core::plan(changed, &base);
+  tl::expected<Plan, Problems> plan = tl::make_unexpected(rowsMissing(changed, option));
+  if (plan.error().empty()) plan = core::plan(changed, &base);
   OptionResult result;
   if (plan) {
     result = resultOf(index, changed, std::move(*plan), cancel);

@@ -29,7 +29,9 @@ Project withoutExtras(Project project) {
   constexpr int kAnyNumber = 1'000'000;
   project.works->plasterers = kAnyNumber;
   project.works->masons = kAnyNumber;
-  project.works->wishes.clear();
+  for (TaskWish& wish : project.works->wishes) {
+    if (wish.task.starts_with("coat_")) wish.people.reset();
+  }
   return project;
 }
 
@@ -94,7 +96,7 @@ Days daysOf(const std::vector<works::Labour>& labour) {
 }  // namespace
 
 bool isByCost(const Plan& plan) {
-  return plan.cost && plan.cost->bill.total > 0;
+  return plan.cost && plan.cost->bill.missing.empty() && plan.cost->bill.total > 0;
 }
 
 SizeTrial::SizeTrial(Project in_force, const Plan& plan)

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <array>
+#include <cstddef>
+#include <string_view>
 #include <utility>
 
 namespace core::cost {
@@ -26,6 +28,34 @@ CostLine lineOf(const LineTerms& terms, double quantity) {
 /// What the plan has none of does not stand on the bill.
 bool isLeftOut(const LineTerms& terms, double quantity) {
   return terms.from_plan && quantity <= 0;
+}
+
+bool isWork(Known item) {
+  return item == Known::labourer || item == Known::mason;
+}
+
+/// Days that no works tell, unless they cost nothing however many they are.
+bool isUntoldWork(const LineTerms& terms, const Project& project) {
+  return terms.from_plan && isWork(*terms.from_plan) && !project.works && terms.item->price != 0.0;
+}
+
+/// Water costs only where the list names it.
+bool isToBeListed(Known item, const KnownQuantities& quantities, const Project& project) {
+  if (item == Known::water) return false;
+  return quantities[item] > 0 || (isWork(item) && !project.works);
+}
+
+/// What the tank needs and the price list does not name.
+void addUnlisted(const KnownQuantities& quantities, const Project& project,
+                 std::vector<std::string>& missing) {
+  const std::vector<PriceItem>& items = project.prices->items;
+  for (std::size_t k = 0; k < kKnown; ++k) {
+    const auto known = static_cast<Known>(k);
+    if (!isToBeListed(known, quantities, project)) continue;
+    const std::string_view name = nameOf(known);
+    if (std::none_of(items.begin(), items.end(), [name](const PriceItem& i) { return i.item == name; }))
+      missing.emplace_back(name);
+  }
 }
 
 /// Its price, its weight or the count of its loads is not known.
@@ -53,6 +83,7 @@ Bill bill(const BillInput& input) {
   Sums sums;
   for (const LineTerms& terms : lineTerms(input.project)) {
     const double quantity = terms.quantity(known);
+    if (isUntoldWork(terms, input.project)) b.missing.push_back(terms.item->item);
     if (isLeftOut(terms, quantity)) continue;
     const CostLine& line = b.lines.emplace_back(lineOf(terms, quantity));
     if (isIncomplete(terms, line)) b.missing.push_back(line.item);
@@ -60,6 +91,7 @@ Bill bill(const BillInput& input) {
     b.own += line.own;
     if (line.carriage) sums.carriage += line.carriage->amount.value_or(0);
   }
+  addUnlisted(known, input.project, b.missing);
   addMissingCarriers(b.lines, b.missing);
   const double contingency_percent = input.project.prices->contingency_percent;
   b.materials = sums[Group::materials];

@@ -75,6 +75,10 @@ std::string_view token(Group group) {
   return tokens[static_cast<std::size_t>(group)];
 }
 
+std::string_view nameOf(Known item) {
+  return kItems.at(static_cast<std::size_t>(item)).item;
+}
+
 KnownQuantities knownQuantities(const BillInput& input) {
   KnownQuantities known;
   for (const lining::Material& material : input.quantities.materials) {

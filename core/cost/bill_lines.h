@@ -33,6 +33,8 @@ struct KnownQuantities {
   double& operator[](Known k) { return of[static_cast<std::size_t>(k)]; }
   double operator[](Known k) const { return of[static_cast<std::size_t>(k)]; }
 };
+/// Its name in the price list.
+std::string_view nameOf(Known item);
 KnownQuantities knownQuantities(const BillInput& input);
 
 enum class Group : std::size_t { materials, labour, other };

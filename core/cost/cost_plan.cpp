@@ -3,8 +3,12 @@
 #include "core/cost/linings.h"
 #include "core/cost/money_days.h"
 
+#include <algorithm>
 #include <array>
 #include <cstddef>
+#include <iterator>
+
+#include <fmt/format.h>
 
 namespace core::cost {
 namespace {
@@ -32,14 +36,33 @@ void addDelivered(const water::WaterPlan& water, CostPlan& plan) {
   plan.delivered_m3 = drawn;
 }
 
-std::optional<double> annualOfSoilCement(const std::vector<LiningCost>& linings) {
-  for (const LiningCost& cost : linings) {
-    if (cost.lining == LiningKind::soil_cement) return cost.annual;
-  }
-  return {};
+/// Of the whole tank: the bill, and what its lining asks for in the years.
+std::optional<double> annualOf(const Bill& bill, const std::vector<LiningCost>& linings) {
+  const auto lining = std::find_if(linings.begin(), linings.end(), [](const LiningCost& cost) {
+    return cost.lining == LiningKind::soil_cement && cost.price;
+  });
+  if (lining == linings.end()) return {};
+  return bill.total * lining->recovery + lining->upkeep_year;
 }
 
 }  // namespace
+
+Problems check(const Prices& prices) {
+  Problems problems;
+  const auto& items = prices.items;
+  for (auto item = items.begin(); item != items.end(); ++item) {
+    const auto isSame = [&](const PriceItem& earlier) { return earlier.item == item->item; };
+    if (item->item.empty() || std::none_of(items.begin(), item, isSame)) continue;
+    problems.push_back({"name_repeated",
+                        fmt::format("prices.items[{}].item", std::distance(items.begin(), item)),
+                        fmt::format("\"{}\"", item->item),
+                        {},
+                        {},
+                        Unit::none,
+                        {}});
+  }
+  return problems;
+}
 
 CostPlan costPlan(const CostInput& input) {
   CostPlan plan;
@@ -49,7 +72,7 @@ CostPlan costPlan(const CostInput& input) {
   const bool is_priced = plan.bill.missing.empty() && !plan.bill.lines.empty();
   if (is_priced && input.full_volume_m3 > 0) plan.per_m3_stored = plan.bill.total / input.full_volume_m3;
   if (input.water) addDelivered(*input.water, plan);
-  plan.annual = annualOfSoilCement(plan.linings);
+  if (is_priced) plan.annual = annualOf(plan.bill, plan.linings);
   if (plan.annual && plan.delivered_m3.value_or(0) > 0)
     plan.per_m3_delivered = *plan.annual / *plan.delivered_m3;
   return plan;

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/base/figure.h"
+#include "core/base/problem.h"
 #include "core/geometry/tank_geometry.h"
 #include "core/lining/quantities.h"
 #include "core/project/project.h"
@@ -49,10 +50,13 @@ struct Bill {
   double materials = 0, labour = 0, other = 0;
   double carriage = 0;
   double contingency = 0;
-  double total = 0;                  ///< all five
-  double own = 0, cash = 0;          ///< total = own + cash; contingency is cash
-  std::vector<std::string> missing;  ///< items without a price (or, to be carried, a weight), and porter,
-                                     ///< mule, trolley without one
+  double total = 0;          ///< all five
+  double own = 0, cash = 0;  ///< total = own + cash; contingency is cash
+  /// What the sums lack: items without a price or, to be carried, a weight; labourer and mason without works
+  /// (unless their quantity is given or their price is 0); what the tank needs but the price list does not
+  /// name (what is free stands there with a price of 0; water only counts when named); porter, mule, trolley
+  /// without a price.
+  std::vector<std::string> missing;
 };
 
 /// What the bill is reckoned from, light enough for the search of sizes.
@@ -67,16 +71,24 @@ Bill bill(const BillInput& input);
 /// Capital recovery factor i (1 + i)^n / ((1 + i)^n - 1); 1/n without interest. @pre life_years > 0
 double capitalRecovery(double discount_percent, double life_years);
 
-/// One lining by what it costs a year.
+/// One lining by what it costs a year, with the digging it needs. What every tank needs whatever its lining
+/// is in none of them: pipes, fence, silt trap, overflow, clearing and setting out, filling, leak test,
+/// planting, own items.
 struct LiningCost {
   LiningKind lining;
-  std::optional<double> price;  ///< of the lining alone, for this tank; absent: not known
-  double earth = 0;             ///< digging and platform that it needs besides
-  double capital = 0;
+  /// Of the lining alone, for this tank; absent: not known. As offered. Soil-cement without an offer: cement,
+  /// soil, sand, stone, water and sacks as billed with their carriage, and the works' person-days of the
+  /// stone bed, the coats and the curing at the prices of labourer and mason (own quantities of these are not
+  /// asked); the contingency on all of it.
+  std::optional<double> price;
+  /// Topsoil, platform, pit, spoil and trimming at the labourer's price, with contingency; 0 for a moulded
+  /// tank, which stands on the ground, and while it is not known (without works or a labourer's price).
+  double earth = 0;
+  double capital = 0;  ///< price + earth
   double life_years = 0;
-  double recovery = 0;  ///< factor
-  double upkeep_year = 0;
-  std::optional<double> annual;  ///< capital * recovery + upkeep
+  double recovery = 0;           ///< factor
+  double upkeep_year = 0;        ///< percent of the price
+  std::optional<double> annual;  ///< capital * recovery + upkeep; absent while price or earth is not known
   std::optional<double> annual_per_m3;
 };
 
@@ -91,12 +103,17 @@ struct CostPlan {
   Bill bill;
   std::vector<LiningCost> linings;  ///< cheapest a year first, unknown ones last
   std::vector<DayMoney> days;  ///< days on which money is needed; contingency has none; empty without works
-  std::optional<double> per_m3_stored;     ///< total over the full volume; absent while prices are missing
-  std::optional<double> delivered_m3;      ///< drawn in the dry months of a mean year; absent without water
-  std::vector<int> dry_months;             ///< 0 to 11: rain below half of ET0
-  std::optional<double> annual;            ///< of the soil-cement tank; absent likewise
+  std::optional<double> per_m3_stored;  ///< total over the full volume; absent while prices are missing
+  std::optional<double> delivered_m3;   ///< drawn in the dry months of a mean year; absent without water
+  std::vector<int> dry_months;          ///< 0 to 11: rain below half of ET0
+  /// Of the whole soil-cement tank: bill.total * recovery + upkeep_year of soil-cement among the linings;
+  /// absent while anything is missing from the bill or soil-cement has no price.
+  std::optional<double> annual;
   std::optional<double> per_m3_delivered;  ///< annual over delivered
 };
+
+/// Problems of the price list: an item named twice.
+Problems check(const Prices& prices);
 
 struct CostInput {
   BillInput bill;

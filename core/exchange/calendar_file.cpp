@@ -45,7 +45,12 @@ std::uint64_t hashOf(string_view text) {
 }
 
 std::string uidOf(const Project& project, string_view event) {
-  const std::string whole = fmt::format("{}\n{}\n{}", project.title, project.place, event);
+  const auto known = [](const std::optional<double>& value) {
+    return value ? fmt::format("{}", *value) : "";
+  };
+  const std::string whole =
+      fmt::format("{}\n{}\n{}\n{}\n{}\n{}", project.title, project.place, project.prepared_by,
+                  known(project.site.latitude_deg), known(project.site.elevation_m), event);
   return fmt::format("{:016x}-{}@tankwright", hashOf(whole), event);
 }
 
@@ -54,8 +59,8 @@ bool isCure(const works::Task& task) {
 }
 
 std::vector<int> mornings(int days) {
-  std::vector<int> hours;
-  for (int k = 0; k < days; ++k) hours.push_back(k * kDay_h + kMorning_h);
+  std::vector<int> hours(static_cast<std::size_t>(days), kMorning_h);
+  for (std::size_t k = 1; k < hours.size(); ++k) hours[k] = hours[k - 1] + kDay_h;
   return hours;
 }
 
@@ -88,6 +93,7 @@ std::vector<Event> wettingEvents(const works::Works& works) {
 
 std::vector<Event> eventsOf(const works::Works& works) {
   std::vector<Event> events;
+  events.reserve(works.schedule.size());
   for (const works::Task& task : works.schedule)
     events.push_back({task.id, task.id, task.start, task.finish, remindersOf(task)});
   std::vector<Event> wetting = wettingEvents(works);
@@ -112,7 +118,7 @@ public:
     line("VERSION:2.0");
     line("PRODID:-//Tankwright//Works of a tank//EN");
     line("CALSCALE:GREGORIAN");
-    stamp_ = fmt::format("DTSTAMP:{}T000000Z", dateText(works.schedule.front().start));
+    stamp_ = words_.stamp.empty() ? dateText(works.schedule.front().start) + "T000000Z" : words_.stamp;
     for (const Event& event : eventsOf(works)) add(event);
     line("END:VCALENDAR");
     return std::move(text_);
@@ -146,20 +152,26 @@ private:
   void add(const Event& event) {
     line("BEGIN:VEVENT");
     line("UID:" + uidOf(project_, event.id));
-    line(stamp_);
+    line("DTSTAMP:" + stamp_);
+    line(fmt::format("SEQUENCE:{}", words_.sequence));
     line("DTSTART;VALUE=DATE:" + dateText(event.first));
     line("DTEND;VALUE=DATE:" + dateText(works::addDays(event.last, 1)));  // the day after, section 3.6.1
     text("SUMMARY", summaryOf(event.task));
     text("DESCRIPTION", say(words_.description, event.task));
     text("LOCATION", project_.place);
-    for (const int hours : event.reminders_h) addReminder(event.task, hours);
+    if (!event.reminders_h.empty()) addReminder(event.task, event.reminders_h);
     line("END:VEVENT");
   }
 
-  void addReminder(const std::string& task, int hours) {
+  /// One reminder that comes again every day: readers keep only a few of an event. @source rfc_5545, 3.8.6.2
+  void addReminder(const std::string& task, const std::vector<int>& hours) {
     line("BEGIN:VALARM");
     line("ACTION:DISPLAY");
-    line("TRIGGER:" + durationText(hours));
+    line("TRIGGER:" + durationText(hours.front()));
+    if (hours.size() > 1) {
+      line(fmt::format("REPEAT:{}", hours.size() - 1));
+      line("DURATION:P1D");
+    }
     text("DESCRIPTION", reminderOf(task));
     line("END:VALARM");
   }

@@ -62,17 +62,41 @@ public:
     Project with_works = project;
     if (!with_works.works) with_works.works.emplace();
     Json target = projectJson(with_works);
+    addRecords(target);
     replaceMembers(target, parts_);
     auto read = projectFrom(target);
     if (!read) problems_.insert(problems_.end(), read.error().begin(), read.error().end());
     if (!problems_.empty()) return tl::unexpected(std::move(problems_));
-    if (!project.works) leaveOutWorks(read->project);
+    if (!project.works) leaveOutRates(read->project);
     const Problems unknown = unknownKeys(parts_).notes;
     notes_.insert(notes_.end(), unknown.begin(), unknown.end());
     return ReadProject{std::move(read->project), std::move(notes_)};
   }
 
 private:
+  /// What was measured here stays, and what others measured comes to it; rows that are alike count once.
+  void addRecords(const Json& target) {
+    const auto records = parts_.find("records");
+    if (records == parts_.end() || !target.contains("records")) return;
+    for (const char* list : {"batches", "work"}) {
+      if (!records->contains(list) || !records->at(list).is_array()) continue;
+      Json all = target.at("records").at(list);
+      for (const Json& row : records->at(list)) {
+        if (std::find(all.begin(), all.end(), row) == all.end()) all.push_back(row);
+      }
+      (*records)[list] = std::move(all);
+    }
+  }
+
+  void leaveOutRates(Project& project) {
+    leaveOutWorks(project);
+    if (!parts_.contains("works")) return;
+    Problem note;
+    note.code = "part_absent";
+    note.path = "works";
+    notes_.push_back(std::move(note));
+  }
+
   const Json& root_;
   Json parts_ = Json::object();  // as they stand in a project file
   Problems problems_, notes_;

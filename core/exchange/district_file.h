@@ -20,8 +20,9 @@ std::string districtText(const Project& project, std::string_view name);
 
 /// The project with a district's prices, currency, records and rates put in, or everything wrong with the
 /// file (not_a_district: it is no such file); then nothing is put in. What the file does not name stays as it
-/// is; a list takes the place of a list. To a project without works the rates are not added. Notes: keys that
-/// are not known here; those within prices, records and rows are kept, others are not. Never throws.
+/// is; a list takes the place of a list, but records are added to those that are there. To a project without
+/// works the rates are not added (note part_absent). Notes: keys that are not known here; those within
+/// prices, records and rows are kept, others are not. Never throws.
 tl::expected<ReadProject, Problems> withDistrict(const Project& project, std::string_view json);
 
 }  // namespace core::exchange

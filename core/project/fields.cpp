@@ -279,6 +279,7 @@ constexpr std::array kFields{
   row<InRow<WorkDone, &WorkRecord::work>>("records.work[].work", U::none, kNoRange, "user", kMay),
   row<InRow<WorkDone, &WorkRecord::quantity>>("records.work[].quantity", U::none, {0.01, 10000, 1, 2}, "user", kMay),
   row<InRow<WorkDone, &WorkRecord::person_days>>("records.work[].person_days", U::person_day, {0.05, 10000, 0.5, 2}, "user", kMay),
+  row<InRow<WorkDone, &WorkRecord::soil>>("records.work[].soil", U::none, kNoRange, "user", kMay),
 
   row<InRow<SourceMonths, &SourceMonth::flow_l_per_min>>("water.source.months[].flow_l_per_min", U::litre_per_minute, {0, 6000, 0.1, 2}, "user", kMay, hasWater),
   row<InRow<SourceMonths, &SourceMonth::hours_per_day>>("water.source.months[].hours_per_day", U::hour, {0, 24, 1, 1}, "user", kMay, hasWater),

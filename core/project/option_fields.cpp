@@ -19,7 +19,41 @@ Problem unknownField(std::size_t option, const FieldChange& change) {
   return problem;
 }
 
+/// Steps from the least to the most, both tried; a problem when they are the wrong way round.
+double steps(const char* least_id, const char* most_id, const Project& project, Problems& problems) {
+  const double least = std::get<double>(field(least_id).get(project, 0));
+  const double most = std::get<double>(field(most_id).get(project, 0));
+  if (least > most) {
+    Problem problem;
+    problem.code = "range_crossed";
+    problem.path = least_id;
+    problem.value = jsonText(least);
+    problem.most = most;
+    problem.unit = Unit::metre;
+    problems.push_back(std::move(problem));
+  }
+  return (most - least) / project.search.step_m + 1;
+}
+
 }  // namespace
+
+Problems checkSearch(const Project& project) {
+  Problems problems;
+  double count = steps("search.least_length_m", "search.most_length_m", project, problems) *
+                 steps("search.least_depth_m", "search.most_depth_m", project, problems);
+  if (project.tank.shape == Shape::rectangle)
+    count *= steps("search.least_width_m", "search.most_width_m", project, problems);
+  if (problems.empty() && count > kMostCandidates) {
+    Problem problem;
+    problem.code = "too_many";
+    problem.path = "search.step_m";
+    problem.value = fmt::format("{:.0f}", count);
+    problem.most = kMostCandidates;
+    problem.unit = Unit::piece;
+    problems.push_back(std::move(problem));
+  }
+  return problems;
+}
 
 Problems checkOptions(const Project& project) {
   Problems problems;

@@ -13,6 +13,13 @@ namespace core {
 /// makes impossible across fields is no problem of the project: the option is then told to be unbuildable.
 Problems checkOptions(const Project& project);
 
+/// Problems of the limits of the search: a least size over the most (range_crossed), more than
+/// kMostCandidates sizes (too_many).
+Problems checkSearch(const Project& project);
+
+/// Sizes that a search tries at most.
+inline constexpr double kMostCandidates = 2'000'000;
+
 /// The project with an option's changes put in, and without options of its own. A change of a row that the
 /// project does not have is left out.
 Project withChanges(const Project& project, const Option& option);

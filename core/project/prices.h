@@ -44,7 +44,7 @@ struct CarrierTerms {
 /// What one way to line the tank costs and how long it lasts.
 struct LiningOffer {
   LiningKind lining = LiningKind::soil_cement;
-  std::optional<double> price;  ///< absent: for soil-cement the bill of this plan, else not compared
+  std::optional<double> price;  ///< absent: for soil-cement reckoned from this plan, else not compared
   PricePer per = PricePer::square_metre;
   double life_years = 10;
   double upkeep_percent = 2;  ///< of the price, a year

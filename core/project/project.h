@@ -18,7 +18,6 @@ namespace core {
 
 enum class Shape { rectangle, round, polygon };
 enum class MeasuredAt { floor, rim };
-enum class Soil { stiff_clay, firm_loam, sandy, loose_fill, soft_wet, rock };
 enum class GroundKind { level, slope, spot_heights };
 /// How the level of the platform is found.
 enum class PlatformLevel { natural_ground, balanced, given };

@@ -7,6 +7,7 @@
 
 namespace core {
 
+enum class Soil { stiff_clay, firm_loam, sandy, loose_fill, soft_wet, rock };
 enum class RestDay { none, monday, tuesday, wednesday, thursday, friday, saturday, sunday };
 /// Work that is measured on site to learn the district's own rates.
 enum class RecordedWork { digging, ramming, stone_bed, spreading, mixing };
@@ -43,11 +44,12 @@ struct TrialBatch {
   bool operator==(const TrialBatch&) const = default;
 };
 
-/// Work done and the person-days it took.
+/// Work done and the person-days it took. Digging: of the first 1.5 m of depth.
 struct WorkRecord {
   RecordedWork work = RecordedWork::digging;
   double quantity = 10;  ///< m3; m2 for spreading
   double person_days = 6;
+  std::optional<Soil> soil = {};  ///< of digging; absent: of the soil of this site
   bool operator==(const WorkRecord&) const = default;
 };
 

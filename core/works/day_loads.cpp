@@ -23,13 +23,22 @@ Crew atWork(const Laid& laid, Instant quarter, bool is_worked) {
   return crew;
 }
 
-/// Water for the sacks on coats that cure on a day.
+/// Water for the sacks on coats that cure on a day, or wait for the next coat after it.
 double curingWater(const std::vector<Task>& schedule, const LabourInput& input, Day date) {
+  const auto dayOf = [&](const std::string& id) -> std::optional<Day> {
+    for (const Task& task : schedule) {
+      if (task.id == id) return task.start;
+    }
+    return std::nullopt;
+  };
   double litres = 0;
   for (const lining::CoatQuantities& q : input.quantities.coats) {
     const std::string id = fmt::format("cure_{}", q.coat);
     const auto cures = [&](const Task& t) { return t.id == id && t.start <= date && date <= t.finish; };
-    if (std::any_of(schedule.begin(), schedule.end(), cures))
+    const std::optional<Day> coat = dayOf(fmt::format("coat_{}", q.coat));
+    const std::optional<Day> next = dayOf(fmt::format("coat_{}", q.coat + 1));
+    const bool waits = coat && next && *coat < date && date < *next;
+    if (waits || std::any_of(schedule.begin(), schedule.end(), cures))
       litres += q.face_m2 * input.project.lining.curing_water_l_per_m2_day;
   }
   return litres;

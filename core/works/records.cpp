@@ -20,7 +20,11 @@ double medianOf(const std::vector<double>& sorted) {
 std::optional<Measured> measured(std::vector<double> values, double entered) {
   if (values.empty()) return std::nullopt;
   std::sort(values.begin(), values.end());
-  return Measured{static_cast<int>(values.size()), medianOf(values), values.front(), values.back(), entered};
+  return Measured{.count = static_cast<int>(values.size()),
+                  .median = medianOf(values),
+                  .least = values.front(),
+                  .most = values.back(),
+                  .entered = entered};
 }
 
 /// Loose ingredients of a batch over what they made, placed.
@@ -44,7 +48,9 @@ std::vector<double> batchFactors(const Project& project) {
 std::vector<double> workRates(const Project& project, RecordedWork work) {
   std::vector<double> rates;
   for (const WorkRecord& record : project.records.work) {
-    if (record.work == work) rates.push_back(record.person_days / record.quantity);
+    const bool is_other_soil = record.work == RecordedWork::digging && record.soil &&
+                               *record.soil != project.site.soil.value_or(Soil::firm_loam);
+    if (record.work == work && !is_other_soil) rates.push_back(record.person_days / record.quantity);
   }
   return rates;
 }
@@ -101,6 +107,15 @@ Calibration calibration(const Project& project) {
   c.stone_bed = measuredRate(project, RecordedWork::stone_bed, "stone_bed");
   c.spreading = measuredRate(project, RecordedWork::spreading, "plaster");
   c.mixing = measuredRate(project, RecordedWork::mixing, "mixing");
+  const auto mark = [](std::optional<Measured>& measured, std::string_view field_id) {
+    if (measured) measured->is_used = usable(measured, field_id).has_value();
+  };
+  mark(c.dry_to_wet, "lining.dry_to_wet");
+  mark(c.digging, "works.digging_person_day_per_m3");
+  mark(c.ramming, "works.rates[].typical");
+  mark(c.stone_bed, "works.bed_person_day_per_m3");
+  mark(c.spreading, "works.plaster_person_day_per_m2");
+  mark(c.mixing, "works.mixing_person_day_per_m3");
   const bool has_any = c.dry_to_wet || c.digging || c.ramming || c.stone_bed || c.spreading || c.mixing;
   c.in_force = project.records.in_force && has_any;
   return c;

@@ -10,7 +10,8 @@ namespace core::works {
 struct Measured {
   int count = 0;
   double median = 0, least = 0, most = 0;
-  double entered = 0;  ///< what stands in the project (for digging the table's, when nothing is entered)
+  double entered = 0;   ///< what stands in the project (for digging the table's, when nothing is entered)
+  bool is_used = true;  ///< when in force: the median lies within what the field takes
 };
 
 struct Calibration {
@@ -19,7 +20,8 @@ struct Calibration {
   bool in_force = false;  ///< the medians stand in place of the figures entered
 };
 
-/// Medians of the records. A trial batch of a coat that the lining does not have is left out.
+/// Medians of the records. Left out: a trial batch of a coat that the lining does not have, digging in
+/// another soil than the site's.
 Calibration calibration(const Project& project);
 
 /// The project with the medians of its records in place of the figures entered, when they are in force:

@@ -79,6 +79,16 @@ Task bar(const Activity& activity, const ActivityTimes& t, const Crew& crew, con
           .not_before = activity.not_before};
 }
 
+/// Curing begins when its coat is on: it has no room of its own.
+void tieCuring(std::vector<Task>& bars) {
+  for (Task& cure : bars) {
+    if (!cure.id.starts_with("cure_")) continue;
+    cure.float_days = cure.free_float_days = 0;
+    const std::string coat = "coat_" + cure.id.substr(cure.id.find('_') + 1);
+    for (const Task& task : bars) cure.is_critical = task.id == coat ? task.is_critical : cure.is_critical;
+  }
+}
+
 /// Bars by start.
 std::vector<Task> bars(const Laid& laid, const Calendar& calendar) {
   std::vector<Task> all;
@@ -87,6 +97,7 @@ std::vector<Task> bars(const Laid& laid, const Calendar& calendar) {
   std::stable_sort(all.begin(), all.end(), [](const Task& a, const Task& b) {
     return a.start != b.start ? a.start < b.start : a.start_in_day < b.start_in_day;
   });
+  tieCuring(all);
   return all;
 }
 
@@ -118,29 +129,22 @@ double quantityOf(const std::vector<Labour>& labour, std::string_view task) {
   return line == labour.end() ? 0 : line->quantity;
 }
 
-/// Days on which walls stay wet after the last curing, while water rises or is waited for.
-int wettingDays(const std::vector<DayLoad>& days, Day last_cure) {
-  const auto counts = [&](const DayLoad& d) { return d.date > last_cure && d.wetting_l > 0; };
-  return static_cast<int>(std::count_if(days.begin(), days.end(), counts));
+/// Days outside the curing of any coat on which sacks stay wet: while a coat waits for the next one, while
+/// water rises or is waited for.
+int wettingDays(const Works& works) {
+  const auto cures = [&](Day date) {
+    return std::any_of(works.schedule.begin(), works.schedule.end(), [date](const Task& task) {
+      return task.id.starts_with("cure_") && task.start <= date && date <= task.finish;
+    });
+  };
+  const auto counts = [&](const DayLoad& d) { return d.wetting_l > 0 && !cures(d.date); };
+  return static_cast<int>(std::count_if(works.days.begin(), works.days.end(), counts));
 }
 
 Day lastCure(const Laid& laid, std::size_t coats) {
   const std::optional<std::size_t> cure = laid.tasks.find(fmt::format("cure_{}", coats));
   const ActivityTimes& last = cure ? laid.times[*cure] : laid.at(fmt::format("coat_{}", coats));
   return Calendar::dayOf(last.early_finish - 1);
-}
-
-/// Everything that hangs on the days of the coats.
-void addCoats(const WorksInput& input, const Laid& laid, const std::vector<Day>& coats, Works& result) {
-  const core::Works& works = *input.labour.project.works;
-  result.schedule.push_back(mark("fill_by", addDays(coats.back(), works.fill_within_days)));
-  result.coat_checks = coatChecks(input.labour, result.labour);
-  result.filling = filling(input.labour.geometry, input.labour.project, input.water,
-                           {.last_coat = coats.back(),
-                            .last_cure = lastCure(laid, coats.size()),
-                            .start = Calendar::dayOf(laid.at("fill").early_start)});
-  if (input.water && input.water->weather && input.water->weather->years() > 0)
-    result.window = weatherWindow(*input.water->weather, works, coats, &input.water->made_from);
 }
 
 std::vector<Day> coatDays(const Laid& laid, std::size_t coats) {
@@ -150,14 +154,60 @@ std::vector<Day> coatDays(const Laid& laid, std::size_t coats) {
   return days;
 }
 
+/// How long filling takes from a day on, as far as it is reckoned.
+FillBar fillBar(const WorksInput& input, Day start) {
+  const FillingDates dates{.last_coat = addDays(start, -1), .last_cure = start, .start = start};
+  const Filling f = filling(input.labour.geometry, input.labour.project, input.water, dates);
+  return {std::max(1, static_cast<int>(f.days.size())), f.full_on.has_value()};
+}
+
 /// Laid out with one day of filling to learn when it starts, then with as many as it takes from then on.
 Laid layWithFilling(const WorksInput& input, const std::vector<Labour>& labour, const Calendar& calendar,
                     Day start) {
   Laid laid = lay(taskList(input.labour, labour, {}), calendar, start);
   if (!laid.tasks.find("fill")) return laid;
-  const std::optional<int> days = daysToFill(input.labour.geometry, input.labour.project, input.water,
-                                             Calendar::dayOf(laid.at("fill").early_start));
-  return days ? lay(taskList(input.labour, labour, days), calendar, start) : laid;
+  const FillBar fill = fillBar(input, Calendar::dayOf(laid.at("fill").early_start));
+  return fill.days > 1 || fill.ends_full ? lay(taskList(input.labour, labour, fill), calendar, start) : laid;
+}
+
+/// Day of the first coat when the works start on a day and no task is asked to wait.
+Day firstCoat(const WorksInput& input, const std::vector<Labour>& labour, const Calendar& calendar,
+              Day start) {
+  TaskList tasks = taskList(input.labour, labour, {});
+  for (Activity& activity : tasks.activities) activity.not_before.reset();
+  return Calendar::dayOf(lay(std::move(tasks), calendar, start).at("coat_1").early_start);
+}
+
+/// Moves the best start until the first coat, with rest days and closed days as they then fall, lies in the
+/// best week, or as near to it as may be; best_coat is the day on which it then falls.
+void settleBestStart(const WorksInput& input, const std::vector<Labour>& labour, const Calendar& calendar,
+                     WeatherWindow& window) {
+  constexpr int kTries = 8;
+  constexpr int kWeekDays = 7;
+  const Day wanted = window.best_coat;
+  for (int k = 0; k < kTries; ++k) {
+    window.best_coat = firstCoat(input, labour, calendar, window.best_start);
+    const int late = daysBetween(wanted, window.best_coat);
+    if (late >= 0 && late < kWeekDays) return;
+    window.best_start = addDays(window.best_start, -late);
+  }
+  window.best_coat = firstCoat(input, labour, calendar, window.best_start);
+}
+
+/// Everything that hangs on the days of the coats.
+void addCoats(const WorksInput& input, const Laid& laid, const Calendar& calendar,
+              const std::vector<Day>& coats, Works& result) {
+  const core::Works& works = *input.labour.project.works;
+  result.schedule.push_back(mark("fill_by", addDays(coats.back(), works.fill_within_days)));
+  result.coat_checks = coatChecks(input.labour, result.labour);
+  result.filling = filling(input.labour.geometry, input.labour.project, input.water,
+                           {.last_coat = coats.back(),
+                            .last_cure = lastCure(laid, coats.size()),
+                            .start = Calendar::dayOf(laid.at("fill").early_start)});
+  if (!input.water || !input.water->weather || input.water->weather->years() == 0) return;
+  result.window = weatherWindow(*input.water->weather, works, coats, &input.water->made_from);
+  if (result.window->best_start != works.start_date)
+    settleBestStart(input, result.labour, calendar, *result.window);
 }
 
 }  // namespace
@@ -192,11 +242,10 @@ Works worksPlan(const WorksInput& input) {
   result.wishes_unused = laid.tasks.wishes_unused;
   const std::vector<Day> coats = coatDays(laid, input.labour.quantities.coats.size());
   const Day last_cure = coats.empty() ? works.start_date : lastCure(laid, coats.size());
-  if (!coats.empty()) addCoats(input, laid, coats, result);
+  if (!coats.empty()) addCoats(input, laid, calendar, coats, result);
   result.days = dayLoads(laid, calendar, input.labour, result, last_cure);
 
-  setQuantity(result.labour, "curing",
-              quantityOf(result.labour, "curing") + wettingDays(result.days, last_cure));
+  setQuantity(result.labour, "curing", quantityOf(result.labour, "curing") + wettingDays(result));
   if (const Task* fill = findTask(result, "fill")) setQuantity(result.labour, "fill", fill->days);
   for (const Labour& line : result.labour) {
     result.person_days += line.days;

@@ -9,7 +9,6 @@
 namespace core::works {
 namespace {
 
-constexpr int kCarriers = 2;      // own
 constexpr int kSettingOut = 2;    // own
 constexpr double kAlmost = 1e-9;  // a whole number in spite of rounding
 
@@ -29,11 +28,8 @@ bool isWaiting(std::string_view id) {
 
 class Builder {
 public:
-  Builder(const LabourInput& input, const std::vector<Labour>& labour, std::optional<int> fill_days)
-      : works_(*input.project.works),
-        coats_(input.project.lining.coats),
-        labour_(labour),
-        fill_days_(fill_days) {}
+  Builder(const LabourInput& input, const std::vector<Labour>& labour, const FillBar& fill)
+      : works_(*input.project.works), coats_(input.project.lining.coats), labour_(labour), fill_(fill) {}
 
   TaskList build() {
     for (const char* id : {"clear", "set_out", "strip_topsoil", "platform_cut", "platform_fill", "excavate",
@@ -52,7 +48,7 @@ private:
   const core::Works& works_;
   const std::vector<Coat>& coats_;
   const std::vector<Labour>& labour_;
-  std::optional<int> fill_days_;
+  FillBar fill_;
   TaskList list_;
   std::optional<std::size_t> last_;  // of the row that waits for one another
   std::optional<std::size_t> first_coat_, last_coat_;
@@ -76,7 +72,6 @@ private:
     if (wished && wished->people) return *wished->people;
     if (isWaiting(id)) return works_.wetting_people;
     if (isCoat(id)) return works_.plasterers;
-    if (id == "carry_spoil") return kCarriers;
     return id == "set_out" ? std::min(kSettingOut, works_.diggers) : works_.diggers;
   }
 
@@ -136,14 +131,26 @@ private:
     }
   }
 
-  /// Starts and ends with the digging, the last of it a quarter of a day later.
+  std::int64_t quartersOf(std::string_view id) const {
+    const std::optional<std::size_t> task = list_.find(id);
+    return task ? list_.activities[*task].quarters : 0;
+  }
+
+  /// Starts with the digging and goes on as long, the last of it a quarter of a day later; more days only
+  /// when fewer people than it takes were wished for.
   void addCarrying() {
     const Labour* work = line("carry_spoil");
-    if (!work) return;
-    const std::size_t carry = addWork(*work);
-    const std::optional<std::size_t> deep = list_.find("excavate_deep");
-    link(list_.find("excavate"), carry, LinkKind::start_start, 1);
-    link(deep ? deep : list_.find("excavate"), carry, LinkKind::finish_finish, 1);
+    const std::optional<std::size_t> dig = list_.find("excavate");
+    if (!work || !dig) return;
+    const std::int64_t digging = quartersOf("excavate") + quartersOf("excavate_deep");
+    const TaskWish* wished = wish("carry_spoil");
+    const double usual = std::ceil(kQuarters * work->days / static_cast<double>(digging) - kAlmost);
+    const int people = wished && wished->people ? *wished->people : std::max(1, static_cast<int>(usual));
+    const std::size_t carry = add({.id = work->task,
+                                   .quarters = std::max(digging, quartersFor(work->days, people)),
+                                   .clock = Clock::working},
+                                  {people, 0, 0});
+    link(dig, carry, LinkKind::start_start, 1);
     if (first_coat_) link(carry, *first_coat_);
   }
 
@@ -161,11 +168,11 @@ private:
 
   void addFill() {
     if (!last_coat_) return;
-    const std::size_t fill = addWaiting("fill", fill_days_.value_or(1));
+    const std::size_t fill = addWaiting("fill", fill_.days);
     const int after = std::max(1, std::min(coats_.back().cure_days, works_.fill_within_days));
     link(last_coat_, fill, LinkKind::finish_start, (after - 1) * kQuarters, Clock::calendar);
     if (!list_.beside.empty()) link(list_.beside.back(), fill);
-    if (fill_days_) link(fill, addWaiting("leak_test", 1));
+    if (fill_.ends_full) link(fill, addWaiting("leak_test", 1));
   }
 
   void addPlanting() {
@@ -193,8 +200,8 @@ std::optional<std::size_t> TaskList::find(std::string_view id) const {
   return static_cast<std::size_t>(found - activities.begin());
 }
 
-TaskList taskList(const LabourInput& input, const std::vector<Labour>& labour, std::optional<int> fill_days) {
-  return Builder(input, labour, fill_days).build();
+TaskList taskList(const LabourInput& input, const std::vector<Labour>& labour, const FillBar& fill) {
+  return Builder(input, labour, fill).build();
 }
 
 }  // namespace core::works

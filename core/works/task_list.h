@@ -23,6 +23,13 @@ struct TaskList {
   std::optional<std::size_t> find(std::string_view id) const;
 };
 
+/// How long the first filling takes.
+struct FillBar {
+  int days = 1;  ///< as far as they are reckoned
+  /// It gets full within them; else there is no leak test.
+  bool ends_full = false;
+};
+
 /// Tasks with their times.
 struct Laid {
   TaskList tasks;
@@ -33,15 +40,14 @@ struct Laid {
 
 /// Tasks for the lines of labour. Duration of working tasks: person-days over people, in quarters of a day
 /// rounded up, at least one; a coat takes one whole day. In order of work, one after the other, but:
-/// - spoil is carried while the pit is dug, and is away before the first coat;
+/// - spoil is away before the first coat;
 /// - a coat waits for the curing of the one before; curing starts the day after its coat, so a wish to start
 /// it
 ///   later is not used;
 /// - trap, overflow and fence are made one after the other from the day after the first coat; water is let in
 ///   when they stand;
 /// - filling starts on the last day of curing or of the window, whichever comes first, and planting with it.
-/// @param fill_days until the tank is full; absent: not known, filling stands with its first day and there is
-/// no leak test
-TaskList taskList(const LabourInput& input, const std::vector<Labour>& labour, std::optional<int> fill_days);
+/// - spoil is carried all the time that the pit is dug, by as few people as do it.
+TaskList taskList(const LabourInput& input, const std::vector<Labour>& labour, const FillBar& fill);
 
 }  // namespace core::works

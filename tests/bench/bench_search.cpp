@@ -52,19 +52,15 @@ Project onSurvey() {
   return p;
 }
 
-/// Limits that hold about so many sizes, as many lengths as widths and 20 depths.
+/// The same range of sizes in steps that make about so many of them.
 void setSizes(Project& p, double sizes) {
-  core::SearchLimits& s = p.search;
-  constexpr int kDepths = 20;
-  const double steps = std::round(std::sqrt(sizes / kDepths)) - 1;
-  s = {};
-  s.step_m = 0.05;
-  s.least_length_m = 3;
-  s.most_length_m = 3 + steps * s.step_m;
-  s.least_width_m = 2;
-  s.most_width_m = 2 + steps * s.step_m;
-  s.least_depth_m = 0.8;
-  s.most_depth_m = 0.8 + (kDepths - 1) * s.step_m;
+  constexpr double kPlan_m = 8, kDepth_m = 2;
+  p.search = {};
+  p.search.least_length_m = p.search.least_width_m = 2;
+  p.search.most_length_m = p.search.most_width_m = 2 + kPlan_m;
+  p.search.least_depth_m = 0.5;
+  p.search.most_depth_m = 0.5 + kDepth_m;
+  p.search.step_m = std::cbrt(kPlan_m * kPlan_m * kDepth_m / sizes);
 }
 
 /// Time by the clock, and of all processors together.

@@ -3,9 +3,11 @@
 #include "tests/support/recorder.h"
 #include "tests/ui/money_charts_support.h"
 #include "tests/ui/water_charts_support.h"
+#include "tests/ui/works_charts_support.h"
 #include "ui/drawings/chart_colours.h"
 #include "ui/text/money_words.h"
 
+#include <QCoreApplication>
 #include <QPainter>
 #include <algorithm>
 #include <cmath>
@@ -78,6 +80,7 @@ struct Drawn : Recorder {
     QPainter painter(this);
     std::ranges::find(all(), name, &std::pair<std::string, Draw>::first)
         ->second(painter, box, sample, format, style);
+    std::erase_if(strokes, [](const auto& stroke) { return stroke.path.isEmpty(); });  // wholly under a text
   }
 };
 
@@ -174,6 +177,27 @@ TEST_CASE("on a screen charts of money keep texts apart and in their box, marked
         }
       }
     }
+  }
+}
+
+TEST_CASE("long names and names from right to left are fitted into charts of money") {
+  for (const bool right_to_left : {false, true}) {
+    support::Wordy wordy(right_to_left);
+    const Formatter format(QLocale(right_to_left ? QLocale::Hebrew : QLocale::Spanish));
+    QCoreApplication::installTranslator(&wordy);
+    QStringList faults;
+    bool shortened = false;
+    for (const QRectF& box : {kTall, QRectF(15, 20, 150, 120)}) {
+      for (const auto& [name, how] : all()) {
+        const Drawn drawn(name, box, {}, {}, format);
+        faults << support::faultsOnPaper(drawn, box);
+        shortened = shortened || drawn.says(QStringLiteral("…"));
+      }
+    }
+    QCoreApplication::removeTranslator(&wordy);
+    INFO(faults.join(u'\n').toStdString());
+    CHECK(faults.isEmpty());
+    if (!right_to_left) CHECK(shortened);
   }
 }
 
@@ -353,7 +377,7 @@ TEST_CASE("options stand side by side at one scale, ground and plans in line") {
     CHECK(std::max(plans[1].width(), plans[1].height()) == Approx(scale * 7.06));
     CHECK(std::min(plans[1].width(), plans[1].height()) == Approx(scale * 3.86));
     CHECK(plans[2].width() == Approx(scale * 4.3).epsilon(0.001));
-    for (const char* title : {"A", "B – deeper", "person: "}) CHECK(drawn.says(QString::fromUtf8(title)));
+    for (const char* title : {"A", "B – deeper", "The person is"}) CHECK(drawn.says(QString::fromUtf8(title)));
   }
   sample.options[1].geometry.reset();
   CHECK(Drawn("options", kTall, sample).says(QString::fromUtf8("B – deeper cannot be built")));

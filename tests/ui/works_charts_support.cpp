@@ -138,4 +138,13 @@ core::works::WeatherWindow sampleWindow() {
   return window;
 }
 
+QString Wordy::translate(const char*, const char* source, const char*, int) const {
+  QString text = QString::fromUtf8(source);
+  if (!right_to_left_) return text + QStringLiteral(" de las obras de la comunidad");
+  for (qsizetype k = 0; k < text.size(); ++k) {
+    if (text[k].isLetter()) text[k] = QChar(0x5d0 + text[k].unicode() % 22);
+  }
+  return text;
+}
+
 }  // namespace support

@@ -8,7 +8,6 @@
 
 #include <QCoreApplication>
 #include <QPainter>
-#include <QTranslator>
 #include <algorithm>
 #include <cmath>
 #include <functional>
@@ -78,6 +77,7 @@ struct Drawn : Recorder {
       : Recorder(QSizeF(260, 297)) {
     QPainter painter(this);
     draw(name)(painter, box, sample, format, style);
+    std::erase_if(strokes, [](const auto& stroke) { return stroke.path.isEmpty(); });  // wholly under a text
   }
 };
 
@@ -120,24 +120,6 @@ std::vector<QRectF> filled(const Recorder& drawn, const QColor& colour) {
 QString plain(QString text) {
   return text.replace(QChar::Nbsp, QLatin1Char(' '));
 }
-
-/// Says everything at length, or in Hebrew letters, as a translation might.
-class Wordy : public QTranslator {
-public:
-  explicit Wordy(bool rightToLeft) : right_to_left_(rightToLeft) {}
-  bool isEmpty() const override { return false; }
-  QString translate(const char*, const char* source, const char*, int) const override {
-    QString text = QString::fromUtf8(source);
-    if (!right_to_left_) return text + QStringLiteral(" de las obras de la comunidad");
-    for (qsizetype k = 0; k < text.size(); ++k) {
-      if (text[k].isLetter()) text[k] = QChar(0x5d0 + text[k].unicode() % 22);
-    }
-    return text;
-  }
-
-private:
-  bool right_to_left_;
-};
 
 }  // namespace
 
@@ -187,7 +169,7 @@ TEST_CASE("on a screen charts of the works keep texts apart and in their box, ma
 
 TEST_CASE("long names and names from right to left are fitted into charts of the works") {
   for (const bool right_to_left : {false, true}) {
-    Wordy wordy(right_to_left);
+    support::Wordy wordy(right_to_left);
     const Formatter format(QLocale(right_to_left ? QLocale::Hebrew : QLocale::Spanish));
     QCoreApplication::installTranslator(&wordy);
     QStringList faults;
@@ -202,7 +184,7 @@ TEST_CASE("long names and names from right to left are fitted into charts of the
     QCoreApplication::removeTranslator(&wordy);
     INFO(faults.join(u'\n').toStdString());
     CHECK(faults.isEmpty());
-    CHECK(shortened != right_to_left);  // letters change, lengths hardly
+    if (!right_to_left) CHECK(shortened);
   }
 }
 
@@ -381,7 +363,7 @@ TEST_CASE("people of a day stand one on the other, as high as their number on th
 
 TEST_CASE("bands of wall are wet until the day before the water covers them") {
   Sample sample;
-  sample.filling.bands.resize(1);  // wet from 16 to 21 March
+  sample.filling.bands = {sample.filling.bands.back()};  // wet from 16 to 21 March, over the water
   sample.filling.bands[0].wet_until = addDays(sample.filling.start, 1);
   const Drawn drawn("filling", kPane, sample, screen());
   const auto sacks = filled(drawn, drawings::chartColours(false).runoff);

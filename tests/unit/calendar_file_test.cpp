@@ -94,7 +94,13 @@ Event eventOf(icalcomponent* from) {
     auto* action = icalcomponent_get_first_property(alarm, ICAL_ACTION_PROPERTY);
     CHECK(icalproperty_get_action(action) == ICAL_ACTION_DISPLAY);
     auto* trigger = icalcomponent_get_first_property(alarm, ICAL_TRIGGER_PROPERTY);
-    event.triggers_s.push_back(icaldurationtype_as_int(icalproperty_get_trigger(trigger).duration));
+    const int first_s = icaldurationtype_as_int(icalproperty_get_trigger(trigger).duration);
+    auto* repeat = icalcomponent_get_first_property(alarm, ICAL_REPEAT_PROPERTY);
+    auto* every = icalcomponent_get_first_property(alarm, ICAL_DURATION_PROPERTY);
+    REQUIRE((repeat != nullptr) == (every != nullptr));  // section 3.6.6: both or none
+    const int more = repeat != nullptr ? icalproperty_get_repeat(repeat) : 0;
+    const int step_s = every != nullptr ? icaldurationtype_as_int(icalproperty_get_duration(every)) : 0;
+    for (int k = 0; k <= more; ++k) event.triggers_s.push_back(first_s + k * step_s);
     event.reminders.insert(icalcomponent_get_description(alarm));
   }
   return event;

@@ -108,7 +108,7 @@ TEST_CASE("batch plans a row a site, and says which rows cannot be planned") {
   const support::TemporaryFolder folder;
   const std::string sites = folder.file("sites.csv").string();
   const std::string results = folder.file("results.csv").string();
-  support::put(sites, "id,tank.length_m,tank.depth_m\nnorth,6,1.4\nthin,6,0.31\nsouth,5,\n");
+  support::put(sites, "id,tank.length_m,tank.dead_depth_m\nnorth,6,0.2\nthin,6,1.9\nsouth,5,\n");
   const Ran ran = run({"batch", sites, "--template", kDemo, "--out", results, "--jobs", "2"});
   CHECK(ran.code == 1);  // one of them has problems
   const std::string text = support::bytesOf(results);

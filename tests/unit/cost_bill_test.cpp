@@ -1,5 +1,6 @@
 #include "core/base/source.h"
 #include "core/cost/cost_plan.h"
+#include "tests/support/free_items.h"
 #include "tests/support/priced_tank.h"
 
 #include <algorithm>
@@ -150,6 +151,7 @@ TEST_CASE("bill: an unknown price is missing, not nothing") {
                            priced("fence", 0)};
   project.prices->items[2].price.reset();
   project.prices->items[3].price.reset();  // none is planned, so none is missing
+  support::addRestFree(project);
   const PricedTank tank(project);
   const Bill& bill = tank.cost->bill;
   CHECK(bill.missing == std::vector<std::string>{"stone"});
@@ -162,13 +164,80 @@ TEST_CASE("bill: an unknown price is missing, not nothing") {
   CHECK(*known.cost->per_m3_stored == Approx(known.cost->bill.total / known.full_m3()));
 }
 
-TEST_CASE("bill: without works there is no labour to pay") {
+TEST_CASE("bill: what the tank needs and the list does not name is missing, water but for a line of it") {
+  core::Project project = support::pricedProject();
+  project.site.fence_planned = true;
+  core::Delivery& delivery = project.delivery.emplace();
+  delivery.source.route = {{0, 3}, {40, 2}};
+  delivery.field.route = {{0, 0}, {25, -1}};
+  REQUIRE(PricedTank(project).cost->bill.missing.empty());  // no line of water
+  for (std::size_t k = 0; k < project.prices->items.size(); ++k) {
+    core::Project without = project;
+    auto& items = without.prices->items;
+    items.erase(items.begin() + static_cast<std::ptrdiff_t>(k));
+    const PricedTank tank(without);
+    CHECK(tank.cost->bill.missing == std::vector<std::string>{project.prices->items[k].item});
+    CHECK_FALSE(tank.cost->per_m3_stored);
+    CHECK_FALSE(tank.cost->annual);
+  }
+  project.prices->items.push_back({"water", {}, {}, 0, Carrier::none, {}});
+  CHECK(PricedTank(project).cost->bill.missing == std::vector<std::string>{"water"});
+}
+
+TEST_CASE("bill: what the tank does not need may be left off the list") {
+  core::Project project = support::pricedProject();
+  project.site.fence_planned = false;
+  project.delivery.reset();
+  auto& items = project.prices->items;
+  items.resize(7);  // up to the mason: no pipes, no fence
+  REQUIRE(items.back().item == "mason");
+  CHECK(PricedTank(project).cost->bill.missing.empty());
+}
+
+TEST_CASE("bill: without works nobody knows the labour, unless its days are given or cost nothing") {
+  const std::vector<std::string> both{"labourer", "mason"};
   core::Project project = support::pricedProject();
   project.works.reset();
   const PricedTank tank(project);
   CHECK(tank.cost->bill.labour == 0);
   CHECK(tank.cost->days.empty());
   CHECK_FALSE(find(tank.cost->bill, "labourer"));
+  CHECK(tank.cost->bill.missing == both);
+  CHECK_FALSE(tank.cost->per_m3_stored);
+
+  core::Project unnamed = project;
+  auto& items = unnamed.prices->items;
+  items.erase(items.begin() + 5, items.begin() + 7);
+  CHECK(PricedTank(unnamed).cost->bill.missing == both);
+
+  REQUIRE(project.prices->items[5].item == "labourer");
+  project.prices->items[5].quantity = 20;
+  CHECK(PricedTank(project).cost->bill.missing == std::vector<std::string>{"mason"});
+  project.prices->items[6].quantity = 4;
+  const Bill given = PricedTank(project).cost->bill;
+  CHECK(given.missing.empty());
+  CHECK(given.labour == 20 * 900 + 4 * 1400);
+
+  for (const std::size_t k : {5U, 6U}) project.prices->items[k].quantity.reset();
+  for (const std::size_t k : {5U, 6U}) project.prices->items[k].price = 0;
+  CHECK(PricedTank(project).cost->bill.missing.empty());
+}
+
+TEST_CASE("price list: an item stands in it once") {
+  core::Prices prices;
+  CHECK(check(prices).empty());
+  prices.items.push_back(priced("", 5));
+  prices.items.push_back(priced("", 6));
+  CHECK(check(prices).empty());  // no name yet
+  prices.items = {priced("sand", 1), priced("gate", 2), priced("sand", 3), priced("gate", 4),
+                  priced("sand", 5)};
+  const core::Problems problems = check(prices);
+  REQUIRE(problems.size() == 3);
+  for (std::size_t k = 0; k < 3; ++k) {
+    CHECK(problems[k].code == "name_repeated");
+    CHECK(problems[k].path == "prices.items[" + std::to_string(k + 2) + "].item");
+    CHECK(problems[k].value == (k == 1 ? "\"gate\"" : "\"sand\""));
+  }
 }
 
 TEST_CASE("money of the days: all cash but the contingency, goods when they are first used") {

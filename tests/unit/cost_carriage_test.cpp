@@ -1,4 +1,5 @@
 #include "core/cost/carriage.h"
+#include "tests/support/free_items.h"
 #include "tests/support/priced_tank.h"
 
 #include <algorithm>
@@ -97,6 +98,7 @@ TEST_CASE("carriage in the bill: given goods are carried for cash, people walk")
 TEST_CASE("carriage in the bill: a trip without a price and goods without a weight are missing") {
   core::Project project = carrying({"sand", 2000, 2, 0, Carrier::trolley, {}});
   project.prices->items.push_back({"gate", 5000, {}, 0, Carrier::porter, {}});
+  support::addRestFree(project);
   Bill bill = support::PricedTank(project).cost->bill;
   CHECK(bill.missing == std::vector<std::string>{"gate", "trolley"});
   CHECK(bill.lines[0].carriage->loads == 4);

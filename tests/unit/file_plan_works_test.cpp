@@ -24,7 +24,8 @@ core::Project priced() {
   project.prices->porter.price_per_trip = 5;
   project.records.batches = {{1, 1, 3.5, 0.06}};
   project.records.work = {{core::RecordedWork::spreading, 12, 9}};
-  project.options = {{"shallower", {{"tank.depth_m", 1.3}}}, {"no room", {{"tank.depth_m", 0.5}, {"tank.freeboard_m", 0.6}}}};
+  project.options = {{"shallower", {{"tank.depth_m", 1.3}}},
+                     {"no room", {{"tank.depth_m", 0.5}, {"tank.freeboard_m", 0.6}}}};
   return project;
 }
 

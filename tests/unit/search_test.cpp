@@ -78,7 +78,7 @@ Project onSlope(Project p, PlatformLevel level_by) {
 /// balance others stand on fill.
 Project balanced(Project p) {
   p = onSlope(std::move(p), PlatformLevel::balanced);
-  p.site.ground.fall_percent = 3;
+  p.site.ground.fall_percent = 4;
   p.site.ground.downhill_azimuth_deg = 180;
   p.site.position.turn_deg = 0;
   p.site.platform.walkway_m = 4;
@@ -288,7 +288,7 @@ TEST_CASE("search on a small survey says what the plan of each size says") {
   CHECK(natural.within.size() > 20);
   CHECK(natural.left_out.platform > 5);  // they reach beyond the survey
   for (const Project& p :
-       {surveyed(onSlope(withWater(), PlatformLevel::given), 6), surveyed(balanced(withWater()), 14)}) {
+       {surveyed(onSlope(withWater(), PlatformLevel::given), 6), surveyed(balanced(withWater()), 20)}) {
     const Brute some = checkAgainstPlans(p);
     CHECK(some.within.size() > 5);
     CHECK(some.left_out.platform > 5);

@@ -15,6 +15,7 @@ constexpr double kLeastPitch_mm = 1.2;
 constexpr double kLeastPlot_mm = 30;
 constexpr double kBarShare = 0.66;  // of the row's height
 constexpr double kLetters = 0.84;   // share of a line's height that its letters take
+constexpr double kOverhang = 0.3;   // share of a line that the last name may reach under a low row
 constexpr double kSpare_mm = 0.1;
 
 }  // namespace
@@ -22,6 +23,10 @@ constexpr double kSpare_mm = 0.1;
 QString shortened(const QString& text, const Lettering& lettering, double width_mm) {
   if (drawings::width_mm(text, lettering) <= width_mm) return text;
   return QFontMetricsF(font(lettering, text)).elidedText(text, Qt::ElideMiddle, width_mm * kPixelsPerMm);
+}
+
+QString fittedTitle(const QString& title, const QRectF& box_mm, const Type& type) {
+  return shortened(title, type.lettering, box_mm.width() - 2 * kSpare_mm);
 }
 
 QRectF Rows::row(int k) const {
@@ -52,7 +57,9 @@ Rows rowsIn(const QRectF& room, const QStringList& names, double right_mm, const
   const double wide = std::min(widest_mm, kMostNames * room.width()) + kSpare_mm;
   Rows rows;
   rows.count = static_cast<int>(names.size());
-  const double pitch = std::min(room.height() / std::max(1, rows.count), stretch * bestPitch(type));
+  const double even = room.height() / std::max(1, rows.count);
+  const double over = even < type.line() ? kOverhang * type.line() : 0;
+  const double pitch = std::min((room.height() - over) / std::max(1, rows.count), stretch * bestPitch(type));
   const double plot_wide = room.width() - wide - kGap_mm - right_mm;
   if (rows.count == 0 || pitch < kLeastPitch_mm || plot_wide < kLeastPlot_mm) return {};
   const double high = pitch * rows.count;

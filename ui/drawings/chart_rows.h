@@ -14,6 +14,9 @@ namespace ui::drawings {
 /// stays.
 QString shortened(const QString& text, const Lettering& lettering, double width_mm);
 
+/// The title of an axis, shortened to fit into the row above a plot that reaches to the right end of its box.
+QString fittedTitle(const QString& title, const QRectF& box_mm, const Type& type);
+
 /// Rows one under the other, each with its name beside it.
 struct Rows {
   QRectF names, plot;  ///< side by side [mm]

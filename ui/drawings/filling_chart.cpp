@@ -1,4 +1,5 @@
 #include "ui/drawings/chart_axes.h"
+#include "ui/drawings/chart_rows.h"
 #include "ui/drawings/day_axis.h"
 #include "ui/drawings/works_charts.h"
 
@@ -168,8 +169,9 @@ void drawFilling(QPainter& painter, const QRectF& box_mm, const Filling& filling
   addUpright(chart, layout, filling.start, kStart);
   if (filling.latest_start != filling.start) addUpright(chart, layout, filling.latest_start, kLatest);
   addFullName(chart, layout, filling, format);
-  addUprightAxis(chart, layout.plot, layout.level, layout.ticks,
-                 axisTitle(Text::tr("Height over the floor"), kMetres, format));
+  addUprightAxis(
+      chart, layout.plot, layout.level, layout.ticks,
+      fittedTitle(axisTitle(Text::tr("Height over the floor"), kMetres, format), box_mm, chart.type()));
   addDayAxis(chart, layout.plot, layout.days, DayRows::below, format);
   if (marked_day) addMarked(chart, layout, filling, *marked_day, format);
   chart.paint(painter);

@@ -1,4 +1,5 @@
 #include "ui/drawings/chart_axes.h"
+#include "ui/drawings/chart_rows.h"
 #include "ui/drawings/money_axis.h"
 #include "ui/drawings/money_charts.h"
 #include "ui/text/money_words.h"
@@ -188,14 +189,16 @@ void addMarked(Chart& chart, const Layout& layout, const core::Project& project,
   chart.reading(words::candidateText(project, candidate, format), QRectF(at, at), layout.plot);
 }
 
-void addAxes(Chart& chart, const Layout& layout, const core::Project& project, const Formatter& format) {
+void addAxes(Chart& chart, const Layout& layout, const QRectF& box_mm, const core::Project& project,
+             const Formatter& format) {
   const QString up = layout.measures.by_years
                          ? Text::tr("Years in ten in which the water lasts")
                          : axisTitle(Text::tr("Water when the tank is full"), layout.worth_unit, format);
-  addUprightAxis(chart, layout.plot, layout.worth, layout.worth_ticks, up);
+  addUprightAxis(chart, layout.plot, layout.worth, layout.worth_ticks, fittedTitle(up, box_mm, chart.type()));
   const QString across =
       layout.measures.by_cost ? moneyTitle(Text::tr("Cost"), project) : Text::tr("Bags of cement");
-  addLevelAxis(chart, layout.plot, layout.price, layout.price_ticks, across);
+  addLevelAxis(chart, layout.plot, layout.price, layout.price_ticks,
+               shortened(across, chart.lettering(), layout.plot.width()));
 }
 
 }  // namespace
@@ -214,7 +217,7 @@ void drawFrontier(QPainter& painter, const QRectF& box_mm, const core::Project& 
   addGround(chart, layout.plot);
   addGrid(chart, layout.plot, layout.worth, layout.worth_ticks);
   addFrontier(chart, layout, result);
-  addAxes(chart, layout, project, format);
+  addAxes(chart, layout, box_mm, project, format);
   addTarget(chart, layout, result.target_years_in_ten);
   addStanding(chart, layout, result, present);
   addTargetName(chart, layout, result.target_years_in_ten, format);

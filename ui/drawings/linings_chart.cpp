@@ -94,15 +94,6 @@ void addLining(Chart& chart, const Layout& layout, const core::Project& project,
   addPrice(chart, layout, k, words::money(*lining.annual, project, format), all);
 }
 
-void addMarked(Chart& chart, const Layout& layout, const core::Project& project, const CostPlan& plan, int k,
-               const Formatter& format) {
-  if (k < 0 || k >= layout.rows.count) return;
-  const QRectF row = layout.rows.row(k);
-  chart.line(rectangle(row), kMarkLine, chart.colours().marked);
-  chart.reading(liningReading(project, plan, k, format), QRectF(row.topLeft(), QSizeF(0, row.height())),
-                layout.rows.plot);
-}
-
 }  // namespace
 
 void drawLinings(QPainter& painter, const QRectF& box_mm, const core::Project& project, const CostPlan& plan,
@@ -125,9 +116,11 @@ void drawLinings(QPainter& painter, const QRectF& box_mm, const core::Project& p
     addLining(chart, layout, project, plan.linings[static_cast<std::size_t>(k)], k, format);
   addNames(chart, layout.rows, layout.names, format);
   chart.line(layout.rows.plot.topLeft(), layout.rows.plot.bottomLeft(), kAxisLine, chart.colours().ink);
-  addLevelAxis(chart, layout.rows.plot, layout.money, layout.ticks,
-               moneyTitle(Text::tr("Cost a year"), project));
-  if (marked_lining) addMarked(chart, layout, project, plan, *marked_lining, format);
+  addLevelAxis(
+      chart, layout.rows.plot, layout.money, layout.ticks,
+      shortened(moneyTitle(Text::tr("Cost a year"), project), chart.lettering(), layout.rows.plot.width()));
+  if (marked_lining && *marked_lining >= 0 && *marked_lining < layout.rows.count)
+    chart.line(rectangle(layout.rows.row(*marked_lining)), kMarkLine, chart.colours().marked);
   chart.paint(painter);
 }
 

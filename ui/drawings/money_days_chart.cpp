@@ -1,4 +1,5 @@
 #include "ui/drawings/chart_axes.h"
+#include "ui/drawings/chart_rows.h"
 #include "ui/drawings/day_axis.h"
 #include "ui/drawings/money_axis.h"
 #include "ui/drawings/money_charts.h"
@@ -23,7 +24,7 @@ constexpr double kLeastBar_mm = 0.5, kMostBar_mm = 6;
 constexpr double kBarShare = 0.8;  // of a day's width
 constexpr double kOver = 1.06;     // room over the highest
 constexpr double kLeastHigh_mm = 10;
-constexpr double kTitle_mm = 2.4;  // free room about the title of the lower plot
+constexpr double kTitle_mm = 0.8;  // between the title of the lower plot and the number over it
 constexpr double kGoodsHatch_mm = 1.2;
 
 void addGoods(Chart& chart, const QRectF& bar) {
@@ -72,7 +73,7 @@ struct Layout {
   Layout(const QRectF& box, const CostPlan& plan, const Formatter& format, const Type& type)
       : legend(legendOf()) {
     const double most = mostTogether(plan), most_daily = mostOnADay(plan);
-    const double title = type.line() + kTitle_mm;
+    const double title = type.line() + type.descent + type.lettering.cap_mm + kTitle_mm;
     const double high = (plotHeight(box, legend, true, type) - title) / 2;
     if (most <= 0 || most_daily <= 0 || high < kLeastHigh_mm) return;
     together.ticks = ticksUp(0, kOver * most, high, moneyUnit(), format, type);
@@ -131,7 +132,7 @@ void addMarked(Chart& chart, const Layout& layout, const core::Project& project,
   const QPointF place(layout.middle(at), layout.together.axis.at(at.together));
   chart.line({place.x(), layout.plot().top()}, {place.x(), layout.plot().bottom()}, kMarkLine,
              chart.colours().marked);
-  chart.reading(moneyDayReading(project, plan, day, format), QRectF(place, place), layout.plot());
+  chart.reading(moneyDayReading(project, plan, day, format), QRectF(place, place), layout.together.plot);
 }
 
 }  // namespace
@@ -147,8 +148,11 @@ void drawMoneyDays(QPainter& painter, const QRectF& box_mm, const core::Project&
   const Layout layout(box_mm, plan, format, chart.type());
   if (layout.isEmpty()) return;
   addLegend(chart, layout.legend, box_mm);
-  addFrame(chart, layout, layout.together, moneyTitle(Text::tr("Money needed up to then"), project), format);
-  addFrame(chart, layout, layout.daily, moneyTitle(Text::tr("Money needed on the day"), project), format);
+  const auto title = [&](const QString& what) {
+    return fittedTitle(moneyTitle(what, project), box_mm, chart.type());
+  };
+  addFrame(chart, layout, layout.together, title(Text::tr("Money needed up to then")), format);
+  addFrame(chart, layout, layout.daily, title(Text::tr("Money needed on the day")), format);
   addBars(chart, layout, plan);
   addTogether(chart, layout, plan);
   chart.line(layout.together.plot.bottomLeft(), layout.together.plot.bottomRight(), kAxisLine,

@@ -21,6 +21,7 @@ using core::geometry::TankGeometry;
 
 constexpr double kBetween_mm = 3;  // free room between options
 constexpr double kToPlan_mm = 4;   // from the lowest floor to the plans
+constexpr double kInset_mm = 0.2;  // so that rounding puts nothing outside
 constexpr double kOverPerson_m = 0.05;
 constexpr double kLeastCell_mm = 24;
 constexpr double kLeastPicture_mm = 20;
@@ -68,11 +69,15 @@ QStringList headOf(const OptionResult& option, const Formatter& format, const Ty
   return lines;
 }
 
-QStringList footOf(const std::vector<OptionResult>& options, const Type& type, double width) {
-  QStringList lines;
+/// What the person is for, and which options are missing.
+QStringList footOf(const std::vector<OptionResult>& options, const Formatter& format, const Type& type,
+                   double width) {
+  QStringList texts{Text::tr("The person is %1 tall.").arg(format.quantity(kPerson_m, core::Unit::metre, 2))};
   for (const OptionResult& option : options) {
-    if (option.geometry) continue;
-    const QString text = Text::tr("%1 cannot be built.").arg(words::optionTitle(option));
+    if (!option.geometry) texts << Text::tr("%1 cannot be built.").arg(words::optionTitle(option));
+  }
+  QStringList lines;
+  for (const QString& text : texts) {
     for (const QString& line : wrapLines(text, type.lettering, width))
       lines << shortened(line, type.lettering, width);
   }
@@ -109,8 +114,11 @@ struct Layout {
 
   Layout(const QRectF& box, const std::vector<OptionResult>& all, const Formatter& format, const Style& style,
          const Type& type)
-      : options(buildable(all)), foot(footOf(all, type, box.width())), extent(options, PlanLies::as_cut) {
-    const double below = scaleRowHeight(type) + static_cast<double>(foot.size()) * type.line() + kGap_mm;
+      : options(buildable(all)),
+        foot(footOf(all, format, type, box.width())),
+        extent(options, PlanLies::as_cut) {
+    const double below =
+        scaleRowHeight(type) + static_cast<double>(foot.size()) * type.line() + kGap_mm + kInset_mm;
     room = box.adjusted(0, 0, 0, -below);
     const int count = static_cast<int>(options.size());
     for (int tried = 1; tried <= count; ++tried) {
@@ -175,10 +183,7 @@ void addOption(Chart& chart, const Layout& layout, int k) {
 void addFoot(Chart& chart, const Layout& layout, const QRectF& box, const Formatter& format) {
   const double top = layout.room.bottom() + kGap_mm;
   addScaleRow(chart, {box.left(), top}, layout.n, format);
-  const double below = top + scaleRowHeight(chart.type());
-  const QString person = Text::tr("person: %1").arg(format.quantity(kPerson_m, core::Unit::metre, 2));
-  if (box.width() > 140) chart.text(person, {box.right() - 0.2, below - chart.type().descent}, Align::right);
-  double baseline = below + chart.type().ascent;
+  double baseline = top + scaleRowHeight(chart.type()) + chart.type().ascent;
   for (const QString& line : layout.foot) {
     chart.text(line, {box.left(), baseline});
     baseline += chart.type().line();

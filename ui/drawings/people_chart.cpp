@@ -106,11 +106,20 @@ void addDay(Chart& chart, const Layout& layout, const DayLoad& load, int k) {
   if (sum > 0) chart.keepClear(rectangle(layout.bar(k, 0, sum)));
 }
 
-/// What goes on after the last day that is shown.
-void addRest(Chart& chart, const Layout& layout, const Works& works, const Formatter& format) {
-  if (layout.days.count() >= static_cast<int>(works.days.size())) return;
-  addTitle(chart, Text::tr("goes on until %1 \u2192").arg(format.shortDate(works.days.back().date)),
-           {layout.plot.right(), layout.plot.top()}, Align::right);
+/// What goes on after the last day that is shown; empty when nothing does.
+QString restText(const Layout& layout, const Works& works, const Formatter& format) {
+  if (layout.days.count() >= static_cast<int>(works.days.size())) return {};
+  return Text::tr("goes on until %1 \u2192").arg(format.shortDate(works.days.back().date));
+}
+
+/// The title of the axis, and at the right what goes on.
+void addTitles(Chart& chart, const Layout& layout, const Works& works, const QRectF& box_mm,
+               const Formatter& format) {
+  const QString rest = restText(layout, works, format);
+  const double taken = rest.isEmpty() ? 0 : width_mm(rest, chart.lettering()) + 3 * kGap_mm;
+  addUprightAxis(chart, layout.plot, layout.people, layout.ticks,
+                 fittedTitle(Text::tr("People on a day"), box_mm.adjusted(0, 0, -taken, 0), chart.type()));
+  addTitle(chart, rest, layout.plot.topRight(), Align::right);
 }
 
 void addMarked(Chart& chart, const Layout& layout, const Works& works, int day, const Formatter& format) {
@@ -147,9 +156,8 @@ void drawPeople(QPainter& painter, const QRectF& box_mm, const Works& works, con
   addGrid(chart, layout.plot, layout.people, layout.ticks);
   for (int k = 0; k < layout.days.count(); ++k)
     addDay(chart, layout, works.days[static_cast<std::size_t>(k)], k);
-  addUprightAxis(chart, layout.plot, layout.people, layout.ticks, Text::tr("People on a day"));
+  addTitles(chart, layout, works, box_mm, format);
   addDayAxis(chart, layout.plot, layout.days, DayRows::below, format);
-  addRest(chart, layout, works, format);
   if (marked_day) addMarked(chart, layout, works, *marked_day, format);
   chart.paint(painter);
 }

@@ -113,13 +113,14 @@ struct Layout {
     const double most = std::max(spread.most, spread.typical);
     const double spare = most > least ? 0.04 * (most - least) : std::max(1., 0.1 * std::abs(most));
     const QRectF room(QPointF(box.left(), top + high + below + caption), box.bottomRight());
-    rows = rowsIn(room, names, width_mm(percent(1, format), type.lettering) + 2 * kGap_mm, type, kStretch);
+    rows = rowsIn(room, names, 0.5, type, kStretch);
     ticks = ticksAlong(least - spare, most + spare, 0.8 * box.width(), moneyUnit(), format, type.lettering);
     const double aside = widest(ticks, type.lettering) / 2 + 0.5;
     if (top + high + below > box.bottom() || box.width() < 60) return;
     plot = QRectF(box.left() + aside, top, box.width() - 2 * aside, high);
     outcome = Axis(least - spare, most + spare, plot.left(), plot.right());
-    share = Axis(0, std::max(0.01, mostShare(spread)), rows.plot.left(), rows.plot.right());
+    const double behind = width_mm(percent(1, format), type.lettering) + 2 * kGap_mm;
+    share = Axis(0, std::max(0.01, mostShare(spread)), rows.plot.left(), rows.plot.right() - behind);
   }
 
   static double mostShare(const Spread& spread) {
@@ -164,9 +165,17 @@ QString titleOf(const Spread& spread, const core::Project& project) {
   return spread.outcome == "money" ? moneyTitle(name, project) : name;
 }
 
+void addPercent(Chart& chart, const Rows& rows, int k, const QString& text, double from_mm) {
+  if (!rows.holdsText(chart.type())) return;
+  const double x = from_mm + kGap_mm + width_mm(text, chart.lettering()) / 2;
+  const QRectF within = rows.plot.adjusted(0, -chart.type().line(), 0, chart.type().line());
+  chart.label(text, {{x, rows.row(k).center().y()}}, within);
+}
+
 void addDrivers(Chart& chart, const Layout& layout, const Spread& spread, const Formatter& format) {
   if (layout.rows.isEmpty()) return;
   const Rows& rows = layout.rows;
+  addGround(chart, rows.plot);
   addLegend(chart, layout.drivers_legend,
             QRectF(rows.names.left(),
                    rows.plot.top() - kGap_mm - legendHeight(layout.drivers_legend, layout.wide, chart.type()),
@@ -177,20 +186,10 @@ void addDrivers(Chart& chart, const Layout& layout, const Spread& spread, const 
     if (driver.share > 0) {
       addShare(chart, rows.bar(k, rows.plot.left(), end), driver.correlation < 0);
     }
-    if (rows.holdsText(chart.type()))
-      chart.text(Layout::percent(driver.share, format),
-                 {end + kGap_mm, rows.row(k).center().y() + chart.lettering().cap_mm / 2});
+    addPercent(chart, rows, k, Layout::percent(driver.share, format), end);
   }
   addNames(chart, rows, layout.names, format);
   chart.line(rows.plot.topLeft(), rows.plot.bottomLeft(), kAxisLine, chart.colours().ink);
-}
-
-void addMarked(Chart& chart, const Layout& layout, const Spread& spread, int k, const Formatter& format) {
-  if (k < 0 || k >= layout.rows.count) return;
-  const QRectF row = layout.rows.row(k);
-  chart.line(rectangle(row), kMarkLine, chart.colours().marked);
-  chart.reading(driverReading(spread, k, format), QRectF(row.topRight(), QSizeF(0, row.height())),
-                layout.rows.plot);
 }
 
 }  // namespace
@@ -206,9 +205,11 @@ void drawSpread(QPainter& painter, const QRectF& box_mm, const core::Project& pr
   addLegend(chart, layout.legend, box_mm);
   addGround(chart, layout.plot);
   addOutcome(chart, layout, project, spread, format);
-  addLevelAxis(chart, layout.plot, layout.outcome, layout.ticks, titleOf(spread, project));
+  addLevelAxis(chart, layout.plot, layout.outcome, layout.ticks,
+               shortened(titleOf(spread, project), chart.lettering(), layout.plot.width()));
   addDrivers(chart, layout, spread, format);
-  if (marked_driver) addMarked(chart, layout, spread, *marked_driver, format);
+  if (marked_driver && *marked_driver >= 0 && *marked_driver < layout.rows.count)
+    chart.line(rectangle(layout.rows.row(*marked_driver)), kMarkLine, chart.colours().marked);
   chart.paint(painter);
 }
 

@@ -1,5 +1,6 @@
 #include "ui/drawings/chart.h"
 #include "ui/drawings/chart_axes.h"
+#include "ui/drawings/chart_rows.h"
 #include "ui/drawings/works_charts.h"
 
 #include <QCoreApplication>
@@ -135,8 +136,9 @@ void drawWeatherWindow(QPainter& painter, const QRectF& box_mm, const WeatherWin
   const bool is_best = window.chosen == window.best;
   addName(chart, layout, window, window.chosen, is_best ? Text::tr("planned, best") : Text::tr("planned"));
   if (!is_best) addName(chart, layout, window, window.best, Text::tr("best"));
-  addUprightAxis(chart, layout.plot, layout.times, layout.ticks,
-                 Text::tr("Times in ten that coats of this week stay undisturbed"));
+  addUprightAxis(
+      chart, layout.plot, layout.times, layout.ticks,
+      fittedTitle(Text::tr("Times in ten that coats of this week stay undisturbed"), box_mm, chart.type()));
   addMonths(chart, layout.plot, monthStarts(layout), 0, format);
   if (marked_week) addMarked(chart, layout, window, *marked_week, format);
   chart.paint(painter);

@@ -17,6 +17,7 @@ using core::works::Task;
 using core::works::Works;
 
 constexpr double kArrow_mm = 1.8;
+constexpr double kInset_mm = 0.05;       // so that rounding puts nothing outside
 constexpr double kFrame_mm = 0.9;        // from a bar to the frame that marks it
 constexpr double kLegendWidth_mm = 180;  // in which the legend is taken to stand for the best height
 const Stroke kGhost{0.7, 1.4, 0.9};
@@ -138,7 +139,7 @@ void drawWorkBars(QPainter& painter, const QRectF& box_mm, const Works& works, c
   const WorkBarsLayout layout(box_mm, works, format, style);
   if (layout.rows.isEmpty()) return;
   Chart chart(layout.style, format);
-  addLegend(chart, layout.legend, box_mm);
+  addLegend(chart, layout.legend, box_mm.adjusted(0, kInset_mm, 0, 0));
   addGround(chart, layout.rows.plot);
   addRestDays(chart, restColumns(works, layout.days, layout.rows.plot), wetRooms(layout, works));
   addDayGrid(chart, layout.rows.plot, layout.days, format);

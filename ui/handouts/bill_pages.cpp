@@ -117,9 +117,10 @@ void addMissing(Sheet& sheet, const Bill& bill) {
   if (bill.missing.empty()) return;
   QStringList names;
   for (const std::string& item : bill.missing) names << itemOrCarrier(item);
-  sheet.paragraph(Text::tr("No price is known for: %1. The sums here are without them.")
-                      .arg(names.join(QStringLiteral(", "))),
-                  kStrong);
+  sheet.paragraph(
+      Text::tr("Not in these sums, for the price, the weight or how much is needed is not known: %1.")
+          .arg(names.join(QStringLiteral(", "))),
+      kStrong);
 }
 
 void addSums(Sheet& sheet, const Content& content) {

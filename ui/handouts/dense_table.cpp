@@ -6,7 +6,9 @@
 namespace ui::handouts {
 namespace {
 
-constexpr double kAside = 1.2, kAbove = 0.35, kTitleAbove = 1.6;
+constexpr double kAside = 1.2;
+constexpr double kHeavy_mm = 0.7;
+constexpr double kOver = 0.5;  // of the room over capitals that a row goes without [mm]
 
 struct SetCell {
   QStringList lines;
@@ -21,10 +23,8 @@ SetCell setCell(const Cell& cell, const Column& column, double x, double width) 
           column.align};
 }
 
-/// Cells of one row, or a title over the whole width.
 std::vector<SetCell> setRow(const std::vector<Column>& columns, const std::vector<Cell>& cells,
                             double width) {
-  if (cells.size() == 1) return {setCell(cells.front(), {QString(), 1}, 0, width)};
   std::vector<SetCell> row;
   double x = 0;
   for (std::size_t k = 0; k < columns.size(); ++k) {
@@ -41,14 +41,35 @@ double heightOf(const std::vector<SetCell>& row) {
   return height;
 }
 
-Block rowBlock(std::vector<SetCell> row, double width, double above, double rule_mm) {
-  const double height = above + heightOf(row) + kAbove;
+/// Letters that are no higher than capitals with an accent.
+bool isLow(const QString& text) {
+  return std::ranges::all_of(text, [](QChar c) {
+    const QChar::Script script = c.script();
+    return script <= QChar::Script_Cyrillic;  // after them come scripts that take all of a line's height
+  });
+}
+
+/// Room over a row's letters [mm]; below 0 where a line's own room is more than they need.
+double roomOver(const std::vector<SetCell>& row) {
+  const auto is_low = [](const SetCell& cell) { return std::ranges::all_of(cell.lines, isLow); };
+  return std::ranges::all_of(row, is_low) ? -kOver : 0.35;
+}
+
+Block rowBlock(std::vector<SetCell> row, double width, double rule_mm) {
+  const double above = roomOver(row), height = above + heightOf(row) + 0.1;
   return {height, [=, row = std::move(row)](QPainter& painter, QPointF at) {
             for (const SetCell& cell : row)
               drawLines(painter, at + QPointF(cell.x, above), cell.lines, cell.lettering, cell.width,
                         cell.align);
             painter.setPen(line(rule_mm));
             painter.drawLine(at + QPointF(0, height), at + QPointF(width, height));
+          }};
+}
+
+Block heavyLine(double width) {
+  return {kHeavy_mm, [width](QPainter& painter, QPointF at) {
+            painter.setPen(line(kHeavy_mm));
+            painter.drawLine(at + QPointF(0, kHeavy_mm / 2), at + QPointF(width, kHeavy_mm / 2));
           }};
 }
 
@@ -66,15 +87,11 @@ std::vector<Cell> titlesOf(const std::vector<Column>& columns) {
 void addDenseTable(Sheet& sheet, const std::vector<Column>& columns,
                    const std::vector<std::vector<Cell>>& rows) {
   const double width = sheet.width();
-  auto head =
-      std::make_shared<Block>(rowBlock(setRow(columns, titlesOf(columns), width), width, kAbove, 0.5));
+  auto head = std::make_shared<Block>(rowBlock(setRow(columns, titlesOf(columns), width), width, 0.5));
   head->keep_with_next = true;
   sheet.add(*head);
   for (const auto& cells : rows) {
-    const bool is_title = cells.size() == 1;
-    Block block = rowBlock(setRow(columns, cells, width), width, is_title ? kTitleAbove : kAbove,
-                           is_title ? 0.5 : 0.35);
-    block.keep_with_next = is_title;
+    Block block = cells.empty() ? heavyLine(width) : rowBlock(setRow(columns, cells, width), width, 0.35);
     block.head = head;
     sheet.add(std::move(block));
   }

@@ -6,8 +6,8 @@
 
 namespace ui::handouts {
 
-/// A table whose rows stand close, for a page that must hold many of them. A row with one cell is a title
-/// within the table.
+/// A table whose rows stand close, for a page that must hold many of them. A row without cells is
+/// a heavy line between two parts.
 void addDenseTable(Sheet& sheet, const std::vector<Column>& columns,
                    const std::vector<std::vector<Cell>>& rows);
 

@@ -101,9 +101,9 @@ void addDays(Sheet& sheet, const Content& content) {
   for (const DaySpan& span : daysThenWeeks(datesOf(days))) rows.push_back(dayRow(days, span, content.format));
   sheet.heading(days.size() > kDaysOneByOne ? Text::tr("The water rises, first by days, then by weeks")
                                             : Text::tr("The water rises day by day"));
-  sheet.paragraph(
-      Text::tr("Level: above the finished floor, in the evening of the day, or of the week's last "
-               "day. Write beside it what the rod shows."));
+  addLeadIn(sheet,
+            Text::tr("Level: above the finished floor, in the evening of the day, or of the week's last "
+                     "day. Write beside it what the rod shows."));
   sheet.table({{Text::tr("Day or week"), 0.26},
                {Text::tr("Runs in"), 0.18, CellAlign::right},
                {Text::tr("Level"), 0.16, CellAlign::right},

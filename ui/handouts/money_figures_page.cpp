@@ -28,7 +28,7 @@ using Rows = std::vector<std::vector<Cell>>;
 
 constexpr std::size_t kLiningsBeside = 5;
 constexpr double kNames = 0.175;
-constexpr double kLinings_mm = 60, kDays_mm = 75;
+constexpr double kLinings_mm = 60, kDays_mm = 95;
 
 QString money(double amount, const Content& content) {
   return words::money(amount, content.project, content.format);
@@ -89,17 +89,21 @@ void addLinings(Sheet& sheet, const Content& content, SourceList& sources) {
   sheet.heading(Text::tr("Linings by what they cost a year"));
   addSentences(sheet, words::liningAnswers(content.project, cost, format));
   if (cost.linings.empty()) return;
-  sheet.drawing(kLinings_mm, [&content](QPainter& painter, const QRectF& box) {
-    drawings::drawLinings(painter, box, content.project, *content.plan.cost, content.format, {});
-  });
-  sheet.space(2);
   const std::span<const LiningCost> all = cost.linings;
   for (std::size_t k = 0; k < all.size(); k += kLiningsBeside)
     addLiningTable(sheet, all.subspan(k, std::min(kLiningsBeside, all.size() - k)), content);
+  sheet.paragraph(
+      Text::tr("Soil-cement without a price of its own: materials, their carriage and the work of stone bed, "
+               "coats and curing, with %1 for what is not foreseen, as on digging and platform. Other prices "
+               "are as entered.")
+          .arg(format.quantity(content.project.prices->contingency_percent, Unit::percent, 0)));
   sheet.paragraph(Text::tr("Cost a year = capital × factor + upkeep; factor = i (1 + i)^n / ((1 + i)^n − 1), "
                            "with i interest a year (%1 %2) and n life in years %3.")
                       .arg(format.quantity(content.project.prices->discount_percent, Unit::percent, 1),
                            sources.mark("discount_rate"), sources.mark("capital_recovery")));
+  sheet.drawing(kLinings_mm, [&content](QPainter& painter, const QRectF& box) {
+    drawings::drawLinings(painter, box, content.project, *content.plan.cost, content.format, {});
+  });
 }
 
 QString dryMonths(const CostPlan& cost, const Formatter& format) {
@@ -121,8 +125,8 @@ void addPerCubicMetre(Sheet& sheet, const Content& content, SourceList& sources)
     sheet.paragraph(Text::tr("Not reckoned while prices are missing."));
   if (cost.per_m3_delivered && cost.annual && cost.delivered_m3)
     sheet.paragraph(
-        Text::tr("Each m³ delivered = cost a year ÷ water drawn in the dry months of a mean year: %1 "
-                 "÷ %2 = %3.")
+        Text::tr("Each m³ delivered = cost of the whole tank a year (the bill × the factor of soil-cement + "
+                 "its upkeep) ÷ water drawn in the dry months of a mean year: %1 ÷ %2 = %3.")
             .arg(money(*cost.annual, content), volume(*cost.delivered_m3),
                  money(*cost.per_m3_delivered, content)));
   if (cost.delivered_m3)

@@ -85,15 +85,14 @@ void addReady(Sheet& sheet, const CoatCheck& check, const Formatter& format) {
 
 void addHours(Sheet& sheet, const CoatCheck& check, const Formatter& format) {
   const HourTally tally = hourTally(check.batches, check.hours, sheet.width());
-  const std::size_t first = sheet.blocks().size();
-  sheet.paragraph(
-      tally.each == 1
-          ? Text::tr("Batches with a whole bag: %1. Tick a box for each; by the end of an hour its "
-                     "row must be full.")
-                .arg(format.integer(check.batches))
-          : Text::tr("Batches with a whole bag: %1. Tick a box for every %2; by the end of an hour "
-                     "its row must be full.")
-                .arg(format.integer(check.batches), format.integer(tally.each)));
+  addLeadIn(sheet,
+            tally.each == 1
+                ? Text::tr("Batches with a whole bag: %1. Tick a box for each; by the end of an hour its "
+                           "row must be full.")
+                      .arg(format.integer(check.batches))
+                : Text::tr("Batches with a whole bag: %1. Tick a box for every %2; by the end of an hour "
+                           "its row must be full.")
+                      .arg(format.integer(check.batches), format.integer(tally.each)));
   addHourTally(sheet, tally, format);
 }
 

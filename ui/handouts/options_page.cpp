@@ -22,7 +22,7 @@ using words::OptionRow;
 using Rows = std::vector<std::vector<Cell>>;
 
 constexpr std::size_t kBesideA = 4;  // as many have room beside A
-constexpr DrawingHeight kPicture{70, 110};
+constexpr DrawingHeight kPicture{65, 110};
 
 /// What the page holds: all lines, or only those in which options differ.
 enum class Lines { all, different };
@@ -52,13 +52,8 @@ bool isReason(const OptionRow& row, const Content& content) {
 
 void addRows(Rows& cells, const std::vector<OptionRow>& rows, const std::vector<std::size_t>& options,
              bool changes) {
-  const std::size_t before = cells.size();
   for (const OptionRow& row : rows) {
     if (row.is_change != changes) continue;
-    if (cells.size() == before) {
-      cells.push_back({changes ? Text::tr("What is changed") : Text::tr("What comes of it")});
-      cells.back().front().strong = true;
-    }
     cells.push_back({row.name});
     for (const std::size_t option : options) cells.back().push_back(valueCell(row, option));
   }
@@ -66,12 +61,13 @@ void addRows(Rows& cells, const std::vector<OptionRow>& rows, const std::vector<
 
 std::vector<Column> columnsOf(const std::vector<OptionResult>& results,
                               const std::vector<std::size_t>& options) {
-  constexpr double kLeastNames = 0.26, kMostNames = 0.44, kForEach = 0.06;
+  constexpr double kLeastNames = 0.26, kMostNames = 0.42, kForEach = 0.05;
   const auto count = static_cast<double>(options.size());
   const double names = std::max(kLeastNames, kMostNames - kForEach * (count - 2));
-  std::vector<Column> columns{{QString(), names}};
+  std::vector<Column> columns{{Text::tr("≠ and heavy type: not as in A"), names}};
   for (const std::size_t option : options)
-    columns.push_back({words::optionTitle(results[option]), (1 - names) / count, CellAlign::right});
+    columns.push_back(
+        {QString::fromStdString(results[option].letter), (1 - names) / count, CellAlign::right});
   return columns;
 }
 
@@ -110,15 +106,14 @@ Sheet tables(const Sheet& like, const Content& content, Lines lines) {
   for (const auto& group : groupsOf(content.plan.options.size())) {
     Rows cells;
     addRows(cells, rows, group, true);
+    if (!cells.empty()) cells.emplace_back();
     addRows(cells, rows, group, false);
     sheet.space(2);
     addDenseTable(sheet, columnsOf(content.plan.options, group), cells);
   }
   sheet.space(1.5);
-  QString note = Text::tr("≠ and heavy type: not as in A.");
   if (lines == Lines::different)
-    note += QLatin1Char(' ') + Text::tr("Lines that are the same in all options are left out.");
-  sheet.paragraph(note);
+    sheet.paragraph(Text::tr("Lines that are the same in all options are left out."));
   addWhyNot(sheet, content);
   return sheet;
 }

@@ -33,13 +33,12 @@ void addSpreads(Sheet& sheet, const Content& content) {
     };
     rows.push_back({words::outcomeName(spread.outcome), amount(spread.typical), amount(spread.p10),
                     amount(spread.p50), amount(spread.p90)});
-    rows.back()[3].strong = true;
   }
-  sheet.table({{Text::tr("What comes of it"), 0.22},
-               {Text::tr("As entered"), 0.195, CellAlign::right},
-               {Text::tr("P10"), 0.195, CellAlign::right},
-               {Text::tr("P50"), 0.195, CellAlign::right},
-               {Text::tr("P90"), 0.195, CellAlign::right}},
+  sheet.table({{Text::tr("What comes of it"), 0.2},
+               {Text::tr("As entered"), 0.2, CellAlign::right},
+               {Text::tr("P10"), 0.2, CellAlign::right},
+               {Text::tr("P50"), 0.2, CellAlign::right},
+               {Text::tr("P90"), 0.2, CellAlign::right}},
               rows);
 }
 
@@ -72,9 +71,11 @@ void addDrivers(Sheet& sheet, const Content& content) {
     for (const Spread& spread : spreads) rows.back().emplace_back(shareText(spread, range.input, format));
   }
   sheet.heading(Text::tr("What drives the spread"));
-  sheet.paragraph(Text::tr(
-      "Low and high: how far an input may lie from what is entered. Then its share of the spread; +: "
-      "more of the input makes more, −: more of it makes less."));
+  addLeadIn(
+      sheet,
+      Text::tr(
+          "Low and high: how far an input may lie from what is entered. Then its share of the spread; +: "
+          "more of the input makes more, −: more of it makes less."));
   sheet.table(columns, rows);
 }
 

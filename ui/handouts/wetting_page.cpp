@@ -4,10 +4,12 @@
 #include "ui/handouts/page_table.h"
 #include "ui/handouts/sheet.h"
 #include "ui/text/words.h"
+#include "ui/text/words_table.h"
 
 #include <QCoreApplication>
 #include <algorithm>
 #include <optional>
+#include <string>
 
 namespace ui::handouts {
 namespace {
@@ -58,20 +60,6 @@ QString litres(double value, const Formatter& format) {
   return format.quantity(value, core::Unit::litre, 0);
 }
 
-void addCuring(Sheet& sheet, const Task& task, const Content& content) {
-  const auto& format = content.format;
-  std::vector<Column> columns{{Text::tr("Day"), 0.36}, {Text::tr("Water"), 0.2, CellAlign::right}};
-  const auto boxes = wettingColumns(content);
-  columns.insert(columns.end(), boxes.begin(), boxes.end());
-  Rows rows;
-  for (Day day = task.start; day <= task.finish; day = core::works::addDays(day, 1)) {
-    rows.push_back({format.date(day), litres(wettingOn(*content.plan.works, day), format)});
-    addBoxes(rows.back(), boxes.size());
-  }
-  sheet.heading(words::taskName(task.id));
-  sheet.table(columns, rows);
-}
-
 /// Last day of the curing of all coats.
 std::optional<Day> lastCure(const Works& works) {
   std::optional<Day> last;
@@ -81,10 +69,10 @@ std::optional<Day> lastCure(const Works& works) {
   return last;
 }
 
-/// A day on which walls above the water are kept wet, and from which height up.
+/// A day outside the curing on which walls are kept wet, and from which height up; absent: all of the coat.
 struct BareDay {
   Day date;
-  double from_m;
+  std::optional<double> from_m;
 };
 
 std::vector<BareDay> bareDays(const Works& works, Day after) {
@@ -118,8 +106,9 @@ void addBands(Sheet& sheet, const Content& content) {
               rows);
 }
 
-QString above(double height_m, const Formatter& format) {
-  return Text::tr("from %1 up").arg(format.quantity(height_m, core::Unit::metre, 2));
+QString above(const std::optional<double>& height_m, const Formatter& format) {
+  return height_m ? Text::tr("from %1 up").arg(format.quantity(*height_m, core::Unit::metre, 2))
+                  : Text::tr("all of the coat");
 }
 
 void addSingleDays(Sheet& sheet, const Content& content, const std::vector<BareDay>& days) {
@@ -165,6 +154,36 @@ void addWeeks(Sheet& sheet, const Content& content, const std::vector<BareDay>& 
   }
   sheet.heading(Text::tr("Later weeks: a box for each day"));
   sheet.table(columns, rows);
+}
+
+/// Days between the curing of a coat and the next coat.
+std::vector<BareDay> waitingDays(const Works& works, const Task& cure) {
+  std::vector<BareDay> days;
+  const int coat = words::numberIn(cure.id, "cure_");
+  const Task* const next = core::works::findTask(works, "coat_" + std::to_string(coat + 1));
+  if (!next) return days;
+  for (Day day = core::works::addDays(cure.finish, 1); day < next->start; day = core::works::addDays(day, 1))
+    if (wettingOn(works, day) > 0) days.push_back({day, {}});
+  return days;
+}
+
+void addCuring(Sheet& sheet, const Task& task, const Content& content) {
+  const auto& format = content.format;
+  std::vector<Column> columns{{Text::tr("Day"), 0.36}, {Text::tr("Water"), 0.2, CellAlign::right}};
+  const auto boxes = wettingColumns(content);
+  columns.insert(columns.end(), boxes.begin(), boxes.end());
+  Rows rows;
+  for (Day day = task.start; day <= task.finish; day = core::works::addDays(day, 1)) {
+    rows.push_back({format.date(day), litres(wettingOn(*content.plan.works, day), format)});
+    addBoxes(rows.back(), boxes.size());
+  }
+  sheet.heading(words::taskName(task.id));
+  sheet.table(columns, rows);
+  const std::vector<BareDay> waiting = waitingDays(*content.plan.works, task);
+  if (waiting.empty()) return;
+  sheet.heading(Text::tr("Until the next coat goes on"));
+  addSingleDays(sheet, content, waiting);
+  addWeeks(sheet, content, waiting);
 }
 
 void addFilling(Sheet& sheet, const Content& content) {

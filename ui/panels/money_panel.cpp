@@ -122,7 +122,8 @@ void MoneyPanel::makeLiningsPage() {
   chart.places = [this] { return int(cost().linings.size()); };
   addChart(QStringLiteral("linings"), std::move(chart), kLeastChart_px);
   addTable("prices.linings",
-           tr("Price of the lining alone, digging left out. For soil-cement an empty price is the bill."),
+           tr("Price of the lining alone, digging left out. For soil-cement an empty price is reckoned "
+              "from the bill and the works."),
            kFewRows);
 }
 

@@ -47,6 +47,18 @@ core::Project searchedPart(core::Project project) {
   return project;
 }
 
+/// Limits that cannot be used.
+QStringList limitsUnused(const core::Project& project, const core::Plan& plan) {
+  QStringList sentences;
+  if (project.search.most_people && !plan.works)
+    sentences << OptionsPanel::tr(
+        "The limit on people is not used: people and dates are not part of this project.");
+  const bool is_priced = plan.cost && plan.cost->bill.missing.empty();
+  if (project.search.most_cost && !is_priced)
+    sentences << OptionsPanel::tr("The limit on money is not used: prices are missing.");
+  return sentences;
+}
+
 }  // namespace
 
 OptionsPanel::OptionsPanel(Document& document, QWidget* parent)
@@ -132,6 +144,7 @@ QStringList OptionsPanel::searchText() const {
                "answers what ten bags can build.")};
   }
   QStringList sentences = words::searchAnswers(document().project(), result_, format());
+  sentences += limitsUnused(document().project(), document().plan());
   if (searchedPart(document().project()) != searched_)
     sentences.prepend(tr("The project has changed since: try again."));
   return sentences;
@@ -201,6 +214,7 @@ void OptionsPanel::showEvent(QShowEvent* event) {
 
 void OptionsPanel::refreshMore() {
   if (view_ == nullptr) return;
+  table_->refresh();
   view_->setDark(isDark());
   if (isVisible()) redraw_.start();
 }

@@ -105,8 +105,6 @@ OptionsTable::OptionsTable(Document& document, QWidget* parent)
   makeButtons();
   connect(table_, &QTableWidget::cellChanged, this, &OptionsTable::take);
   connect(table_, &QTableWidget::currentCellChanged, this, &OptionsTable::showButtons);
-  connect(&document_, &Document::projectChanged, this, &OptionsTable::refresh);
-  connect(&document_, &Document::planRefined, this, &OptionsTable::refresh);
   refresh();
 }
 
@@ -201,7 +199,6 @@ std::size_t OptionsTable::chosenOption() const {
 
 void OptionsTable::setFormatter(const Formatter& format) {
   format_ = format;
-  refresh();
 }
 
 void OptionsTable::refresh() {

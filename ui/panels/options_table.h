@@ -24,6 +24,8 @@ public:
   explicit OptionsTable(Document& document, QWidget* parent = nullptr);
 
   void setFormatter(const Formatter& format);
+  /// Shows the options as they are now; who holds the table calls it when the plan has changed.
+  void refresh();
 
   /// Puts an option in the place of A; A as it was takes the option's place.
   void adopt(std::size_t option);
@@ -43,7 +45,6 @@ private:
   bool filling_ = false;
 
   void makeButtons();
-  void refresh();
   void showFieldRows();
   void showResults();
   void showButtons();

@@ -52,8 +52,8 @@ PagedPanel::PagedPanel(Document& document, const QString& id, QWidget* parent)
   layout->addStretch();
   connect(pages_, &QTabBar::currentChanged, stack_, &QStackedWidget::setCurrentIndex);
   connect(ask_, &QPushButton::clicked, this, [this] { document_.change(ask_->text(), put_in_place_); });
-  connect(&document_, &Document::projectChanged, this, &PagedPanel::refresh);
-  connect(&document_, &Document::planRefined, this, &PagedPanel::refresh);
+  connect(&document_, &Document::projectChanged, this, &PagedPanel::refreshWhenSeen);
+  connect(&document_, &Document::planRefined, this, &PagedPanel::refreshWhenSeen);
 }
 
 QString PagedPanel::idOf(const QString& name) const {
@@ -152,7 +152,19 @@ void PagedPanel::showPage(int page) {
   pages_->setCurrentIndex(page);
 }
 
+/// A tab that nobody looks at does not hold up a drag.
+void PagedPanel::refreshWhenSeen() {
+  if (isVisible()) return refresh();
+  is_stale_ = true;
+}
+
+void PagedPanel::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  if (is_stale_) refresh();
+}
+
 void PagedPanel::refresh() {
+  is_stale_ = false;
   const bool is_asked = is_asked_();
   headline_->setVisible(!is_asked);
   ask_->setVisible(!is_asked);

@@ -51,9 +51,10 @@ protected:
   /// A button that can be used only when `may` says so.
   QPushButton* addButton(const QString& name, const QString& text, std::function<bool()> may,
                          std::function<void()> pressed);
-  /// Called whenever plan, units or colours may have changed.
+  /// Called when plan, units or colours may have changed, while the panel is looked at.
   virtual void refreshMore() {}
   void refresh();
+  void showEvent(QShowEvent* event) override;
 
   Document& document() const { return document_; }
   const Formatter& format() const { return format_; }
@@ -88,6 +89,9 @@ private:
   std::vector<PagedTable> tables_;
   std::vector<Guarded> guarded_;
   std::vector<ChartView*> charts_;
+  bool is_stale_ = false;
+
+  void refreshWhenSeen();
 };
 
 }  // namespace ui

@@ -36,7 +36,9 @@ QString missing(const Bill& bill) {
   if (bill.missing.empty()) return {};
   QStringList items;
   for (const std::string& item : bill.missing) items << priceItemName(item);
-  return say(QT_TRANSLATE_NOOP("ui::words", "Not counted, for their price is not known: %1."))
+  return say(QT_TRANSLATE_NOOP("ui::words",
+                               "Not counted, for what they cost or how much of them is needed is not known: "
+                               "%1. What is free stands in the price list with a price of 0."))
       .arg(items.join(say(QT_TRANSLATE_NOOP("ui::words", ", "))));
 }
 

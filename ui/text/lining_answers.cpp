@@ -48,7 +48,8 @@ QString notCompared(const std::vector<const LiningCost*>& unknown) {
   if (unknown.empty()) return {};
   QStringList names;
   for (const LiningCost* lining : unknown) names << liningName(lining->lining);
-  return say(QT_TRANSLATE_NOOP("ui::words", "Not compared, for their price is not known: %1."))
+  return say(QT_TRANSLATE_NOOP("ui::words",
+                               "Not compared, for their price or their digging is not known: %1."))
       .arg(names.join(say(QT_TRANSLATE_NOOP("ui::words", ", "))));
 }
 
@@ -66,15 +67,21 @@ QStringList liningAnswers(const Project& project, const CostPlan& plan, const Fo
     return {say(
         QT_TRANSLATE_NOOP("ui::words",
                           "No lining can be compared yet: enter what one costs, how long it lasts and what "
-                          "its upkeep takes."))};
+                          "its upkeep takes. All but the moulded tank need the works, too, and what a "
+                          "labourer costs, for their digging."))};
   QStringList answers;
   if (known.size() > 1)
     answers << cheapest(*known.front(), project, format);
   else
     answers << say(QT_TRANSLATE_NOOP(
-        "ui::words", "Only one lining has a price; enter what the others cost to compare them."));
+        "ui::words", "Only one lining can be reckoned; enter what the others cost to compare them."));
   for (const LiningCost* lining : known) answers << startOf(lineOf(*lining, project, format));
   answers << notCompared(unknown)
+          << say(QT_TRANSLATE_NOOP(
+                 "ui::words",
+                 "Compared is the lining with the digging that it needs. What every tank needs, whatever its "
+                 "lining, is left out of all of them: pipes, fence, silt trap, overflow, clearing, filling "
+                 "and other things of your own."))
           << say(QT_TRANSLATE_NOOP(
                  "ui::words",
                  "Life and upkeep are proposals to begin with: ask people who have such a lining, "

@@ -97,6 +97,8 @@ constexpr std::array kWrong{
     Entry{"range_crossed",
           QT_TRANSLATE_NOOP("ui::words",
                             "does not lie in order: low must not be over typical, nor typical over high")},
+    Entry{"part_absent",
+          QT_TRANSLATE_NOOP("ui::words", "is not part of this project; its rates were left out")},
     Entry{"unknown_field",
           QT_TRANSLATE_NOOP("ui::words",
                             "is no entry that an option can change; take the change out of the option")},

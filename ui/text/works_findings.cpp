@@ -17,11 +17,32 @@ QString say(const char* text) {
 }
 
 QString masonsFew(const Values& v) {
+  const QString text =
+      say(QT_TRANSLATE_NOOP("ui::words",
+                            "%1 needs more hands that lay plaster with skill. Masons entered: %2; needed to "
+                            "put it on in one go: %3."))
+          .arg(v.layer("coat"), v.whole("masons"), v.whole("needed"));
+  if (!v.has("full_m3")) return text;
+  const core::works::SizeForCrew size{.plan_factor = 0,  // not told
+                                      .length_m = v.number("length_m"),
+                                      .width_m = v.number("width_m"),
+                                      .full_volume_m3 = v.number("full_m3")};
+  return text + u' ' + sizeForCrew(size, v.format());
+}
+
+QString coatWaits(const Values& v) {
   return say(QT_TRANSLATE_NOOP(
                  "ui::words",
-                 "%1 needs more hands that lay plaster with skill. Masons entered: %2; needed to "
-                 "put it on in one go: %3."))
-      .arg(v.layer("coat"), v.whole("masons"), v.whole("needed"));
+                 "%1 waits %2 for the next coat after its curing. Keep it under wet sacks all that "
+                 "time: the next coat does not hold on dry plaster."))
+      .arg(v.layer("coat"), v.text("days", 0));
+}
+
+QString nobodyWets(const Values&) {
+  return say(
+      QT_TRANSLATE_NOOP("ui::words",
+                        "Nobody is entered who keeps the sacks wet. Plaster that dries early cracks and "
+                        "leaks: agree who comes, rest days too."));
 }
 
 QString batchesSlow(const Values& v) {
@@ -164,12 +185,26 @@ QString recordsDiffer(const Values& v) {
            recordedAmount(v.number("entered"), work, v.format()));
 }
 
+QString recordsOutOfRange(const Values& v) {
+  const std::string work = v.token("work");
+  return say(QT_TRANSLATE_NOOP(
+                 "ui::words",
+                 "%1: the middle of the records is %2, outside of what can be (%3 to %4). It is not "
+                 "used; look at the records again."))
+      .arg(recordedName(work), recordedAmount(v.number("measured"), work, v.format()),
+           recordedAmount(v.number("least"), work, v.format()),
+           recordedAmount(v.number("most"), work, v.format()));
+}
+
 constexpr std::array kWorksSentences{
     SentenceOf{"works_masons_few", masonsFew},
     SentenceOf{"works_batches_slow", batchesSlow},
     SentenceOf{"works_batch_sets", batchSets},
     SentenceOf{"works_people_short", peopleShort},
     SentenceOf{"works_wish_unused", wishUnused},
+    SentenceOf{"works_coat_waits", coatWaits},
+    SentenceOf{"works_nobody_wets", nobodyWets},
+    SentenceOf{"records_out_of_range", recordsOutOfRange},
     SentenceOf{"works_fill_inflow_unknown", inflowUnknown},
     SentenceOf{"works_fill_late", fillLate},
     SentenceOf{"works_fill_never_full", neverFull},

@@ -136,6 +136,11 @@ constexpr std::array kWorksHelp{
         "records.work[].person_days",
         QT_TRANSLATE_NOOP(
             "ui::words", "People times days that it took, helpers counted; half a day of four people is 2.")},
+    Entry{"records.work[].soil",
+          QT_TRANSLATE_NOOP(
+              "ui::words",
+              "Only digging in the soil of this site counts. Left empty: it was such soil. Record "
+              "the first 1.5 m of depth; what lies deeper is reckoned slower.")},
 };
 
 }  // namespace

@@ -49,6 +49,7 @@ constexpr std::array kWorksLabels{
     Entry{"records.work[].work", QT_TRANSLATE_NOOP("ui::words", "Work")},
     Entry{"records.work[].quantity", QT_TRANSLATE_NOOP("ui::words", "Work done")},
     Entry{"records.work[].person_days", QT_TRANSLATE_NOOP("ui::words", "It took")},
+    Entry{"records.work[].soil", QT_TRANSLATE_NOOP("ui::words", "Soil dug")},
 };
 
 }  // namespace

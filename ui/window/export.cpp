@@ -13,6 +13,7 @@
 
 #include <QBuffer>
 #include <QCoreApplication>
+#include <QDateTime>
 #include <QFile>
 #include <QFileInfo>
 #include <QImage>
@@ -70,6 +71,10 @@ std::string ics(const Content& c) {
     if (found == nullptr || found->crew == 0) return std::string();
     return c.format.quantity(found->crew, core::Unit::person, 0).toStdString();
   };
+  const QDateTime now = QDateTime::currentDateTimeUtc();
+  calendar.stamp = now.toString(QStringLiteral("yyyyMMdd'T'HHmmss'Z'")).toStdString();
+  constexpr qint64 kFirst_s = 1577836800, kMinute_s = 60;  // 2020-01-01; minutes since then
+  calendar.sequence = int((now.toSecsSinceEpoch() - kFirst_s) / kMinute_s);
   return core::exchange::calendarText(c.project, c.plan, calendar);
 }
 std::string stl(const Content& c) {
