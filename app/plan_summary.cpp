@@ -188,6 +188,11 @@ QString bill(const core::Project& project, const core::cost::CostPlan& cost, con
     table.add(
         {words::priceItemName(line.item), words::costQuantity(line.quantity, line.unit, format), amount});
   }
+  table.add(
+      {Summary::tr("Carriage, together"), QString(), words::money(cost.bill.carriage, project, format)});
+  table.add({Summary::tr("For what is not foreseen"), QString(),
+             words::money(cost.bill.contingency, project, format)});
+  table.add({Summary::tr("All together"), QString(), words::money(cost.bill.total, project, format)});
   return section(Summary::tr("Bill"), table) +
          sentences(Summary::tr("Money"), words::billAnswers(project, cost, format)) +
          sentences(Summary::tr("Linings by what they cost a year"),

@@ -73,6 +73,7 @@ struct PeopleThere {
 PeopleThere peopleThere(const Works& works) {
   PeopleThere there{works.plasterers, works.diggers};
   for (const TaskWish& wish : works.wishes) {
+    if (wish.task == "carry_spoil") continue;  // apart from those who dig
     int& of = wish.task.starts_with("coat_") ? there.coats : there.others;
     of = std::max(of, wish.people.value_or(0));
   }
@@ -91,10 +92,9 @@ void peopleShort(const Project& project, const works::Works& works, FindingList&
     const bool is_carried = carry != nullptr && carry->start <= day.date && day.date <= carry->finish;
     const int most =
         is_coat ? std::max(there.coats, there.others) : there.others + (is_carried ? carry->crew : 0);
-    const int needed = day.labourers + day.masons;
-    if (needed <= most) continue;
+    if (day.people <= most) continue;
     return out.caution("works_people_short",
-                       {token("date", isoDate(day.date)), value("needed", needed, Unit::person),
+                       {token("date", isoDate(day.date)), value("needed", day.people, Unit::person),
                         value("there", most, Unit::person)},
                        "user", "works.diggers");
   }

@@ -676,10 +676,6 @@
         <translation type="unfinished">mantenimiento</translation>
     </message>
     <message>
-        <source>price not known</source>
-        <translation type="unfinished">no se sabe el precio</translation>
-    </message>
-    <message>
         <source>Enter the prices of linings to see what each costs a year.</source>
         <translation type="unfinished">Anote los precios de los revestimientos para ver cuánto cuesta cada uno al año.</translation>
     </message>
@@ -736,11 +732,6 @@
         <source>%1: %2</source>
         <comment>date: amounts</comment>
         <translation type="unfinished">%1: %2</translation>
-    </message>
-    <message>
-        <source>%1: price not known</source>
-        <comment>lining</comment>
-        <translation type="unfinished">%1: no se sabe el precio</translation>
     </message>
     <message>
         <source>%1: %2 a year (building it %3, upkeep %4), lasts %5</source>
@@ -1001,6 +992,15 @@
     <message>
         <source>The person is %1 tall.</source>
         <translation type="unfinished">La persona mide %1.</translation>
+    </message>
+    <message>
+        <source>cost not known</source>
+        <translation type="unfinished">costo desconocido</translation>
+    </message>
+    <message>
+        <source>%1: cost not known</source>
+        <comment>lining</comment>
+        <translation type="unfinished">%1: costo desconocido</translation>
     </message>
 </context>
 <context>
@@ -4101,6 +4101,18 @@ Comprobación: %2</translation>
         <source>How sure is it</source>
         <translation type="unfinished">¿Qué tan seguro es?</translation>
     </message>
+    <message>
+        <source>Carriage, together</source>
+        <translation type="unfinished">Acarreo, en total</translation>
+    </message>
+    <message>
+        <source>For what is not foreseen</source>
+        <translation type="unfinished">Imprevistos</translation>
+    </message>
+    <message>
+        <source>All together</source>
+        <translation type="unfinished">En total</translation>
+    </message>
 </context>
 <context>
     <name>app</name>
@@ -4380,6 +4392,18 @@ Comprobación: %2</translation>
     <message>
         <source>Carriage</source>
         <translation type="unfinished">Acarreo</translation>
+    </message>
+    <message>
+        <source>Carriage, together</source>
+        <translation type="unfinished">Acarreo, en total</translation>
+    </message>
+    <message>
+        <source>For what is not foreseen</source>
+        <translation type="unfinished">Imprevistos</translation>
+    </message>
+    <message>
+        <source>All together</source>
+        <translation type="unfinished">En total</translation>
     </message>
 </context>
 <context>
@@ -5142,6 +5166,10 @@ Comprobación: %2</translation>
         <source>Name of an option</source>
         <translation type="unfinished">Nombre de una opción</translation>
     </message>
+    <message>
+        <source>Being reckoned…</source>
+        <translation type="unfinished">Se está calculando…</translation>
+    </message>
 </context>
 <context>
     <name>ui::PitPanel</name>
@@ -5634,6 +5662,14 @@ Comprobación: %2</translation>
     <message>
         <source>The district&apos;s own rates, person-days for each unit of work</source>
         <translation type="unfinished">Los rendimientos propios del distrito, jornales por cada unidad de trabajo</translation>
+    </message>
+    <message>
+        <source>Change between the records and what is entered</source>
+        <translation type="unfinished">Cambiar entre los registros y lo anotado</translation>
+    </message>
+    <message>
+        <source>Records in force</source>
+        <translation type="unfinished">Registros en uso</translation>
     </message>
 </context>
 <context>

@@ -81,7 +81,8 @@ struct FindingValue {
 ///   delivery_not_reckoned{part,fault}: part overflow, blocked, silt_trap, leak_test
 ///   delivery_leak_watch, delivery_leak_repair{mm_per_day,l_per_day,band}: band watch, repair, empty_and_mend
 ///   delivery_leak_unsure{mm_per_day,error_mm_per_day,verdict}: verdict unsure, gains
-///   works_masons_few{coat,masons,needed[,length_m,width_m,full_m3]}  works_batches_slow{coat,needed_per_hour,possible_per_hour,places}
+///   works_masons_few{coat,masons,needed[,length_m,width_m,full_m3]}
+///   works_batches_slow{coat,needed_per_hour,possible_per_hour,places}
 ///   works_batch_sets{coat,minutes,half_minutes,limit_minutes}: a batch sets before it is on the wall
 ///   works_people_short{date,needed,there}: date an ISO 8601 token, of the first such day
 ///   works_wish_unused{task}  works_coat_waits{coat,days}: between its curing and the next coat

@@ -46,6 +46,10 @@ void replaceMembers(Json& target, const Json& from) {
   for (const auto& item : from.items()) replaceMembers(target[item.key()], item.value());
 }
 
+bool isBlank(const Json& json) {
+  return json.is_string() && json.get_ref<const std::string&>().empty();
+}
+
 void leaveOutWorks(Project& project) {
   project.works.reset();
   std::erase_if(project.kept, [](const KeptKey& kept) { return kept.pointer.starts_with("/works/"); });
@@ -61,19 +65,25 @@ public:
     readParts();
     Project with_works = project;
     if (!with_works.works) with_works.works.emplace();
-    Json target = projectJson(with_works);
-    addRecords(target);
-    replaceMembers(target, parts_);
-    auto read = projectFrom(target);
+    const Json own = projectJson(with_works);
+    const Problems unknown = unknownKeys(parts_).notes;
+    auto read = withParts(own);  // by itself first, so that problems count the file's own rows
     if (!read) problems_.insert(problems_.end(), read.error().begin(), read.error().end());
     if (!problems_.empty()) return tl::unexpected(std::move(problems_));
+    addRecords(own);
+    read = withParts(own);
+    if (!read) return tl::unexpected(read.error());
     if (!project.works) leaveOutRates(read->project);
-    const Problems unknown = unknownKeys(parts_).notes;
     notes_.insert(notes_.end(), unknown.begin(), unknown.end());
     return ReadProject{std::move(read->project), std::move(notes_)};
   }
 
 private:
+  tl::expected<ReadProject, Problems> withParts(Json target) const {
+    replaceMembers(target, parts_);
+    return projectFrom(target);
+  }
+
   /// What was measured here stays, and what others measured comes to it; rows that are alike count once.
   void addRecords(const Json& target) {
     const auto records = parts_.find("records");
@@ -111,7 +121,7 @@ private:
       if (key == "name") {
         checkName(item.value());
       } else if (key == "currency") {
-        if (item.value() != "") parts_[key] = item.value();
+        if (!isBlank(item.value())) parts_[key] = item.value();
       } else if (isAmong(kParts, key)) {
         readPart(key, item.value());
       } else if (key != "format" && key != "version") {

@@ -63,6 +63,7 @@ DayLoad people(const Laid& laid, Day date, bool is_worked) {
     const Crew crew = atWork(laid, Calendar::startOf(date) + k, is_worked);
     load.labourers = std::max(load.labourers, crew.labourers);
     load.masons = std::max(load.masons, crew.masons);
+    load.people = std::max(load.people, crew.people());
     load.wetters = std::max(load.wetters, crew.wetters);
   }
   return load;

@@ -321,7 +321,7 @@ TEST_CASE("money of a day is as high as its amount, and the line ends at all of 
   CHECK((foot - after_first) / (foot - top) == Approx(days.front().together / days.back().together));
 }
 
-TEST_CASE("bars of linings are as long as what they cost a year, an unknown price is said") {
+TEST_CASE("bars of linings are as long as what they cost a year, an unknown cost is said") {
   const Sample sample;
   const Drawn drawn("linings", kPane, sample, screen());
   const auto capital = filled(drawn, drawings::chartColours(false).source);
@@ -331,7 +331,7 @@ TEST_CASE("bars of linings are as long as what they cost a year, an unknown pric
   const double first = capital[1].width() + upkeep[1].width(), third = capital[3].width() + upkeep[3].width();
   CHECK(first / third == Approx(7258. / 13429));
   CHECK(upkeep[1].width() / first == Approx(480. / 7258));
-  CHECK(drawn.says(QStringLiteral("price not known")));
+  CHECK(drawn.says(QStringLiteral("cost not known")));
 }
 
 TEST_CASE("the bar of a spread goes from P10 to P90, and what lowers it is hatched") {
@@ -377,7 +377,8 @@ TEST_CASE("options stand side by side at one scale, ground and plans in line") {
     CHECK(std::max(plans[1].width(), plans[1].height()) == Approx(scale * 7.06));
     CHECK(std::min(plans[1].width(), plans[1].height()) == Approx(scale * 3.86));
     CHECK(plans[2].width() == Approx(scale * 4.3).epsilon(0.001));
-    for (const char* title : {"A", "B – deeper", "The person is"}) CHECK(drawn.says(QString::fromUtf8(title)));
+    for (const char* title : {"A", "B – deeper", "The person is"})
+      CHECK(drawn.says(QString::fromUtf8(title)));
   }
   sample.options[1].geometry.reset();
   CHECK(Drawn("options", kTall, sample).says(QString::fromUtf8("B – deeper cannot be built")));
@@ -397,7 +398,7 @@ TEST_CASE("readings of money say the plan's numbers") {
     return plain(drawings::liningReading(sample.project, sample.cost, k, f));
   };
   CHECK(lining(0).contains("Rs 7,258 a year (building it Rs 6,778, upkeep Rs 480), lasts 7 years"));
-  CHECK(lining(3).endsWith("price not known"));
+  CHECK(lining(3).endsWith("cost not known"));
   CHECK(lining(4).isEmpty());
   const auto driver = [&](int k) { return plain(drawings::driverReading(sample.spread, k, f)); };
   CHECK(driver(0).contains("46 % of the spread; when it rises, the outcome rises"));

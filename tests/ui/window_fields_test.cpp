@@ -96,6 +96,7 @@ QString otherCellText(const ui::Document& document, const Field& field, std::siz
     return ui::words::cropName(now == FieldValue("garlic") ? "potato" : "garlic");
   if (field.id == "works.rates[].work")
     return ui::words::rateName(now == FieldValue("ramming") ? "fence" : "ramming");
+  if (field.id == "prices.items[].item") return otherText(now) + QString::number(row);  // each its own
   if (field.kind == FieldKind::text) return otherText(now);
   if (field.kind == FieldKind::date)
     return now == FieldValue("2027-03-04") ? QStringLiteral("2028-02-29") : QStringLiteral("2027-03-04");

@@ -160,7 +160,7 @@ TEST_CASE("unknown keys of a district's file are said; those of prices and recor
   CHECK(project.works->start_date == before.works->start_date);
   CHECK(project.kept == std::vector<core::KeptKey>{{"/colour", "1"},
                                                    {"/prices/tax_percent", "13"},
-                                                   {"/records/batches/0/mixer", "\"drum\""}});
+                                                   {"/records/batches/1/mixer", "\"drum\""}});
   CHECK(json::parse(districtText(project, ""))["prices"]["tax_percent"] == 13);
 }
 

@@ -116,15 +116,17 @@ TEST_CASE("masons, mixing places and setting time of a batch are told apart") {
   CHECK(number(*sets, "half_minutes") == Approx(number(*sets, "minutes") / 2));
 }
 
-TEST_CASE("more people on one day than there are") {
+TEST_CASE("a fence that is wanted on the day of a coat asks for more people than there are") {
   Project p = quiet();
   p.works->plasterers = 10;
+  p.site.fence_planned = true;
   CHECK_FALSE(raises(p, "works_people_short"));
-  p.works->wishes = {{"carry_spoil", {}, 20}};  // beside the four who dig
+  const core::Plan plan = planOf(p);
+  p.works->wishes = {{"fence", core::works::findTask(*plan.works, "coat_2")->start, {}}};
   const auto found = find(planOf(p), "works_people_short");
   REQUIRE(found);
-  CHECK(number(*found, "needed") == 24);
-  CHECK(number(*found, "there") == 20);
+  CHECK(number(*found, "needed") == 10 + p.works->diggers);
+  CHECK(number(*found, "there") == 10);
 }
 
 TEST_CASE("a wish for a task that the plan does not have is a note") {

@@ -165,7 +165,7 @@ bool isWithin(const Project& p, const core::Plan& before, Candidate& size, LeftO
   size.full_volume_m3 = plan->tank.full_volume_m3;
   size.cement_bags = bagsOf(*plan);
   size.people_on_coat = peopleOf(*plan);
-  if (plan->cost) size.cost = plan->cost->bill.total;
+  if (plan->cost && plan->cost->bill.missing.empty()) size.cost = plan->cost->bill.total;
   if (plan->water) size.years_in_ten = plan->water->years_in_ten;
   if (s.most_people && size.people_on_coat > *s.most_people) return falls(out.people);
   if (s.most_bags && size.cement_bags > *s.most_bags) return falls(out.bags);
@@ -426,9 +426,16 @@ TEST_CASE("sizes go up to the most in whole steps and are plain decimals") {
   p.tank.shape = Shape::round;
   CHECK(candidateCount(p) == 10 * 4);
   p.search.most_depth_m = 0.9;
-  CHECK(candidateCount(p) == 0);
-  CHECK(searched(p).tried == 0);
-  CHECK_FALSE(searched(p).largest.has_value());
+  CHECK(core::check(p).front().code == "range_crossed");
+  CHECK(core::check(p).front().path == "search.least_depth_m");
+  p.search = {};
+  p.search.step_m = 0.05;
+  p.search.least_length_m = p.search.least_depth_m = 0.5;
+  p.search.most_length_m = 60;
+  CHECK(core::check(p).empty());
+  p.tank.shape = Shape::rectangle;
+  p.search.most_width_m = 60;
+  CHECK(core::check(p).front().code == "too_many");
 }
 
 TEST_CASE("a size put into a project changes nothing but the size") {

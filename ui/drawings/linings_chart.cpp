@@ -86,7 +86,7 @@ void addPrice(Chart& chart, const Layout& layout, int k, const QString& text, do
 void addLining(Chart& chart, const Layout& layout, const core::Project& project, const LiningCost& lining,
                int k, const Formatter& format) {
   const double zero = layout.money.at(0);
-  if (!lining.annual) return addPrice(chart, layout, k, Text::tr("price not known"), zero);
+  if (!lining.annual) return addPrice(chart, layout, k, Text::tr("cost not known"), zero);
   const double built = layout.money.at(*lining.annual - lining.upkeep_year);
   const double all = layout.money.at(*lining.annual);
   if (built > zero) addCapital(chart, layout.rows.bar(k, zero, built));

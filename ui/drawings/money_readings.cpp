@@ -50,7 +50,7 @@ QString liningReading(const core::Project& project, const core::cost::CostPlan& 
   if (!has(lining, plan.linings.size())) return {};
   const LiningCost& at = plan.linings[static_cast<std::size_t>(lining)];
   const QString name = words::liningName(at.lining);
-  if (!at.annual) return Text::tr("%1: price not known", "lining").arg(name);
+  if (!at.annual) return Text::tr("%1: cost not known", "lining").arg(name);
   const auto money = [&](double amount) { return words::money(amount, project, format); };
   const bool whole = std::abs(at.life_years - std::round(at.life_years)) < 0.05;
   QString text = Text::tr("%1: %2 a year (building it %3, upkeep %4), lasts %5", "lining: amounts, years")

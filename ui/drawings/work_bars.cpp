@@ -68,7 +68,7 @@ void addGoesOn(Chart& chart, const WorkBarsLayout& layout, const Works& works, i
 void addFloatOf(Chart& chart, const WorkBarsLayout& layout, const Works& works, int k) {
   const Task& task = works.schedule[static_cast<std::size_t>(k)];
   const double from = spanOf(works, task).to, to = latestEnd(works, task);
-  if (task.is_mark || task.float_days <= 0 || from >= layout.days.count()) return;
+  if (task.is_mark || task.is_critical || task.float_days <= 0 || from >= layout.days.count()) return;
   const double shown = std::min<double>(to, layout.days.count());
   addFloat(chart, layout.rows.bar(k, layout.days.at(from), layout.days.at(shown)), to <= shown + 1e-9);
 }

@@ -70,8 +70,8 @@ void addLines(Sheet& sheet, const Content& content) {
   addGroup(rows, bill, "materials", Text::tr("Materials together"), bill.materials, format);
   addGroup(rows, bill, "labour", Text::tr("Wages together"), bill.labour, format);
   addGroup(rows, bill, "other", Text::tr("Other things together"), bill.other, format);
-  sheet.table({{Text::tr("For what"), 0.22},
-               {Text::tr("How much"), 0.21, CellAlign::right},
+  sheet.table({{Text::tr("For what"), 0.2},
+               {Text::tr("How much"), 0.23, CellAlign::right},
                {inCurrency(Text::tr("Price of one"), content), 0.13, CellAlign::right},
                {inCurrency(Text::tr("Amount"), content), 0.15, CellAlign::right},
                {inCurrency(Text::tr("Given"), content), 0.14, CellAlign::right},

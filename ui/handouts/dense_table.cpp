@@ -8,7 +8,7 @@ namespace {
 
 constexpr double kAside = 1.2;
 constexpr double kHeavy_mm = 0.7;
-constexpr double kOver = 0.5;  // of the room over capitals that a row goes without [mm]
+constexpr double kOver = 0.75;  // of the room over capitals that a row goes without [mm]
 
 struct SetCell {
   QStringList lines;
@@ -49,14 +49,19 @@ bool isLow(const QString& text) {
   });
 }
 
-/// Room over a row's letters [mm]; below 0 where a line's own room is more than they need.
-double roomOver(const std::vector<SetCell>& row) {
+/// Room over and under a row's letters [mm]; below 0 where a line's own room is more than they need.
+struct Room {
+  double over, under;
+};
+
+Room roomAbout(const std::vector<SetCell>& row) {
   const auto is_low = [](const SetCell& cell) { return std::ranges::all_of(cell.lines, isLow); };
-  return std::ranges::all_of(row, is_low) ? -kOver : 0.35;
+  return std::ranges::all_of(row, is_low) ? Room{-kOver, 0.1} : Room{1, 0.8};
 }
 
 Block rowBlock(std::vector<SetCell> row, double width, double rule_mm) {
-  const double above = roomOver(row), height = above + heightOf(row) + 0.1;
+  const Room room = roomAbout(row);
+  const double above = room.over, height = above + heightOf(row) + room.under;
   return {height, [=, row = std::move(row)](QPainter& painter, QPointF at) {
             for (const SetCell& cell : row)
               drawLines(painter, at + QPointF(cell.x, above), cell.lines, cell.lettering, cell.width,

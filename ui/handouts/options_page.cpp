@@ -22,7 +22,7 @@ using words::OptionRow;
 using Rows = std::vector<std::vector<Cell>>;
 
 constexpr std::size_t kBesideA = 4;  // as many have room beside A
-constexpr DrawingHeight kPicture{65, 110};
+constexpr DrawingHeight kPicture{52, 110};
 
 /// What the page holds: all lines, or only those in which options differ.
 enum class Lines { all, different };
@@ -61,7 +61,7 @@ void addRows(Rows& cells, const std::vector<OptionRow>& rows, const std::vector<
 
 std::vector<Column> columnsOf(const std::vector<OptionResult>& results,
                               const std::vector<std::size_t>& options) {
-  constexpr double kLeastNames = 0.26, kMostNames = 0.42, kForEach = 0.05;
+  constexpr double kLeastNames = 0.26, kMostNames = 0.46, kForEach = 0.06;
   const auto count = static_cast<double>(options.size());
   const double names = std::max(kLeastNames, kMostNames - kForEach * (count - 2));
   std::vector<Column> columns{{Text::tr("≠ and heavy type: not as in A"), names}};
@@ -108,10 +108,9 @@ Sheet tables(const Sheet& like, const Content& content, Lines lines) {
     addRows(cells, rows, group, true);
     if (!cells.empty()) cells.emplace_back();
     addRows(cells, rows, group, false);
-    sheet.space(2);
+    sheet.space(1);
     addDenseTable(sheet, columnsOf(content.plan.options, group), cells);
   }
-  sheet.space(1.5);
   if (lines == Lines::different)
     sheet.paragraph(Text::tr("Lines that are the same in all options are left out."));
   addWhyNot(sheet, content);

@@ -54,7 +54,7 @@ std::vector<Cell> taskRow(const Task& task, const Formatter& format) {
                         daysText(task.work_days, format),
                         people > 0 ? format.integer(people) : none(),
                         slipText(task, format)};
-  for (Cell& cell : row) cell.strong = task.is_critical;
+  row.front().strong = row.back().strong = task.is_critical;
   return row;
 }
 

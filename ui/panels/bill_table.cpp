@@ -56,6 +56,13 @@ void BillTable::show(const core::Project& project, const core::Plan& plan, const
     addLine({words::priceItemName(line.item), words::costQuantity(line.quantity, line.unit, format),
              money(line.price), money(line.amount), money(line.own), money(line.cash),
              loadsText(line, format), line.carriage ? money(line.carriage->amount) : kNone});
+  const core::cost::Bill& bill = plan.cost->bill;
+  const auto sum = [&](const QString& name, double amount, double own, double cash) {
+    addLine({name, QString(), QString(), money(amount), money(own), money(cash), QString(), QString()});
+  };
+  if (bill.carriage > 0) sum(tr("Carriage, together"), bill.carriage, 0, bill.carriage);
+  if (bill.contingency > 0) sum(tr("For what is not foreseen"), bill.contingency, 0, bill.contingency);
+  sum(tr("All together"), bill.total, bill.own, bill.cash);
   horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
   constexpr int kMostRows = 10;
   setFixedHeight(horizontalHeader()->sizeHint().height() + 2 * frameWidth() +

@@ -1,6 +1,7 @@
 #include "ui/panels/options_panel.h"
 
 #include "core/geometry/side_by_side.h"
+#include "core/project/option_fields.h"
 #include "ui/document/document.h"
 #include "ui/drawings/money_charts.h"
 #include "ui/panels/options_table.h"
@@ -202,7 +203,7 @@ void OptionsPanel::setFormatter(const Formatter& format) {
     for (const core::OptionResult& option : document().plan().options) {
       if (option.geometry && ++seen == number) return words::optionTitle(option);
     }
-    return QStringLiteral("A");
+    return QString::fromStdString(core::optionLetter(std::max<std::size_t>(number, 1) - 1));
   });
   PagedPanel::setFormatter(format);
 }
@@ -220,6 +221,8 @@ void OptionsPanel::refreshMore() {
 }
 
 void OptionsPanel::drawSideBySide() {
+  // the last picture stays until the options have been reckoned
+  if (!document().project().options.empty() && document().plan().options.empty()) return;
   const core::geometry::Scene scene = core::geometry::sideBySide(tanksOf(document().plan()), kGap_m);
   view_->setScene(scene);
   const double aspect = double(std::max(view_->width(), 1)) / std::max(view_->height(), 1);

@@ -252,7 +252,13 @@ void OptionsTable::showFieldRows() {
 
 void OptionsTable::showResults() {
   const auto& options = document_.plan().options;
-  if (options.size() != document_.project().options.size() + 1) return;  // not reckoned yet
+  if (options.size() != document_.project().options.size() + 1) {
+    if (document_.project().options.empty()) return;
+    const int row = table_->rowCount();
+    table_->insertRow(row);
+    table_->setItem(row, kNameColumn, plainItem(tr("Being reckoned…"), false));
+    return;
+  }
   for (const words::OptionRow& result : words::optionRows(document_.project(), options, format_)) {
     if (result.is_change) continue;  // stands above, to be typed
     const int row = table_->rowCount();

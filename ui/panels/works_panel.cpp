@@ -226,6 +226,10 @@ void WorksPanel::moveToBestStart() {
 void WorksPanel::makeRecordsPage() {
   addPage(tr("Measured on site"));
   addAnswers(QStringLiteral("records"), [this] { return words::recordAnswers(document().plan(), format()); });
+  addButton(QStringLiteral("use_records"), tr("Change between the records and what is entered"), [this] {
+    document().change(tr("Records in force"),
+                      [](core::Project& project) { project.records.in_force = !project.records.in_force; });
+  });
   addTable("records.batches", tr("Trial batches: mix one, put it on, measure what it covers"), kFewRows);
   addTable("records.work", tr("Work done and the person-days it took"), kFewRows);
   addTable("works.rates", tr("The district's own rates, person-days for each unit of work"), kFewRows)
