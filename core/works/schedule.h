@@ -56,9 +56,9 @@ struct TaskLink {
 struct DayLoad {
   Day date;
   int labourers = 0, masons = 0, wetters = 0;
-  int people = 0;         ///< labourers and masons who are there at one time, at most
   double wetting_l = 0;   ///< for sacks: curing coats, and walls above the water while the tank fills
   bool is_worked = true;  ///< neither rest day nor closed
+  int people = 0;         ///< labourers and masons who are there at one time, at most
 };
 
 struct Works {

@@ -86,7 +86,7 @@ core::Project manyOptions() {
 
 core::Project crowded() {
   core::Project project = priced();
-  project.currency = "long dollars";
+  project.currency = "dollars";
   for (int k = 0; k < 40; ++k)
     project.prices->items.push_back({"something of one's own with a long name, number " + std::to_string(k),
                                      123456.5, 12.5, 30, core::Carrier::mule, 7.5});

@@ -20,7 +20,7 @@ core::Project priced() {
   project.prices.emplace();
   for (core::PriceItem& item : project.prices->items) item.price = 10;
   project.prices->items.push_back(project.prices->items[1]);
-  project.prices->items.back().item = "sand, river";  // sand from two places
+  project.prices->items.back().item = "river sand";  // sand from two places
   project.prices->items.front().carried_by = core::Carrier::porter;
   project.prices->porter.price_per_trip = 5;
   project.records.batches = {{1, 1, 3.5, 0.06}};
@@ -127,7 +127,7 @@ TEST_CASE("works and money in the plan's CSV have their units, and no item stand
   CHECK(unit.at("cost,per_m3_stored") == "money/m3");
   CHECK(unit.at("cost,lines.sand.quantity") == "m3");
   CHECK(unit.at("cost,lines.sand.amount") == "money");
-  CHECK(unit.at("cost,lines.sand, river.amount") == "money");
+  CHECK(unit.at("cost,lines.river sand.amount") == "money");
   CHECK(unit.at("cost,lines.cement_bags.carriage.loads") == "piece");
   CHECK(unit.at("ranges,spreads.cement_bags.p90") == "bag");
   CHECK(unit.at("ranges,spreads.money.p90") == "money");

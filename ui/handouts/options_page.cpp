@@ -22,7 +22,7 @@ using words::OptionRow;
 using Rows = std::vector<std::vector<Cell>>;
 
 constexpr std::size_t kBesideA = 4;  // as many have room beside A
-constexpr DrawingHeight kPicture{52, 110};
+constexpr DrawingHeight kPicture{60, 110};
 
 /// What the page holds: all lines, or only those in which options differ.
 enum class Lines { all, different };
