@@ -286,18 +286,21 @@ TEST_CASE("options stand on one page, differences marked by a sign and heavy typ
   const ReadPages page(content, "P11");
   for (const auto& option : content.plan.options) page.has(words::optionTitle(option));
   page.hasRow({"A", "B", "C"});
+  // cells may break after a hyphen; a full page leaves out lines that are the same in all options
+  const QString flat = QString(page.text).replace("- ", "-");
+  const bool is_full = page.text.contains("are left out");
   bool any_differs = false;
   for (const auto& row : words::optionRows(content.project, content.plan.options, format)) {
-    QStringList cells{row.name};
+    const bool differs_here = std::ranges::find(row.differs, true) != row.differs.end();
+    any_differs = any_differs || differs_here;
+    if (is_full && !differs_here) continue;
     for (qsizetype k = 0; k < row.values.size(); ++k) {
-      const bool differs = row.differs[static_cast<std::size_t>(k)];
-      any_differs = any_differs || differs;
-      cells << (differs ? "≠ " + row.values[k] : row.values[k]);
+      const QString cell = (row.differs[static_cast<std::size_t>(k)] ? "≠ " : "") + row.values[k];
+      INFO(row.name.toStdString() << ": " << cell.toStdString());
+      CHECK(flat.contains(support::simplified(cell).replace("- ", "-")));
     }
-    page.hasRow(cells);
   }
   CHECK(any_differs);
-  CHECK_FALSE(page.text.contains("are left out"));
 }
 
 TEST_CASE("an option that cannot be built says why on the sheet of options") {
