@@ -2,6 +2,7 @@
 #include "tests/support/random_project.h"
 #include "tests/support/temporary_folder.h"
 
+#include <chrono>
 #include <csignal>
 #include <filesystem>
 #include <functional>
@@ -85,12 +86,17 @@ TEST_CASE("what is written is read") {
 
 TEST_CASE("a save that is killed 200 times leaves the old or the new file whole") {
   constexpr int kKills = 200;
-  constexpr useconds_t kMostWait_us = 4000;
   const support::TemporaryFolder folder;
   const fs::path file = folder.file("field.tankwright");
   const std::string one = core::exchange::projectText(largeProject(1, 4000));
   const std::string other = core::exchange::projectText(largeProject(2, 5000));
+  // moments over some saves, however long one takes here
+  const auto begin = std::chrono::steady_clock::now();
+  REQUIRE(writeWhole(file, other).empty());
   REQUIRE(writeWhole(file, one).empty());
+  const auto two_saves = std::chrono::steady_clock::now() - begin;
+  const int most_wait_us =
+      static_cast<int>(std::chrono::duration_cast<std::chrono::microseconds>(2 * two_saves).count());
   support::Random random(2027);
   int seen_one = 0;
   int seen_other = 0;
@@ -98,7 +104,7 @@ TEST_CASE("a save that is killed 200 times leaves the old or the new file whole"
     const pid_t child = ::fork();
     REQUIRE(child >= 0);
     if (child == 0) saveForEver(file, one, other);
-    ::usleep(static_cast<useconds_t>(random.whole(0, kMostWait_us)));  // the moment of the kill
+    ::usleep(static_cast<useconds_t>(random.whole(0, most_wait_us)));  // the moment of the kill
     REQUIRE(::kill(child, SIGKILL) == 0);
     REQUIRE(::waitpid(child, nullptr, 0) == child);
     const std::string found = support::bytesOf(file);

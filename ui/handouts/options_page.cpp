@@ -8,6 +8,7 @@
 #include "ui/text/words.h"
 
 #include <QCoreApplication>
+#include <QPicture>
 #include <algorithm>
 
 namespace ui::handouts {
@@ -21,8 +22,8 @@ using core::OptionResult;
 using words::OptionRow;
 using Rows = std::vector<std::vector<Cell>>;
 
-constexpr std::size_t kBesideA = 4;  // as many have room beside A
-constexpr DrawingHeight kPicture{60, 110};
+constexpr std::size_t kBesideA = 4;                             // as many have room beside A
+constexpr double kLeast_mm = 60, kMost_mm = 110, kStep_mm = 2;  // of the picture's height
 
 /// What the page holds: all lines, or only those in which options differ.
 enum class Lines { all, different };
@@ -117,14 +118,32 @@ Sheet tables(const Sheet& like, const Content& content, Lines lines) {
   return sheet;
 }
 
+/// Whether the picture finds room in a box; without it nothing is drawn.
+bool hasRoom(const Content& content, const QSizeF& box_mm) {
+  QPicture picture;
+  QPainter painter(&picture);
+  drawings::drawOptions(painter, QRectF(QPointF(0, 0), box_mm), content.plan.options, content.format, {});
+  painter.end();
+  return !picture.boundingRect().isEmpty();
+}
+
+/// Least height that the picture needs: more with many options and long names.
+double leastHeight(const Sheet& sheet, const Content& content) {
+  double height = kLeast_mm;
+  while (height + kStep_mm < sheet.height() && !hasRoom(content, {sheet.width(), height})) height += kStep_mm;
+  return height;
+}
+
 }  // namespace
 
 void buildOptions(Sheet& sheet, const Content& content) {
+  const double least = leastHeight(sheet, content);
   Sheet below = tables(sheet, content, Lines::all);
-  if (below.used() + kPicture.least > sheet.height()) below = tables(sheet, content, Lines::different);
-  addAbove(sheet, below, kPicture, [&content](QPainter& painter, const QRectF& box) {
-    drawings::drawOptions(painter, box, content.plan.options, content.format, {});
-  });
+  if (below.used() + least > sheet.height()) below = tables(sheet, content, Lines::different);
+  addAbove(sheet, below, {least, std::max(least, kMost_mm)},
+           [&content](QPainter& painter, const QRectF& box) {
+             drawings::drawOptions(painter, box, content.plan.options, content.format, {});
+           });
 }
 
 }  // namespace ui::handouts
