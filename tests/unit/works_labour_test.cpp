@@ -140,7 +140,7 @@ TEST_CASE("labour: a pit no deeper than 1.5 m is dug at one rate, the depth belo
 
   p.tank.depth_m = 1.85;  // pit 2 m deep, upright: 0.5 m of it lie deep
   const Site deep(p);
-  const Labour& low = line(labour(deep.input()), "excavate_deep");
+  const Labour low = line(labour(deep.input()), "excavate_deep");
   CHECK(low.quantity == Approx(deep.tank.pitVolume() * 0.5 / 2));
   CHECK(low.rate == Approx(0.8 * 1.5));
   p.works->digging_person_day_per_m3 = 2;
