@@ -1,4 +1,6 @@
+#include "core/cost/carriage.h"
 #include "core/finding_list.h"
+#include "core/project/field_access.h"
 
 #include <algorithm>
 #include <string>
@@ -6,38 +8,20 @@
 namespace core {
 namespace {
 
-const char* carrierId(Carrier carrier) {
-  switch (carrier) {
-    case Carrier::porter:
-      return "porter";
-    case Carrier::mule:
-      return "mule";
-    case Carrier::trolley:
-      return "trolley";
-    case Carrier::none:
-      break;
-  }
-  return "none";
-}
-
-double loadOf(const Prices& prices, Carrier carrier) {
-  return carrier == Carrier::porter ? prices.porter.load_kg
-         : carrier == Carrier::mule ? prices.mule.load_kg
-                                    : prices.trolley.load_kg;
-}
-
 /// A bag of cement that is heavier than what its carrier takes.
 void splitBags(const Project& project, const cost::Bill& bill, FindingList& out) {
   for (const cost::CostLine& line : bill.lines) {
     if (line.item != "cement_bags" || !line.carriage || line.carriage->loads_per_piece < 2) continue;
     const Carrier by = line.carriage->by;
+    const std::string carrier = std::get<std::string>(access::Kind<Carrier>::get(by));
     out.note("cost_bag_split",
              {value("bag_kg", project.lining.cement_bag_kg, Unit::kilogram),
-              value("load_kg", loadOf(*project.prices, by), Unit::kilogram), token("carrier", carrierId(by))},
+              value("load_kg", cost::termsOf(by, *project.prices).load_kg, Unit::kilogram),
+              token("carrier", carrier)},
              by == Carrier::porter ? "head_load_study"
              : by == Carrier::mule ? "pack_animal"
                                    : "own",
-             std::string("prices.") + carrierId(by) + ".load_kg");
+             "prices." + carrier + ".load_kg");
   }
 }
 

@@ -1,5 +1,5 @@
 #include "core/finding_list.h"
-#include "core/project/fields.h"
+#include "core/project/field_access.h"
 
 #include <algorithm>
 #include <cmath>
@@ -20,11 +20,6 @@ constexpr double kFastDryingLean_kg_m2_h = 0.5;  // aci_305, lean and fine mixes
 constexpr double kChanceLost = 0.10;             // own: the planned week is so much worse than the best one
 constexpr int kRecordsWanted = 3;                // own
 constexpr double kRecordsAgreeWithin = 0.10;     // own
-
-std::string isoDate(Day day) {
-  return fmt::format("{:04}-{:02}-{:02}", static_cast<int>(day.year()), static_cast<unsigned>(day.month()),
-                     static_cast<unsigned>(day.day()));
-}
 
 /// With the size that the crew could do, where there is one.
 std::vector<FindingValue> withSize(std::vector<FindingValue> values, const CoatCheck& c) {
@@ -94,7 +89,7 @@ void peopleShort(const Project& project, const works::Works& works, FindingList&
         is_coat ? std::max(there.coats, there.others) : there.others + (is_carried ? carry->crew : 0);
     if (day.people <= most) continue;
     return out.caution("works_people_short",
-                       {token("date", isoDate(day.date)), value("needed", day.people, Unit::person),
+                       {token("date", access::dateText(day.date)), value("needed", day.people, Unit::person),
                         value("there", most, Unit::person)},
                        "user", "works.diggers");
   }
@@ -122,7 +117,8 @@ void filling(const works::Filling& filling, const Plan& plan, FindingList& out) 
     return out.note("works_fill_inflow_unknown", {}, "wocat_5684", "works.fill_inflow_l_per_day");
   if (filling.start > filling.latest_start)
     out.caution("works_fill_late",
-                {token("start", isoDate(filling.start)), token("latest", isoDate(filling.latest_start))},
+                {token("start", access::dateText(filling.start)),
+                 token("latest", access::dateText(filling.latest_start))},
                 "wocat_5684", "works.fill_within_days");
   if (!filling.full_on && !filling.days.empty())
     out.caution("works_fill_never_full",
@@ -143,7 +139,7 @@ void bareWalls(const works::Filling& filling, Day last_cure, FindingList& out) {
     if (day.date > last_cure) most_l = std::max(most_l, day.wetting_l);
   }
   out.caution("works_walls_wet_long",
-              {value("days", days, Unit::day), token("until", isoDate(until)),
+              {value("days", days, Unit::day), token("until", access::dateText(until)),
                value("l_per_day", most_l, Unit::litre_per_day),
                value("carried_m3", filling.carried_m3, Unit::cubic_metre)},
               "wocat_5684", "works.fill_inflow_l_per_day");
@@ -159,7 +155,7 @@ void weather(const works::WeatherWindow& window, const Project& project, Finding
                  value("rain_percent", chosen.rain * kPercent, Unit::percent),
                  value("frost_percent", chosen.frost * kPercent, Unit::percent),
                  value("heat_percent", chosen.heat * kPercent, Unit::percent),
-                 token("best_start", isoDate(window.best_start))},
+                 token("best_start", access::dateText(window.best_start))},
                 "own", "works.start_date");
   for (const works::Drying& drying : window.drying) {
     const Coat& coat = project.lining.coats.at(static_cast<std::size_t>(drying.coat) - 1);

@@ -1,4 +1,3 @@
-#include "core/compare/orders.h"
 #include "core/compare/refine.h"
 #include "core/findings.h"
 #include "core/project/option_fields.h"
@@ -24,15 +23,10 @@ void addSizes(OptionResult& result, const Plan& plan) {
 }
 
 void addMaterials(OptionResult& result, const lining::Quantities& quantities) {
-  result.cement_bags = orderOf(quantities, "cement_bags");
-  result.sand_m3 = orderOf(quantities, "sand");
-  result.soil_m3 = orderOf(quantities, "soil");
-  result.stone_m3 = orderOf(quantities, "stone");
-}
-
-/// The planting follows the works; it is none of them.
-bool isWork(const works::Task& task) {
-  return !task.is_mark && task.id != "planting";
+  result.cement_bags = lining::orderOf(quantities, "cement_bags");
+  result.sand_m3 = lining::orderOf(quantities, "sand");
+  result.soil_m3 = lining::orderOf(quantities, "soil");
+  result.stone_m3 = lining::orderOf(quantities, "stone");
 }
 
 void addWorks(OptionResult& result, const works::Works& works) {
@@ -40,7 +34,7 @@ void addWorks(OptionResult& result, const works::Works& works) {
   for (const works::CoatCheck& coat : works.coat_checks)
     result.people_on_coat = std::max(result.people_on_coat.value_or(0), coat.needed);
   for (const works::Task& task : works.schedule) {
-    if (!isWork(task)) continue;
+    if (!works::isWork(task)) continue;
     result.start = std::min(result.start.value_or(task.start), task.start);
     result.finish = std::max(result.finish.value_or(task.finish), task.finish);
   }

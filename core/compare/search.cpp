@@ -215,6 +215,19 @@ SearchResult searchSizes(const Project& project, const Plan& plan, unsigned thre
   return search.result();
 }
 
+Candidate presentSize(const Project& project, const Plan& plan) {
+  const Tank& tank = project.tank;
+  Candidate now;
+  now.length_m = tank.shape == Shape::round ? tank.diameter_m : tank.length_m;
+  now.width_m = tank.width_m;
+  now.depth_m = tank.depth_m;
+  now.full_volume_m3 = plan.tank.full_volume_m3;
+  now.cement_bags = lining::orderOf(plan.quantities, "cement_bags");
+  if (plan.cost) now.cost = plan.cost->bill.total;
+  if (plan.water) now.years_in_ten = plan.water->years_in_ten;
+  return now;
+}
+
 Project withSize(Project project, const Candidate& candidate) {
   const Tank entered = project.tank;
   setSize(project.tank, entered, candidate);

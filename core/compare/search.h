@@ -51,6 +51,9 @@ std::size_t candidateCount(const Project& project);
 SearchResult searchSizes(const Project& project, const Plan& plan, unsigned threads,
                          const std::function<void(double)>& progress, const std::atomic<bool>& cancel);
 
+/// The tank as it stands, as the search would tell it.
+Candidate presentSize(const Project& project, const Plan& plan);
+
 /// The project with a candidate's size put in.
 Project withSize(Project project, const Candidate& candidate);
 

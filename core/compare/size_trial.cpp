@@ -1,6 +1,5 @@
 #include "core/compare/size_trial.h"
 
-#include "core/compare/orders.h"
 #include "core/compare/size_grid.h"
 #include "core/cost/cost_plan.h"
 #include "core/lining/quantities.h"
@@ -56,20 +55,15 @@ struct Days {
 /// The same monthly means of evaporation in two days a month, the second one holding what the first one's
 /// rounding takes off, so that a tank that fills loses as much. Without years no weather window is looked
 /// for.
-water::Weather monthlyMeans(const water::Weather& weather) {
-  std::array<double, kMonths> sum{};
-  std::array<int, kMonths> days{};
-  for (std::size_t d = 0; d < weather.days(); ++d) {
-    sum.at(weather.month[d]) += weather.et0_mm[d];
-    ++days.at(weather.month[d]);
-  }
+water::Weather twoDaysAMonth(const water::Weather& weather) {
+  const std::array<double, kMonths> et0_mm = water::monthlyMeans(weather, weather.et0_mm);
   water::Weather means;
   for (std::size_t m = 0; m < kMonths; ++m) {
-    const double twice = 2 * sum[m] / std::max(days[m], 1);
+    const double twice = 2 * et0_mm.at(m);
     const auto first = static_cast<float>(twice);
-    for (const float et0_mm : {first, static_cast<float>(twice - static_cast<double>(first))}) {
+    for (const float day_mm : {first, static_cast<float>(twice - static_cast<double>(first))}) {
       means.month.push_back(static_cast<std::uint8_t>(m));
-      means.et0_mm.push_back(et0_mm);
+      means.et0_mm.push_back(day_mm);
       means.rain_mm.push_back(0);
     }
   }
@@ -79,7 +73,7 @@ water::Weather monthlyMeans(const water::Weather& weather) {
 std::optional<water::WaterPlan> lightWater(const std::optional<water::WaterPlan>& plan) {
   if (!plan || !plan->weather) return std::nullopt;
   water::WaterPlan light;
-  light.weather = std::make_shared<const water::Weather>(monthlyMeans(*plan->weather));
+  light.weather = std::make_shared<const water::Weather>(twoDaysAMonth(*plan->weather));
   return light;
 }
 
@@ -162,7 +156,7 @@ std::optional<Limit> SizeTrial::building(const TankGeometry& tank, const works::
   const SearchLimits& limits = project_.search;
   const lining::Quantities quantities = lining::quantities(tank, project_);
   const works::LabourInput input{tank, project_, quantities, platform};
-  candidate.cement_bags = orderOf(quantities, "cement_bags");
+  candidate.cement_bags = lining::orderOf(quantities, "cement_bags");
   Days days;
   if (project_.works) {
     const std::vector<works::Labour> labour = works::labour(input);

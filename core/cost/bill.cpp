@@ -1,7 +1,7 @@
 #include "core/cost/bill_lines.h"
+#include "core/project/field_access.h"
 
 #include <algorithm>
-#include <array>
 #include <cstddef>
 #include <string_view>
 #include <utility>
@@ -65,13 +65,11 @@ bool isIncomplete(const LineTerms& terms, const CostLine& line) {
 }
 
 void addMissingCarriers(const std::vector<CostLine>& lines, std::vector<std::string>& missing) {
-  constexpr std::array<std::pair<Carrier, const char*>, 3> carriers{
-      {{Carrier::porter, "porter"}, {Carrier::mule, "mule"}, {Carrier::trolley, "trolley"}}};
-  for (const auto& [carrier, name] : carriers) {
-    const bool is_missing = std::any_of(lines.begin(), lines.end(), [by = carrier](const CostLine& line) {
+  for (const Carrier by : {Carrier::porter, Carrier::mule, Carrier::trolley}) {
+    const bool is_missing = std::any_of(lines.begin(), lines.end(), [by](const CostLine& line) {
       return line.carriage && line.carriage->by == by && line.carriage->loads > 0 && !line.carriage->amount;
     });
-    if (is_missing) missing.emplace_back(name);
+    if (is_missing) missing.push_back(std::get<std::string>(access::Kind<Carrier>::get(by)));
   }
 }
 

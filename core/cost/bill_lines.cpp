@@ -7,7 +7,6 @@ namespace core::cost {
 namespace {
 
 constexpr double kLitresPerM3 = 1000;
-constexpr double kFenceFromRim_m = 1;
 
 struct KnownItem {
   std::string_view item, unit;
@@ -26,15 +25,6 @@ constexpr std::array<KnownItem, kKnown> kItems{{{"cement_bags", "bag", Group::ma
                                                 {"source_pipe", "m", Group::materials, "weight.pipe"},
                                                 {"field_pipe", "m", Group::materials, "weight.pipe"},
                                                 {"fence", "m", Group::materials, "weight.fence"}}};
-
-double length(const std::vector<RoutePoint>& route) {
-  return route.size() < 2 ? 0 : route.back().distance_m - route.front().distance_m;
-}
-
-/// Around the opening, a step away from it.
-double fenceLength(const geometry::TankGeometry& g) {
-  return g.outline().perimeter(g.clearOffset(g.depth()) + kFenceFromRim_m);
-}
 
 std::optional<double> usualWeight(const KnownItem& item, const Lining& lining) {
   if (item.item == "cement_bags") return lining.cement_bag_kg;
@@ -90,10 +80,11 @@ KnownQuantities knownQuantities(const BillInput& input) {
   known[Known::labourer] = input.labourer_days;
   known[Known::mason] = input.mason_days;
   if (const auto& delivery = input.project.delivery) {
-    known[Known::source_pipe] = length(delivery->source.route);
-    known[Known::field_pipe] = length(delivery->field.route);
+    known[Known::source_pipe] = routeLength(delivery->source.route);
+    known[Known::field_pipe] = routeLength(delivery->field.route);
   }
-  if (input.project.site.fence_planned.value_or(false)) known[Known::fence] = fenceLength(input.geometry);
+  if (input.project.site.fence_planned.value_or(false))
+    known[Known::fence] = works::fenceLength(input.geometry);
   return known;
 }
 

@@ -16,11 +16,8 @@ namespace {
 /// Months whose mean rain is below half of ET0. @source fao_growing_period
 std::vector<int> dryMonths(const water::Weather& weather) {
   constexpr double kShareOfEt0 = 0.5;
-  std::array<double, kMonths> rain{}, et0{};
-  for (std::size_t day = 0; day < weather.days(); ++day) {
-    rain.at(weather.month[day]) += weather.rain_mm[day];
-    et0.at(weather.month[day]) += weather.et0_mm[day];
-  }
+  const std::array<double, kMonths> rain = water::monthlyMeans(weather, weather.rain_mm);
+  const std::array<double, kMonths> et0 = water::monthlyMeans(weather, weather.et0_mm);
   std::vector<int> months;
   for (std::size_t month = 0; month < kMonths; ++month) {
     if (rain[month] < kShareOfEt0 * et0[month]) months.push_back(static_cast<int>(month));

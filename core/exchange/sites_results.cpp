@@ -11,13 +11,6 @@ namespace {
 
 using std::string_view;
 
-std::optional<double> cementBags(const lining::Quantities& quantities) {
-  for (const lining::Material& material : quantities.materials) {
-    if (material.id == "cement_bags") return material.order;
-  }
-  return std::nullopt;
-}
-
 int countOf(const Plan& plan, Severity severity) {
   return static_cast<int>(std::count_if(plan.findings.begin(), plan.findings.end(),
                                         [&](const Finding& f) { return f.severity == severity; }));
@@ -26,7 +19,7 @@ int countOf(const Plan& plan, Severity severity) {
 void putFigures(SiteResult& result, const Plan& plan) {
   result.full_volume_m3 = plan.tank.full_volume_m3;
   result.usable_volume_m3 = plan.tank.usable_volume_m3;
-  result.cement_bags = cementBags(plan.quantities);
+  result.cement_bags = lining::orderOf(plan.quantities, "cement_bags");
   if (plan.works) result.person_days = plan.works->person_days;
   if (plan.cost && plan.cost->bill.missing.empty()) {
     result.cost = plan.cost->bill.total;

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <stdexcept>
 
 namespace core::lining {
 namespace {
@@ -149,6 +150,13 @@ Quantities quantities(const geometry::TankGeometry& geometry, const Project& pro
   }
   q.customary = compareBill(geometry, q, project);
   return q;
+}
+
+double orderOf(const Quantities& quantities, std::string_view material_id) {
+  for (const Material& material : quantities.materials) {
+    if (material.id == material_id) return material.order;
+  }
+  throw std::logic_error("no material " + std::string(material_id));
 }
 
 }  // namespace core::lining

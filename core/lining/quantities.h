@@ -5,6 +5,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace core::lining {
@@ -92,5 +93,8 @@ struct Quantities {
 
 /// @pre geometry was made from the same tank and lining
 Quantities quantities(const geometry::TankGeometry& geometry, const Project& project);
+
+/// What is to be bought of one material, in its unit. @throws std::logic_error when there is none of that id
+double orderOf(const Quantities& quantities, std::string_view material_id);
 
 }  // namespace core::lining

@@ -20,6 +20,11 @@ struct RoutePoint {
   bool operator==(const RoutePoint&) const = default;
 };
 
+/// Level length of a pipe's way [m]; 0 when none was entered.
+inline double routeLength(const std::vector<RoutePoint>& route) {
+  return route.size() < 2 ? 0 : route.back().distance_m - route.front().distance_m;
+}
+
 struct Pipe {
   PipeGrade grade = PipeGrade::pe80;
   double outside_mm = 32;

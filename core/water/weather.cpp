@@ -25,4 +25,15 @@ Weather weatherYears(const Climate& climate, const WeatherPlace& place) {
                                             : generate(climate, place, climate.years);
 }
 
+std::array<double, kMonths> monthlyMeans(const Weather& weather, const std::vector<float>& column) {
+  std::array<double, kMonths> means{};
+  std::array<int, kMonths> days{};
+  for (std::size_t d = 0; d < weather.days(); ++d) {
+    means.at(weather.month[d]) += column[d];
+    ++days.at(weather.month[d]);
+  }
+  for (std::size_t m = 0; m < kMonths; ++m) means[m] /= std::max(days[m], 1);
+  return means;
+}
+
 }  // namespace core::water

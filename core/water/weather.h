@@ -3,6 +3,7 @@
 #include "core/base/problem.h"
 #include "core/project/water.h"
 
+#include <array>
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -38,6 +39,9 @@ struct Weather {
   std::size_t days() const { return rain_mm.size(); }
   std::size_t years() const { return year_start.empty() ? 0 : year_start.size() - 1; }
 };
+
+/// Mean of a column of the weather over all days of each month, January first; 0 for a month without a day.
+std::array<double, kMonths> monthlyMeans(const Weather& weather, const std::vector<float>& column);
 
 /// True when rain, wet days and both temperatures are known for all months, or there is a record.
 bool isClimateKnown(const Climate& climate);

@@ -22,17 +22,6 @@ bool isWorkingDay(Day day, RestDay rest) {
   return rest == RestDay::none || weekday(sys_days(day)).iso_encoding() != static_cast<unsigned>(rest);
 }
 
-Day onOrAfter(Day day, RestDay rest) {
-  while (!isWorkingDay(day, rest)) day = addDays(day, 1);
-  return day;
-}
-
-Day finishOf(Day start, int working_days, RestDay rest) {
-  Day day = onOrAfter(start, rest);
-  for (int k = 1; k < working_days; ++k) day = onOrAfter(addDays(day, 1), rest);
-  return day;
-}
-
 Calendar::Calendar(RestDay rest, std::vector<ClosedDays> closed) : rest_(rest), closed_(std::move(closed)) {}
 
 bool Calendar::isWorked(Day day) const {

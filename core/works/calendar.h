@@ -14,10 +14,6 @@ Day addDays(Day day, int days);
 /// Days from `from` to `to`; below 0 when `to` comes first.
 int daysBetween(Day from, Day to);
 bool isWorkingDay(Day day, RestDay rest);
-/// `day` itself when it is worked, else the next day that is.
-Day onOrAfter(Day day, RestDay rest);
-/// Last day of `working_days` (at least 1) counted from a working day on.
-Day finishOf(Day start, int working_days, RestDay rest);
 
 /// An instant in quarters of a day since the start of 1970-01-01; a working day has four quarters.
 using Instant = std::int64_t;

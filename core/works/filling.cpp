@@ -28,18 +28,6 @@ struct Flows {
   double seepage_m = 0;                         ///< through the wetted lining
 };
 
-/// Mean daily ET0 of each month over the weather years [mm]; 0 for a month without a day.
-std::array<double, kMonths> monthlyEt0(const water::Weather& weather) {
-  std::array<double, kMonths> sum{};
-  std::array<int, kMonths> days{};
-  for (std::size_t d = 0; d < weather.days(); ++d) {
-    sum.at(weather.month[d]) += weather.et0_mm[d];
-    ++days.at(weather.month[d]);
-  }
-  for (std::size_t m = 0; m < kMonths; ++m) sum[m] /= std::max(days[m], 1);
-  return sum;
-}
-
 void addInflow(const Project& project, Flows& flows) {
   const std::optional<double>& entered = project.works.value().fill_inflow_l_per_day;
   if (entered) {
@@ -57,7 +45,7 @@ void addInflow(const Project& project, Flows& flows) {
 
 void addLosses(const Losses& losses, const water::Weather& weather, Flows& flows) {
   const double open = losses.open_water_kc * (1 - losses.cover_percent / kPercent);
-  flows.evaporation_m = monthlyEt0(weather);
+  flows.evaporation_m = water::monthlyMeans(weather, weather.et0_mm);
   for (double& depth : flows.evaporation_m) depth *= open / kMmPerM;
   flows.seepage_m = losses.seepage_mm_day / kMmPerM;
 }
@@ -213,13 +201,18 @@ Filling filling(const TankGeometry& geometry, const Project& project, const wate
   return filling;
 }
 
-std::optional<int> daysToFill(const TankGeometry& geometry, const Project& project,
-                              const water::WaterPlan* water, Day start) {
+FillTime fillTime(const TankGeometry& geometry, const Project& project, const water::WaterPlan* water,
+                  Day start) {
   Filling filling;
   filling.start = start;
   fillUp(geometry, flowsOf(project, water), project.works.value().fill_most_rise_m_per_day, filling);
-  if (!filling.full_on) return std::nullopt;
-  return static_cast<int>(filling.days.size());
+  return {static_cast<int>(filling.days.size()), filling.full_on.has_value()};
+}
+
+std::optional<int> daysToFill(const TankGeometry& geometry, const Project& project,
+                              const water::WaterPlan* water, Day start) {
+  const FillTime time = fillTime(geometry, project, water, start);
+  return time.ends_full ? std::optional(time.days) : std::nullopt;
 }
 
 }  // namespace core::works

@@ -62,6 +62,14 @@ struct FillingDates {
 Filling filling(const geometry::TankGeometry& geometry, const Project& project, const water::WaterPlan* water,
                 const FillingDates& dates);
 
+/// How long the first filling takes.
+struct FillTime {
+  int days = 0;  ///< as far as they are reckoned, at most 366; 0: no inflow is known
+  bool ends_full = false;
+};
+FillTime fillTime(const geometry::TankGeometry& geometry, const Project& project,
+                  const water::WaterPlan* water, Day start);
+
 /// Days until full from `start` on; nothing when not within a year or no inflow is known. To lay the bar.
 std::optional<int> daysToFill(const geometry::TankGeometry& geometry, const Project& project,
                               const water::WaterPlan* water, Day start);

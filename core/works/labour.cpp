@@ -33,11 +33,6 @@ Figure plus(Figure a, const Figure& b, double factor) {
   return a;
 }
 
-/// Length of a pipe's way; nothing when none was entered.
-double routeLength(const std::vector<RoutePoint>& route) {
-  return route.size() < 2 ? 0 : route.back().distance_m - route.front().distance_m;
-}
-
 class Lines {
 public:
   explicit Lines(const LabourInput& input)
@@ -168,9 +163,8 @@ private:
     if (has_trap || project_.site.silt_trap_planned.value_or(false))
       add("silt_trap", 1, "job", inForce("silt_trap"), kMason, masonShareOfBed());
     if (delivery) add("overflow", 1, "job", inForce("overflow"), kMason, masonShareOfBed());
-    const double opening = geometry_.clearOffset(geometry_.depth());
     if (project_.site.fence_planned.value_or(false))
-      add("fence", geometry_.outline().perimeter(opening + kFenceBeyond_m), "m", inForce("fence"));
+      add("fence", fenceLength(geometry_), "m", inForce("fence"));
   }
 
   void water() {
@@ -189,6 +183,10 @@ private:
 
 std::vector<Labour> labour(const LabourInput& input) {
   return Lines(input).all();
+}
+
+double fenceLength(const geometry::TankGeometry& geometry) {
+  return geometry.outline().perimeter(geometry.clearOffset(geometry.depth()) + kFenceBeyond_m);
 }
 
 double masonShareOfPlaster() {

@@ -33,6 +33,9 @@ struct Labour {
 /// Labour of all tasks in the order of work. Left out: what the plan has none of (no pipes, no fence).
 std::vector<Labour> labour(const LabourInput& input);
 
+/// Length of a fence all round the opening, a metre away from it [m]. @source own
+double fenceLength(const geometry::TankGeometry& geometry);
+
 /// Skilled share of the people on a coat or the stone bed.
 /// @source cpwd_plaster: mason 0.074 of 0.260; rate_norms_2073: 1 of 4.5
 double masonShareOfPlaster();

@@ -2,6 +2,7 @@
 
 #include "core/project/fields.h"
 #include "core/works/rates.h"
+#include "core/works/task_list.h"
 
 #include <algorithm>
 #include <cmath>
@@ -36,17 +37,9 @@ struct CoatCrew {
   }
 };
 
-/// Of several wishes for one task the last one counts.
-int peopleFor(const std::string& task, const core::Works& works) {
-  int people = works.plasterers;
-  for (const TaskWish& wish : works.wishes) {
-    if (wish.task == task) people = wish.people.value_or(works.plasterers);
-  }
-  return people;
-}
-
 CoatCrew crewFor(const std::string& task, const core::Works& works) {
-  const int people = peopleFor(task, works);
+  const TaskWish* wish = wishFor(works, task);
+  const int people = wish != nullptr ? wish->people.value_or(works.plasterers) : works.plasterers;
   return {people, std::min(works.masons, people), works.hours_per_day, works.coat_hours};
 }
 

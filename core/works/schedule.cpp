@@ -154,19 +154,13 @@ std::vector<Day> coatDays(const Laid& laid, std::size_t coats) {
   return days;
 }
 
-/// How long filling takes from a day on, as far as it is reckoned.
-FillBar fillBar(const WorksInput& input, Day start) {
-  const FillingDates dates{.last_coat = addDays(start, -1), .last_cure = start, .start = start};
-  const Filling f = filling(input.labour.geometry, input.labour.project, input.water, dates);
-  return {std::max(1, static_cast<int>(f.days.size())), f.full_on.has_value()};
-}
-
 /// Laid out with one day of filling to learn when it starts, then with as many as it takes from then on.
 Laid layWithFilling(const WorksInput& input, const std::vector<Labour>& labour, const Calendar& calendar,
                     Day start) {
   Laid laid = lay(taskList(input.labour, labour, {}), calendar, start);
   if (!laid.tasks.find("fill")) return laid;
-  const FillBar fill = fillBar(input, Calendar::dayOf(laid.at("fill").early_start));
+  const FillTime fill = fillTime(input.labour.geometry, input.labour.project, input.water,
+                                 Calendar::dayOf(laid.at("fill").early_start));
   return fill.days > 1 || fill.ends_full ? lay(taskList(input.labour, labour, fill), calendar, start) : laid;
 }
 
@@ -255,6 +249,10 @@ Works worksPlan(const WorksInput& input) {
   result.digging_days_by_norm = pit_m3 * rate("digging.norm").typical;
   result.digging_days_by_practice = pit_m3 * rate("digging.practice").typical;
   return result;
+}
+
+bool isWork(const Task& task) {
+  return !task.is_mark && task.id != "planting";
 }
 
 const Task* findTask(const Works& works, std::string_view id) {

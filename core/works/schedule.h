@@ -87,6 +87,9 @@ Problems check(const core::Works& works);
 /// stands beside it. @pre input.labour.project.works is there, check(works) is empty
 Works worksPlan(const WorksInput& input);
 
+/// True for what belongs to the works: the planting follows them, a mark is no work.
+bool isWork(const Task& task);
+
 /// The task with `id`; null when there is none.
 const Task* findTask(const Works& works, std::string_view id);
 

@@ -28,7 +28,7 @@ bool isWaiting(std::string_view id) {
 
 class Builder {
 public:
-  Builder(const LabourInput& input, const std::vector<Labour>& labour, const FillBar& fill)
+  Builder(const LabourInput& input, const std::vector<Labour>& labour, const FillTime& fill)
       : works_(*input.project.works), coats_(input.project.lining.coats), labour_(labour), fill_(fill) {}
 
   TaskList build() {
@@ -48,7 +48,7 @@ private:
   const core::Works& works_;
   const std::vector<Coat>& coats_;
   const std::vector<Labour>& labour_;
-  FillBar fill_;
+  FillTime fill_;
   TaskList list_;
   std::optional<std::size_t> last_;  // of the row that waits for one another
   std::optional<std::size_t> first_coat_, last_coat_;
@@ -59,13 +59,7 @@ private:
     return found == labour_.end() ? nullptr : &*found;
   }
 
-  const TaskWish* wish(std::string_view id) const {
-    const TaskWish* last = nullptr;
-    for (const TaskWish& wish : works_.wishes) {
-      if (wish.task == id) last = &wish;
-    }
-    return last;
-  }
+  const TaskWish* wish(std::string_view id) const { return wishFor(works_, id); }
 
   int peopleFor(std::string_view id) const {
     const TaskWish* wished = wish(id);
@@ -168,7 +162,7 @@ private:
 
   void addFill() {
     if (!last_coat_) return;
-    const std::size_t fill = addWaiting("fill", fill_.days);
+    const std::size_t fill = addWaiting("fill", std::max(1, fill_.days));
     const int after = std::max(1, std::min(coats_.back().cure_days, works_.fill_within_days));
     link(last_coat_, fill, LinkKind::finish_start, (after - 1) * kQuarters, Clock::calendar);
     if (!list_.beside.empty()) link(list_.beside.back(), fill);
@@ -193,6 +187,14 @@ private:
 
 }  // namespace
 
+const TaskWish* wishFor(const core::Works& works, std::string_view task) {
+  const TaskWish* last = nullptr;
+  for (const TaskWish& wish : works.wishes) {
+    if (wish.task == task) last = &wish;
+  }
+  return last;
+}
+
 std::optional<std::size_t> TaskList::find(std::string_view id) const {
   const auto found =
       std::find_if(activities.begin(), activities.end(), [id](const Activity& a) { return a.id == id; });
@@ -200,7 +202,7 @@ std::optional<std::size_t> TaskList::find(std::string_view id) const {
   return static_cast<std::size_t>(found - activities.begin());
 }
 
-TaskList taskList(const LabourInput& input, const std::vector<Labour>& labour, const FillBar& fill) {
+TaskList taskList(const LabourInput& input, const std::vector<Labour>& labour, const FillTime& fill) {
   return Builder(input, labour, fill).build();
 }
 

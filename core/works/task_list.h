@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/works/filling.h"
 #include "core/works/labour.h"
 #include "core/works/network.h"
 #include "core/works/schedule.h"
@@ -12,6 +13,9 @@
 
 namespace core::works {
 
+/// What someone wishes for a task: of several the last one. Null when there is none.
+const TaskWish* wishFor(const core::Works& works, std::string_view task);
+
 /// All tasks of the works with their crews and arrows, before there are dates.
 struct TaskList {
   std::vector<Activity> activities;
@@ -21,13 +25,6 @@ struct TaskList {
   std::vector<std::string> wishes_unused;
 
   std::optional<std::size_t> find(std::string_view id) const;
-};
-
-/// How long the first filling takes.
-struct FillBar {
-  int days = 1;  ///< as far as they are reckoned
-  /// It gets full within them; else there is no leak test.
-  bool ends_full = false;
 };
 
 /// Tasks with their times.
@@ -47,7 +44,9 @@ struct Laid {
 /// - trap, overflow and fence are made one after the other from the day after the first coat; water is let in
 ///   when they stand;
 /// - filling starts on the last day of curing or of the window, whichever comes first, and planting with it.
+/// - a filling that cannot be reckoned stands with its first day, and one that does not get full has no leak
+/// test;
 /// - spoil is carried all the time that the pit is dug, by as few people as do it.
-TaskList taskList(const LabourInput& input, const std::vector<Labour>& labour, const FillBar& fill);
+TaskList taskList(const LabourInput& input, const std::vector<Labour>& labour, const FillTime& fill);
 
 }  // namespace core::works
