@@ -40,17 +40,10 @@ QString inCurrency(const QString& title, const Content& content) {
   return currency.isEmpty() ? title : QStringLiteral("%1 (%2)").arg(title, currency);
 }
 
-/// In the unit that the price is for, whatever the reader measures in.
-QString quantityText(const CostLine& item, const Formatter& format) {
-  if (item.unit == "bag") return words::amount(item.quantity, item.unit, format);
-  if (item.unit == "piece" || item.unit == "job") return format.number(item.quantity, Unit::none, 0);
-  if (item.unit == "person_day") return format.quantity(item.quantity, Unit::person_day, 1);
-  return format.number(item.quantity, Unit::none, 1) + QChar::Nbsp + words::costUnitName(item.unit);
-}
-
 std::vector<Cell> lineRow(const CostLine& item, const Formatter& format) {
-  return {words::priceItemName(item.item), quantityText(item, format), bare(item.price, format),
-          bare(item.amount, format),       bare(item.own, format),     bare(item.cash, format)};
+  return {words::priceItemName(item.item), words::costQuantity(item.quantity, item.unit, format),
+          bare(item.price, format),        bare(item.amount, format),
+          bare(item.own, format),          bare(item.cash, format)};
 }
 
 void addGroup(Rows& rows, const Bill& bill, const char* group, const QString& name, double sum,

@@ -22,11 +22,11 @@ struct Page {
   FrameText frame;
 };
 
-/// Last day of the works; the planting follows them and is none of them.
+/// Last day of the works.
 core::works::Day lastDay(const std::vector<core::works::Task>& tasks) {
   core::works::Day last = tasks.front().finish;
   for (const core::works::Task& task : tasks) {
-    if (!task.is_mark && task.id != "planting") last = std::max(last, task.finish);
+    if (core::works::isWork(task)) last = std::max(last, task.finish);
   }
   return last;
 }

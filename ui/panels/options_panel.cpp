@@ -76,17 +76,22 @@ OptionsPanel::OptionsPanel(Document& document, QWidget* parent)
 
 void OptionsPanel::makeComparePage() {
   QVBoxLayout* layout = addPage(tr("Side by side"));
+  table_ = new OptionsTable(document(), this);
+  parts_ = new QSplitter(Qt::Vertical, this);
+  parts_->setChildrenCollapsible(false);
+  parts_->addWidget(table_);
+  layout->addWidget(parts_, 1);
+}
+
+void OptionsPanel::makeView() {
   view_ = makePitView(this);
   view_->setObjectName(QStringLiteral("options.view"));
   view_->setAccessibleName(tr("The options side by side at one scale"));
   view_->setMinimumHeight(kLeastView_px);
-  table_ = new OptionsTable(document(), this);
-  auto* parts = new QSplitter(Qt::Vertical, this);
-  parts->setChildrenCollapsible(false);
-  parts->addWidget(view_);
-  parts->addWidget(table_);
-  parts->setSizes({1000, 1100});  // shared out by what there is
-  layout->addWidget(parts, 1);
+  view_->setDark(isDark());
+  parts_->insertWidget(0, view_);
+  parts_->setSizes({1000, 1100});  // shared out by what there is
+  showNames();
 }
 
 void OptionsPanel::makeSearchPage() {
@@ -180,23 +185,17 @@ void OptionsPanel::adopt(const Candidate& candidate) {
 }
 
 Candidate OptionsPanel::present() const {
-  const core::Project& project = document().project();
-  const core::Plan& plan = document().plan();
-  Candidate now;
-  now.length_m = project.tank.shape == core::Shape::round ? project.tank.diameter_m : project.tank.length_m;
-  now.width_m = project.tank.width_m;
-  now.depth_m = project.tank.depth_m;
-  now.full_volume_m3 = plan.tank.full_volume_m3;
-  for (const core::lining::Material& m : plan.quantities.materials) {
-    if (m.id == "cement_bags") now.cement_bags = m.order;
-  }
-  if (plan.cost) now.cost = plan.cost->bill.total;
-  if (plan.water) now.years_in_ten = plan.water->years_in_ten;
-  return now;
+  return core::compare::presentSize(document().project(), document().plan());
 }
 
 void OptionsPanel::setFormatter(const Formatter& format) {
   table_->setFormatter(format);
+  if (view_ != nullptr) showNames();
+  PagedPanel::setFormatter(format);
+}
+
+/// The name of each tank stands before it.
+void OptionsPanel::showNames() {
   view_->setDimensionText([this](const core::geometry::Dimension& dimension) {
     const std::size_t number = QString::fromStdString(dimension.id).section(QLatin1Char('_'), -1).toUInt();
     std::size_t seen = 0;
@@ -205,17 +204,17 @@ void OptionsPanel::setFormatter(const Formatter& format) {
     }
     return QString::fromStdString(core::optionLetter(std::max<std::size_t>(number, 1) - 1));
   });
-  PagedPanel::setFormatter(format);
 }
 
 void OptionsPanel::showEvent(QShowEvent* event) {
   PagedPanel::showEvent(event);
+  if (view_ == nullptr) makeView();
   redraw_.start();
 }
 
 void OptionsPanel::refreshMore() {
+  if (table_ != nullptr) table_->refresh();
   if (view_ == nullptr) return;
-  table_->refresh();
   view_->setDark(isDark());
   if (isVisible()) redraw_.start();
 }

@@ -8,6 +8,7 @@
 
 class QProgressBar;
 class QPushButton;
+class QSplitter;
 
 namespace ui {
 
@@ -32,7 +33,8 @@ protected:
 
 private:
   OptionsTable* table_ = nullptr;
-  PitView* view_ = nullptr;
+  QSplitter* parts_ = nullptr;
+  PitView* view_ = nullptr;  // made when the panel is first looked at: a 3D view takes time and memory
   QTimer redraw_;
   SearchWorker worker_;
   core::compare::SearchResult result_;
@@ -43,6 +45,8 @@ private:
 
   void makeComparePage();
   void makeSearchPage();
+  void makeView();
+  void showNames();
   void drawSideBySide();
   void startSearch();
   void endSearch();

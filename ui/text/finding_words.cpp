@@ -88,13 +88,7 @@ QString coatCrewSmall(const Values& v) {
       QCoreApplication::translate(
           "ui::words", "%1 must be placed in one go, within the day. People entered for it: %2; needed: %3.")
           .arg(v.layer("coat"), v.whole("people"), v.whole("needed"));
-  if (!v.has("full_m3")) return text;
-  return text + u' ' +
-         sizeForCrew({.plan_factor = 0,  // not told
-                      .length_m = v.number("length_m"),
-                      .width_m = v.number("width_m"),
-                      .full_volume_m3 = v.number("full_m3")},
-                     v.format());
+  return withSizeForCrew(text, v);
 }
 
 QString pitLadder(const Values& v) {

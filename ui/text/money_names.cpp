@@ -81,10 +81,9 @@ QString costUnitName(std::string_view unit) {
 }
 
 QString costQuantity(double quantity, std::string_view unit, const Formatter& format) {
+  if (unit == "bag" || unit == "piece") return amount(quantity, unit, format);
   if (unit == "person_day") return format.quantity(quantity, core::Unit::person_day, 1);
-  if (unit == "m") return format.quantity(quantity, core::Unit::metre, 0);
-  if (unit == "job") return format.integer(int(quantity)) + QLatin1Char(' ') + costUnitName(unit);
-  return amount(quantity, unit, format);
+  return format.number(quantity, core::Unit::none, unit == "job" ? 0 : 1) + QChar::Nbsp + costUnitName(unit);
 }
 
 QString carrierName(core::Carrier carrier) {

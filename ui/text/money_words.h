@@ -20,7 +20,8 @@ QString money(double amount, const core::Project& project, const Formatter& form
 /// Also what stands in Bill::missing for a carrier. An item of one's own comes back as it stands.
 QString priceItemName(std::string_view item);
 QString costUnitName(std::string_view unit);  ///< bag, m3, piece, person_day, m, job
-/// A quantity of the bill with its unit: "43 bags", "141.2 person-days".
+/// A quantity of the bill in the unit that its price is for, whatever the reader measures in: "43 bags",
+/// "141.2 person-days", "4.9 m³"; pieces bare.
 QString costQuantity(double quantity, std::string_view unit, const Formatter& format);
 QString carrierName(core::Carrier carrier);
 QString liningName(core::LiningKind lining);

@@ -27,14 +27,9 @@ QString personDays(double days, const Formatter& format) {
   return format.quantity(days, core::Unit::person_day, 1);
 }
 
-/// The planting follows the works and is none of them.
-bool isWork(const Task& task) {
-  return !task.is_mark && task.id != "planting";
-}
-
 QString fromTo(const Works& works, const Formatter& format) {
   std::vector<Task> tasks;
-  std::ranges::copy_if(works.schedule, std::back_inserter(tasks), isWork);
+  std::ranges::copy_if(works.schedule, std::back_inserter(tasks), core::works::isWork);
   if (tasks.empty()) return say(QT_TRANSLATE_NOOP("ui::words", "There is nothing to do yet."));
   const auto first = std::ranges::min(tasks, {}, &Task::start).start;
   const auto last = std::ranges::max(tasks, {}, &Task::finish).finish;

@@ -22,12 +22,7 @@ QString masonsFew(const Values& v) {
                             "%1 needs more hands that lay plaster with skill. Masons entered: %2; needed to "
                             "put it on in one go: %3."))
           .arg(v.layer("coat"), v.whole("masons"), v.whole("needed"));
-  if (!v.has("full_m3")) return text;
-  const core::works::SizeForCrew size{.plan_factor = 0,  // not told
-                                      .length_m = v.number("length_m"),
-                                      .width_m = v.number("width_m"),
-                                      .full_volume_m3 = v.number("full_m3")};
-  return text + u' ' + sizeForCrew(size, v.format());
+  return withSizeForCrew(text, v);
 }
 
 QString coatWaits(const Values& v) {
@@ -216,6 +211,15 @@ constexpr std::array kWorksSentences{
 };
 
 }  // namespace
+
+QString withSizeForCrew(const QString& sentence, const Values& values) {
+  if (!values.has("full_m3")) return sentence;
+  const core::works::SizeForCrew size{.plan_factor = 0,  // not told
+                                      .length_m = values.number("length_m"),
+                                      .width_m = values.number("width_m"),
+                                      .full_volume_m3 = values.number("full_m3")};
+  return sentence + u' ' + sizeForCrew(size, values.format());
+}
 
 std::span<const SentenceOf> worksSentences() {
   return kWorksSentences;

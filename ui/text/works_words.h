@@ -23,6 +23,8 @@ QString dayCount(double days, const Formatter& format);
 QString masonsAmong(int count, const Formatter& format);  ///< "3 of them masons"
 /// What tank a crew could plaster in one go, rounded down: "These people could plaster ...".
 QString sizeForCrew(const core::works::SizeForCrew& size, const Formatter& format);
+/// A finding's sentence with that size behind it, when the finding has one.
+QString withSizeForCrew(const QString& sentence, const Values& values);
 /// What is measured in the records: "Digging"; dry_to_wet or a choice of records.work[].work.
 QString recordedName(std::string_view work);
 /// A figure of it with its unit: "0.62 person-days per m³".
