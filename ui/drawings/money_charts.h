@@ -44,6 +44,8 @@ void drawSpread(QPainter& painter, const QRectF& box_mm, const core::Project& pr
                 std::optional<int> marked_driver = {});
 std::optional<int> driverAt(const QRectF& box_mm, QPointF at, const core::Project& project,
                             const core::cost::Spread& spread, const Formatter& format, const Style& style);
+/// Height that leaves each driver its name [mm].
+double spreadHeight_mm(const core::cost::Spread& spread);
 QString driverReading(const core::cost::Spread& spread, int driver, const Formatter& format);
 
 /// Money (or bags) against years in ten without a dry day (or water held); the present tank is a cross.

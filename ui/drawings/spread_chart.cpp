@@ -24,7 +24,8 @@ constexpr Stroke kMedian{0.9};
 constexpr double kSpreadBar_mm = 4;
 constexpr double kShareHatch_mm = 1.2;
 constexpr double kPercent = 100;
-constexpr double kStretch = 1.3;  // of the rows where there is room
+constexpr double kStretch = 1.3;                      // of the rows where there is room
+constexpr double kOutcome_mm = 46, kDriver_mm = 5.5;  // of the picture: alone, and more for each driver
 
 void addBand(Chart& chart, const QRectF& room) {
   chart.fill(rectangle(room), chart.colours().band);
@@ -211,6 +212,10 @@ void drawSpread(QPainter& painter, const QRectF& box_mm, const core::Project& pr
   if (marked_driver && *marked_driver >= 0 && *marked_driver < layout.rows.count)
     chart.line(rectangle(layout.rows.row(*marked_driver)), kMarkLine, chart.colours().marked);
   chart.paint(painter);
+}
+
+double spreadHeight_mm(const Spread& spread) {
+  return kOutcome_mm + kDriver_mm * static_cast<double>(spread.drivers.size());
 }
 
 std::optional<int> driverAt(const QRectF& box_mm, QPointF at, const core::Project&, const Spread& spread,

@@ -23,7 +23,7 @@ using core::cost::Spread;
 using Rows = std::vector<std::vector<Cell>>;
 
 constexpr double kLeastShare = 0.005;  // shows as 0 %
-constexpr double kSpread_mm = 68, kPercent = 100;
+constexpr double kPercent = 100;
 
 void addSpreads(Sheet& sheet, const Content& content) {
   Rows rows;
@@ -81,9 +81,10 @@ void addDrivers(Sheet& sheet, const Content& content) {
 
 void addPictures(Sheet& sheet, const Content& content) {
   for (const Spread& spread : content.plan.ranges->spreads) {
-    sheet.drawing(kSpread_mm, [&content, &spread](QPainter& painter, const QRectF& box) {
-      drawings::drawSpread(painter, box, content.project, spread, content.format, {});
-    });
+    sheet.drawing(drawings::spreadHeight_mm(spread),
+                  [&content, &spread](QPainter& painter, const QRectF& box) {
+                    drawings::drawSpread(painter, box, content.project, spread, content.format, {});
+                  });
     sheet.space(2);
   }
 }

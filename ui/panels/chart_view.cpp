@@ -66,6 +66,8 @@ void ChartView::mark(std::optional<int> place) {
 }
 
 void ChartView::changed() {
+  if (chart_.height_mm)
+    area_->setMinimumHeight(int(std::ceil((chart_.height_mm() + 2 * kMargin_mm) * pixelsPerMm())));
   mark(marked_);
 }
 

@@ -16,6 +16,8 @@ struct Chart {
   std::function<QString(int place)> reading;
   std::function<int()> places;
   std::function<int()> columns = [] { return 0; };  ///< places in a row; 0: all places are one row
+  /// Room it asks for; nothing: as much as there is.
+  std::function<double()> height_mm = {};
   /// A place was clicked, or Enter pressed on it.
   std::function<void(int place)> picked = {};
   /// A place is dragged sideways; `is_done` when it is let go.

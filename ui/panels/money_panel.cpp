@@ -149,6 +149,7 @@ void MoneyPanel::makeRangesPage() {
   };
   chart.reading = [this](int driver) { return drawings::driverReading(spread(), driver, format()); };
   chart.places = [this] { return int(spread().drivers.size()); };
+  chart.height_mm = [this] { return drawings::spreadHeight_mm(spread()); };
   spread_ = addChart(QStringLiteral("spread"), std::move(chart), kLeastChart_px);
   connect(outcome_, &QComboBox::currentIndexChanged, this, [this] { spread_->changed(); });
   addTable("ranges.inputs", tr("How far each may lie from the value in force"), kFewRows);
