@@ -5,930 +5,930 @@
     <name>Drawings</name>
     <message>
         <source>Cove, radius %1</source>
-        <translation type="unfinished">Media caña, radio %1</translation>
+        <translation>Media caña, radio %1</translation>
     </message>
     <message>
         <source>%1, %2 thick</source>
         <comment>layer and its thickness</comment>
-        <translation type="unfinished">%1, %2 de espesor</translation>
+        <translation>%1, %2 de espesor</translation>
     </message>
     <message>
         <source>Undisturbed ground</source>
-        <translation type="unfinished">Terreno sin remover</translation>
+        <translation>Terreno sin remover</translation>
     </message>
     <message>
         <source>%1 mm</source>
-        <translation type="unfinished">%1 mm</translation>
+        <translation>%1 mm</translation>
     </message>
     <message>
         <source>clear length %1</source>
-        <translation type="unfinished">largo interior %1</translation>
+        <translation>largo interior %1</translation>
     </message>
     <message>
         <source>clear width %1</source>
-        <translation type="unfinished">ancho interior %1</translation>
+        <translation>ancho interior %1</translation>
     </message>
     <message>
         <source>clear diameter %1</source>
-        <translation type="unfinished">diámetro interior %1</translation>
+        <translation>diámetro interior %1</translation>
     </message>
     <message>
         <source>clear floor length %1</source>
-        <translation type="unfinished">largo interior del piso %1</translation>
+        <translation>largo interior del piso %1</translation>
     </message>
     <message>
         <source>clear floor width %1</source>
-        <translation type="unfinished">ancho interior del piso %1</translation>
+        <translation>ancho interior del piso %1</translation>
     </message>
     <message>
         <source>clear floor diameter %1</source>
-        <translation type="unfinished">diámetro interior del piso %1</translation>
+        <translation>diámetro interior del piso %1</translation>
     </message>
     <message>
         <source>clear rim length %1</source>
-        <translation type="unfinished">largo interior en el borde %1</translation>
+        <translation>largo interior en el borde %1</translation>
     </message>
     <message>
         <source>clear rim width %1</source>
-        <translation type="unfinished">ancho interior en el borde %1</translation>
+        <translation>ancho interior en el borde %1</translation>
     </message>
     <message>
         <source>clear rim diameter %1</source>
-        <translation type="unfinished">diámetro interior en el borde %1</translation>
+        <translation>diámetro interior en el borde %1</translation>
     </message>
     <message>
         <source>pit top length %1</source>
-        <translation type="unfinished">largo de la excavación arriba %1</translation>
+        <translation>largo de la excavación arriba %1</translation>
     </message>
     <message>
         <source>pit top width %1</source>
-        <translation type="unfinished">ancho de la excavación arriba %1</translation>
+        <translation>ancho de la excavación arriba %1</translation>
     </message>
     <message>
         <source>pit top diameter %1</source>
-        <translation type="unfinished">diámetro de la excavación arriba %1</translation>
+        <translation>diámetro de la excavación arriba %1</translation>
     </message>
     <message>
         <source>A</source>
         <comment>letter of the section</comment>
-        <translation type="unfinished">A</translation>
+        <translation>A</translation>
     </message>
     <message>
         <source>Scale 1 : %1</source>
-        <translation type="unfinished">Escala 1 : %1</translation>
+        <translation>Escala 1 : %1</translation>
     </message>
     <message>
         <source>rim and ground: 0</source>
-        <translation type="unfinished">borde y suelo: 0</translation>
+        <translation>borde y suelo: 0</translation>
     </message>
     <message>
         <source>overflow: %1 down</source>
-        <translation type="unfinished">rebosadero: %1 abajo</translation>
+        <translation>rebosadero: %1 abajo</translation>
     </message>
     <message>
         <source>pit floor: %1 down</source>
-        <translation type="unfinished">fondo de la excavación: %1 abajo</translation>
+        <translation>fondo de la excavación: %1 abajo</translation>
     </message>
     <message>
         <source>pit floor diameter %1</source>
-        <translation type="unfinished">diámetro del fondo de la excavación %1</translation>
+        <translation>diámetro del fondo de la excavación %1</translation>
     </message>
     <message>
         <source>pit floor width %1</source>
-        <translation type="unfinished">ancho del fondo de la excavación %1</translation>
+        <translation>ancho del fondo de la excavación %1</translation>
     </message>
     <message>
         <source>clear depth %1</source>
-        <translation type="unfinished">profundidad interior %1</translation>
+        <translation>profundidad interior %1</translation>
     </message>
     <message>
         <source>pit depth %1</source>
-        <translation type="unfinished">profundidad de la excavación %1</translation>
+        <translation>profundidad de la excavación %1</translation>
     </message>
     <message>
         <source>corner peg at the pit edge, or centre</source>
-        <translation type="unfinished">estaca de esquina en la orilla de la excavación, o centro</translation>
+        <translation>estaca de esquina en la orilla de la excavación, o centro</translation>
     </message>
     <message>
         <source>%1, at A-A</source>
-        <translation type="unfinished">%1, en A-A</translation>
+        <translation>%1, en A-A</translation>
     </message>
     <message>
         <source>mark on the string for the right angle, 3-4-5</source>
-        <translation type="unfinished">marca en el cordel para la escuadra, 3-4-5</translation>
+        <translation>marca en el cordel para la escuadra, 3-4-5</translation>
     </message>
     <message>
         <source>section</source>
-        <translation type="unfinished">corte</translation>
+        <translation>corte</translation>
     </message>
     <message>
         <source>offset peg, 1 m clear of the digging; A1 and A2 belong to A</source>
-        <translation type="unfinished">estaca apartada, a 1 m de la excavación; A1 y A2 son de A</translation>
+        <translation>estaca apartada, a 1 m de la excavación; A1 y A2 son de A</translation>
     </message>
     <message>
         <source>rim collar length %1</source>
-        <translation type="unfinished">largo del collar del borde %1</translation>
+        <translation>largo del collar del borde %1</translation>
     </message>
     <message>
         <source>rim collar width %1</source>
-        <translation type="unfinished">ancho del collar del borde %1</translation>
+        <translation>ancho del collar del borde %1</translation>
     </message>
     <message>
         <source>rim collar diameter %1</source>
-        <translation type="unfinished">diámetro del collar del borde %1</translation>
+        <translation>diámetro del collar del borde %1</translation>
     </message>
     <message>
         <source>clear floor: %1 down</source>
-        <translation type="unfinished">piso interior: %1 abajo</translation>
+        <translation>piso interior: %1 abajo</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
         <comment>quantity (unit)</comment>
-        <translation type="unfinished">%1 (%2)</translation>
+        <translation>%1 (%2)</translation>
     </message>
     <message>
         <source>source</source>
-        <translation type="unfinished">fuente</translation>
+        <translation>fuente</translation>
     </message>
     <message>
         <source>roof</source>
-        <translation type="unfinished">techo</translation>
+        <translation>techo</translation>
     </message>
     <message>
         <source>ground</source>
-        <translation type="unfinished">terreno</translation>
+        <translation>terreno</translation>
     </message>
     <message>
         <source>rain on the tank</source>
-        <translation type="unfinished">lluvia sobre el tanque</translation>
+        <translation>lluvia sobre el tanque</translation>
     </message>
     <message>
         <source>people</source>
-        <translation type="unfinished">personas</translation>
+        <translation>personas</translation>
     </message>
     <message>
         <source>animals</source>
-        <translation type="unfinished">animales</translation>
+        <translation>animales</translation>
     </message>
     <message>
         <source>beds</source>
-        <translation type="unfinished">camas</translation>
+        <translation>camas</translation>
     </message>
     <message>
         <source>Left bar, comes in:</source>
-        <translation type="unfinished">Barra izquierda, entra:</translation>
+        <translation>Barra izquierda, entra:</translation>
     </message>
     <message>
         <source>Right bar, needed:</source>
-        <translation type="unfinished">Barra derecha, se necesita:</translation>
+        <translation>Barra derecha, se necesita:</translation>
     </message>
     <message>
         <source>missing</source>
-        <translation type="unfinished">falta</translation>
+        <translation>falta</translation>
     </message>
     <message>
         <source>in %1, needed %2</source>
         <comment>amounts of water in a month</comment>
-        <translation type="unfinished">entran %1, se necesitan %2</translation>
+        <translation>entran %1, se necesitan %2</translation>
     </message>
     <message>
         <source>missing %1</source>
-        <translation type="unfinished">faltan %1</translation>
+        <translation>faltan %1</translation>
     </message>
     <message>
         <source>Enter the weather, what brings water and what needs it, to see them month by month.</source>
-        <translation type="unfinished">Anote el clima, lo que trae agua y lo que la necesita, para verlos mes por mes.</translation>
+        <translation>Anote el clima, lo que trae agua y lo que la necesita, para verlos mes por mes.</translation>
     </message>
     <message>
         <source>Water in a month</source>
-        <translation type="unfinished">Agua en un mes</translation>
+        <translation>Agua en un mes</translation>
     </message>
     <message>
         <source>8 years in ten</source>
-        <translation type="unfinished">8 años de cada diez</translation>
+        <translation>8 años de cada diez</translation>
     </message>
     <message>
         <source>middle year</source>
-        <translation type="unfinished">año intermedio</translation>
+        <translation>año intermedio</translation>
     </message>
     <message>
         <source>all years</source>
-        <translation type="unfinished">todos los años</translation>
+        <translation>todos los años</translation>
     </message>
     <message>
         <source>the last %1, not to be taken out</source>
-        <translation type="unfinished">los últimos %1, que no se deben sacar</translation>
+        <translation>los últimos %1, que no se deben sacar</translation>
     </message>
     <message>
         <source>full: %1</source>
-        <translation type="unfinished">lleno: %1</translation>
+        <translation>lleno: %1</translation>
     </message>
     <message>
         <source>Enter the weather to see how the water in the tank rises and falls.</source>
-        <translation type="unfinished">Anote el clima para ver cómo sube y baja el agua en el tanque.</translation>
+        <translation>Anote el clima para ver cómo sube y baja el agua en el tanque.</translation>
     </message>
     <message>
         <source>Water in the tank</source>
-        <translation type="unfinished">Agua en el tanque</translation>
+        <translation>Agua en el tanque</translation>
     </message>
     <message>
         <source>under %1</source>
-        <translation type="unfinished">menos de %1</translation>
+        <translation>menos de %1</translation>
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished">%1 a %2</translation>
+        <translation>%1 a %2</translation>
     </message>
     <message>
         <source>Years in ten in which the water lasts:</source>
-        <translation type="unfinished">Años de cada diez en que alcanza el agua:</translation>
+        <translation>Años de cada diez en que alcanza el agua:</translation>
     </message>
     <message>
         <source>target</source>
-        <translation type="unfinished">meta</translation>
+        <translation>meta</translation>
     </message>
     <message>
         <source>this tank and its beds</source>
-        <translation type="unfinished">este tanque y sus camas</translation>
+        <translation>este tanque y sus camas</translation>
     </message>
     <message>
         <source>target %1</source>
-        <translation type="unfinished">meta %1</translation>
+        <translation>meta %1</translation>
     </message>
     <message>
         <source>Enter the beds to see what size of tank waters how much of them.</source>
-        <translation type="unfinished">Anote las camas de cultivo para ver qué tamaño de tanque riega cuántas.</translation>
+        <translation>Anote las camas de cultivo para ver qué tamaño de tanque riega cuántas.</translation>
     </message>
     <message>
         <source>The map is being worked out.</source>
-        <translation type="unfinished">Se está calculando el mapa.</translation>
+        <translation>Se está calculando el mapa.</translation>
     </message>
     <message>
         <source>Enter the weather and the beds to see what size of tank waters how much of them.</source>
-        <translation type="unfinished">Anote el clima y las camas de cultivo para ver qué tamaño de tanque riega cuántas.</translation>
+        <translation>Anote el clima y las camas de cultivo para ver qué tamaño de tanque riega cuántas.</translation>
     </message>
     <message>
         <source>Area of the beds</source>
-        <translation type="unfinished">Área de las camas</translation>
+        <translation>Área de las camas</translation>
     </message>
     <message>
         <source>Water when the tank is full</source>
-        <translation type="unfinished">Agua con el tanque lleno</translation>
+        <translation>Agua con el tanque lleno</translation>
     </message>
     <message>
         <source>being refined</source>
-        <translation type="unfinished">se está afinando</translation>
+        <translation>se está afinando</translation>
     </message>
     <message>
         <source>this tank: %1</source>
-        <translation type="unfinished">este tanque: %1</translation>
+        <translation>este tanque: %1</translation>
     </message>
     <message>
         <source>enough: %1</source>
-        <translation type="unfinished">basta: %1</translation>
+        <translation>basta: %1</translation>
     </message>
     <message>
         <source>Enter the weather and what needs water to see how large a tank is enough.</source>
-        <translation type="unfinished">Anote el clima y lo que necesita agua para ver qué tamaño de tanque basta.</translation>
+        <translation>Anote el clima y lo que necesita agua para ver qué tamaño de tanque basta.</translation>
     </message>
     <message>
         <source>Years in ten in which the water lasts</source>
-        <translation type="unfinished">Años de cada diez en que alcanza el agua</translation>
+        <translation>Años de cada diez en que alcanza el agua</translation>
     </message>
     <message>
         <source>the water lasts in %1 of %2 years</source>
-        <translation type="unfinished">el agua alcanza en %1 de %2 años</translation>
+        <translation>el agua alcanza en %1 de %2 años</translation>
     </message>
     <message>
         <source>%1 %2</source>
         <comment>part of an amount</comment>
-        <translation type="unfinished">%1 %2</translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>%1: no water comes in.</source>
-        <translation type="unfinished">%1: no entra agua.</translation>
+        <translation>%1: no entra agua.</translation>
     </message>
     <message>
         <source>%1: %2 come in (%3).</source>
-        <translation type="unfinished">%1: entran %2 (%3).</translation>
+        <translation>%1: entran %2 (%3).</translation>
     </message>
     <message>
         <source>Nothing is needed.</source>
-        <translation type="unfinished">No se necesita nada.</translation>
+        <translation>No se necesita nada.</translation>
     </message>
     <message>
         <source>%1 are needed (%2).</source>
-        <translation type="unfinished">Se necesitan %1 (%2).</translation>
+        <translation>Se necesitan %1 (%2).</translation>
     </message>
     <message>
         <source>%1 of it are missing, on %2.</source>
-        <translation type="unfinished">De eso faltan %1, en %2.</translation>
+        <translation>De eso faltan %1, en %2.</translation>
     </message>
     <message>
         <source>%1: half of the years hold %2 or more; one year in ten less than %3</source>
-        <translation type="unfinished">%1: la mitad de los años hay %2 o más; un año de cada diez, menos de %3</translation>
+        <translation>%1: la mitad de los años hay %2 o más; un año de cada diez, menos de %3</translation>
     </message>
     <message>
         <source>Tank of %1, beds of %2: %3</source>
-        <translation type="unfinished">Tanque de %1, camas de %2: %3</translation>
+        <translation>Tanque de %1, camas de %2: %3</translation>
     </message>
     <message>
         <source>Tank of %1: %2</source>
-        <translation type="unfinished">Tanque de %1: %2</translation>
+        <translation>Tanque de %1: %2</translation>
     </message>
     <message>
         <source>Time since it was full</source>
-        <translation type="unfinished">Tiempo desde que estaba lleno</translation>
+        <translation>Tiempo desde que estaba lleno</translation>
     </message>
     <message>
         <source>Minutes since it was full</source>
-        <translation type="unfinished">Minutos desde que estaba lleno</translation>
+        <translation>Minutos desde que estaba lleno</translation>
     </message>
     <message>
         <source>%1 min</source>
         <comment>minutes</comment>
-        <translation type="unfinished">%1 min</translation>
+        <translation>%1 min</translation>
     </message>
     <message>
         <source>the line draws no lower than %1 over the floor</source>
-        <translation type="unfinished">la tubería no saca agua más abajo de %1 sobre el piso</translation>
+        <translation>la tubería no saca agua más abajo de %1 sobre el piso</translation>
     </message>
     <message>
         <source>drawn down after %1</source>
-        <translation type="unfinished">vaciado después de %1</translation>
+        <translation>vaciado después de %1</translation>
     </message>
     <message>
         <source>The tank is not emptied through this line.</source>
-        <translation type="unfinished">El tanque no se vacía por esta tubería.</translation>
+        <translation>El tanque no se vacía por esta tubería.</translation>
     </message>
     <message>
         <source>How the tank empties is not known: %1.</source>
-        <translation type="unfinished">No se sabe cómo se vacía el tanque: %1.</translation>
+        <translation>No se sabe cómo se vacía el tanque: %1.</translation>
     </message>
     <message>
         <source>Water over the floor</source>
-        <translation type="unfinished">Agua sobre el piso</translation>
+        <translation>Agua sobre el piso</translation>
     </message>
     <message>
         <source>After %1 the water stands %2 over the floor</source>
-        <translation type="unfinished">Después de %1, el agua está a %2 sobre el piso</translation>
+        <translation>Después de %1, el agua está a %2 sobre el piso</translation>
     </message>
     <message>
         <source>pit edge</source>
-        <translation type="unfinished">orilla de la excavación</translation>
+        <translation>orilla de la excavación</translation>
     </message>
     <message>
         <source>platform edge, level %1</source>
-        <translation type="unfinished">orilla de la plataforma, nivel %1</translation>
+        <translation>orilla de la plataforma, nivel %1</translation>
     </message>
     <message>
         <source>cut face, up to the ground</source>
-        <translation type="unfinished">cara del corte, sube hasta el terreno</translation>
+        <translation>cara del corte, sube hasta el terreno</translation>
     </message>
     <message>
         <source>fill face, down to the ground</source>
-        <translation type="unfinished">cara del relleno, baja hasta el terreno</translation>
+        <translation>cara del relleno, baja hasta el terreno</translation>
     </message>
     <message>
         <source>platform edge</source>
-        <translation type="unfinished">orilla de la plataforma</translation>
+        <translation>orilla de la plataforma</translation>
     </message>
     <message>
         <source>natural ground, level (%1)</source>
-        <translation type="unfinished">terreno natural, nivel (%1)</translation>
+        <translation>terreno natural, nivel (%1)</translation>
     </message>
     <message>
         <source>fall %1</source>
-        <translation type="unfinished">pendiente %1</translation>
+        <translation>pendiente %1</translation>
     </message>
     <message>
         <source>N</source>
         <comment>north</comment>
-        <translation type="unfinished">N</translation>
+        <translation>N</translation>
     </message>
     <message>
         <source>spoil heap</source>
-        <translation type="unfinished">montón de tierra sacada</translation>
+        <translation>montón de tierra sacada</translation>
     </message>
     <message>
         <source>%1 to the pit</source>
-        <translation type="unfinished">%1 hasta la excavación</translation>
+        <translation>%1 hasta la excavación</translation>
     </message>
     <message>
         <source>No flow: %1.</source>
-        <translation type="unfinished">No corre agua: %1.</translation>
+        <translation>No corre agua: %1.</translation>
     </message>
     <message>
         <source>Tank full, no flow: %1.</source>
-        <translation type="unfinished">Tanque lleno, no corre agua: %1.</translation>
+        <translation>Tanque lleno, no corre agua: %1.</translation>
     </message>
     <message>
         <source>Tank nearly empty, no flow: %1.</source>
-        <translation type="unfinished">Tanque casi vacío, no corre agua: %1.</translation>
+        <translation>Tanque casi vacío, no corre agua: %1.</translation>
     </message>
     <message>
         <source>pipe</source>
-        <translation type="unfinished">tubería</translation>
+        <translation>tubería</translation>
     </message>
     <message>
         <source>still water</source>
-        <translation type="unfinished">agua quieta</translation>
+        <translation>agua quieta</translation>
     </message>
     <message>
         <source>head, tank full</source>
-        <translation type="unfinished">carga, tanque lleno</translation>
+        <translation>carga, tanque lleno</translation>
     </message>
     <message>
         <source>head</source>
-        <translation type="unfinished">carga</translation>
+        <translation>carga</translation>
     </message>
     <message>
         <source>head, nearly empty</source>
-        <translation type="unfinished">carga, casi vacío</translation>
+        <translation>carga, casi vacío</translation>
     </message>
     <message>
         <source>suction</source>
-        <translation type="unfinished">succión</translation>
+        <translation>succión</translation>
     </message>
     <message>
         <source>high point</source>
-        <translation type="unfinished">punto alto</translation>
+        <translation>punto alto</translation>
     </message>
     <message>
         <source>Enter the way of the pipe to see the head of the water along it.</source>
-        <translation type="unfinished">Anote el recorrido de la tubería para ver la carga del agua a lo largo de ella.</translation>
+        <translation>Anote el recorrido de la tubería para ver la carga del agua a lo largo de ella.</translation>
     </message>
     <message>
         <source>Level from the rim</source>
-        <translation type="unfinished">Nivel desde el borde</translation>
+        <translation>Nivel desde el borde</translation>
     </message>
     <message>
         <source>Distance along the line</source>
-        <translation type="unfinished">Distancia a lo largo de la tubería</translation>
+        <translation>Distancia a lo largo de la tubería</translation>
     </message>
     <message>
         <source>%1 along: pipe level with the rim</source>
-        <translation type="unfinished">A %1 de recorrido: tubería a ras del borde</translation>
+        <translation>A %1 de recorrido: tubería a ras del borde</translation>
     </message>
     <message>
         <source>%1 along: pipe %2 over the rim</source>
-        <translation type="unfinished">A %1 de recorrido: tubería %2 sobre el borde</translation>
+        <translation>A %1 de recorrido: tubería %2 sobre el borde</translation>
     </message>
     <message>
         <source>%1 along: pipe %2 under the rim</source>
-        <translation type="unfinished">A %1 de recorrido: tubería %2 bajo el borde</translation>
+        <translation>A %1 de recorrido: tubería %2 bajo el borde</translation>
     </message>
     <message>
         <source>%1, suction %2</source>
-        <translation type="unfinished">%1, succión %2</translation>
+        <translation>%1, succión %2</translation>
     </message>
     <message>
         <source>%1, head %2</source>
-        <translation type="unfinished">%1, carga %2</translation>
+        <translation>%1, carga %2</translation>
     </message>
     <message>
         <source>level with the rim</source>
-        <translation type="unfinished">a ras del borde</translation>
+        <translation>a ras del borde</translation>
     </message>
     <message>
         <source>%1 over the rim</source>
-        <translation type="unfinished">%1 sobre el borde</translation>
+        <translation>%1 sobre el borde</translation>
     </message>
     <message>
         <source>%1 down</source>
-        <translation type="unfinished">%1 abajo</translation>
+        <translation>%1 abajo</translation>
     </message>
     <message>
         <source>rim: 0</source>
-        <translation type="unfinished">borde: 0</translation>
+        <translation>borde: 0</translation>
     </message>
     <message>
         <source>sill: %1</source>
-        <translation type="unfinished">umbral: %1</translation>
+        <translation>umbral: %1</translation>
     </message>
     <message>
         <source>lip: %1</source>
-        <translation type="unfinished">labio: %1</translation>
+        <translation>labio: %1</translation>
     </message>
     <message>
         <source>in a storm: %1</source>
-        <translation type="unfinished">en un aguacero: %1</translation>
+        <translation>en un aguacero: %1</translation>
     </message>
     <message>
         <source>when blocked: %1</source>
-        <translation type="unfinished">si se tapa: %1</translation>
+        <translation>si se tapa: %1</translation>
     </message>
     <message>
         <source>The water level in a storm is not known: %1.</source>
-        <translation type="unfinished">No se sabe el nivel del agua en un aguacero: %1.</translation>
+        <translation>No se sabe el nivel del agua en un aguacero: %1.</translation>
     </message>
     <message>
         <source>The water level when the overflow is blocked is not known: %1.</source>
-        <translation type="unfinished">No se sabe el nivel del agua con el rebosadero tapado: %1.</translation>
+        <translation>No se sabe el nivel del agua con el rebosadero tapado: %1.</translation>
     </message>
     <message>
         <source>freeboard left %1</source>
-        <translation type="unfinished">borde libre que queda %1</translation>
+        <translation>borde libre que queda %1</translation>
     </message>
     <message>
         <source>over the rim by %1</source>
-        <translation type="unfinished">%1 por encima del borde</translation>
+        <translation>%1 por encima del borde</translation>
     </message>
     <message>
         <source>There is no room between the overflow and the rim to draw.</source>
-        <translation type="unfinished">Entre el rebosadero y el borde no hay lugar para dibujar.</translation>
+        <translation>Entre el rebosadero y el borde no hay lugar para dibujar.</translation>
     </message>
     <message>
         <source>heights to scale, lengths not</source>
-        <translation type="unfinished">alturas a escala, largos no</translation>
+        <translation>alturas a escala, largos no</translation>
     </message>
     <message>
         <source>rim and platform: 0</source>
-        <translation type="unfinished">borde y plataforma: 0</translation>
+        <translation>borde y plataforma: 0</translation>
     </message>
     <message>
         <source>natural ground</source>
-        <translation type="unfinished">terreno natural</translation>
+        <translation>terreno natural</translation>
     </message>
     <message>
         <source>tank empty</source>
-        <translation type="unfinished">tanque vacío</translation>
+        <translation>tanque vacío</translation>
     </message>
     <message>
         <source>tank full and leaking</source>
-        <translation type="unfinished">tanque lleno y con fuga</translation>
+        <translation>tanque lleno y con fuga</translation>
     </message>
     <message>
         <source>No slip was searched for.</source>
-        <translation type="unfinished">No se buscó ningún deslizamiento.</translation>
+        <translation>No se buscó ningún deslizamiento.</translation>
     </message>
     <message>
         <source>No slip was found: the ground down the fall does not make a sound section.</source>
-        <translation type="unfinished">No se halló ningún deslizamiento: el terreno ladera abajo no forma un corte válido.</translation>
+        <translation>No se halló ningún deslizamiento: el terreno ladera abajo no forma un corte válido.</translation>
     </message>
     <message>
         <source>No slip was found: the ground down the fall is level.</source>
-        <translation type="unfinished">No se halló ningún deslizamiento: el terreno ladera abajo es llano.</translation>
+        <translation>No se halló ningún deslizamiento: el terreno ladera abajo es llano.</translation>
     </message>
     <message>
         <source>No slip was found: no circle through this ground has a factor.</source>
-        <translation type="unfinished">No se halló ningún deslizamiento: ningún círculo por este terreno tiene un factor.</translation>
+        <translation>No se halló ningún deslizamiento: ningún círculo por este terreno tiene un factor.</translation>
     </message>
     <message>
         <source>The search for a slip was stopped.</source>
-        <translation type="unfinished">Se detuvo la búsqueda de deslizamientos.</translation>
+        <translation>Se detuvo la búsqueda de deslizamientos.</translation>
     </message>
     <message>
         <source>load %1</source>
-        <translation type="unfinished">sobrecarga %1</translation>
+        <translation>sobrecarga %1</translation>
     </message>
     <message>
         <source>factor %1</source>
-        <translation type="unfinished">factor %1</translation>
+        <translation>factor %1</translation>
     </message>
     <message>
         <source>radius %1</source>
-        <translation type="unfinished">radio %1</translation>
+        <translation>radio %1</translation>
     </message>
     <message>
         <source>water in the ground</source>
-        <translation type="unfinished">agua en el terreno</translation>
+        <translation>agua en el terreno</translation>
     </message>
     <message>
         <source>P1 stands inward of Q1, P2 of Q2, and so on</source>
-        <translation type="unfinished">P1 está más adentro que Q1, P2 que Q2, y así sigue</translation>
+        <translation>P1 está más adentro que Q1, P2 que Q2, y así sigue</translation>
     </message>
     <message>
         <source>%1 %2</source>
         <comment>month and year</comment>
-        <translation type="unfinished">%1 %2</translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>water in the evening</source>
-        <translation type="unfinished">agua al anochecer</translation>
+        <translation>agua al anochecer</translation>
     </message>
     <message>
         <source>wall under wet sacks</source>
-        <translation type="unfinished">pared bajo costales mojados</translation>
+        <translation>pared bajo costales mojados</translation>
     </message>
     <message>
         <source>filling starts</source>
-        <translation type="unfinished">empieza el llenado</translation>
+        <translation>empieza el llenado</translation>
     </message>
     <message>
         <source>should start by</source>
-        <translation type="unfinished">debe empezar a más tardar</translation>
+        <translation>debe empezar a más tardar</translation>
     </message>
     <message>
         <source>full on %1</source>
-        <translation type="unfinished">lleno el %1</translation>
+        <translation>lleno el %1</translation>
     </message>
     <message>
         <source>not full within a year</source>
-        <translation type="unfinished">no se llena en un año</translation>
+        <translation>no se llena en un año</translation>
     </message>
     <message>
         <source>Enter what flows into the tank to see how it fills for the first time.</source>
-        <translation type="unfinished">Anote el agua que entra al tanque para ver cómo se llena por primera vez.</translation>
+        <translation>Anote el agua que entra al tanque para ver cómo se llena por primera vez.</translation>
     </message>
     <message>
         <source>Height over the floor</source>
-        <translation type="unfinished">Altura sobre el piso</translation>
+        <translation>Altura sobre el piso</translation>
     </message>
     <message>
         <source>this tank</source>
-        <translation type="unfinished">este tanque</translation>
+        <translation>este tanque</translation>
     </message>
     <message>
         <source>most water</source>
-        <translation type="unfinished">el de más agua</translation>
+        <translation>el de más agua</translation>
     </message>
     <message>
         <source>cheapest that meets the target</source>
-        <translation type="unfinished">el más barato que cumple la meta</translation>
+        <translation>el más barato que cumple la meta</translation>
     </message>
     <message>
         <source>fewest bags that meet the target</source>
-        <translation type="unfinished">el de menos bolsas que cumple la meta</translation>
+        <translation>el de menos bolsas que cumple la meta</translation>
     </message>
     <message>
         <source>Cost</source>
-        <translation type="unfinished">Costo</translation>
+        <translation>Costo</translation>
     </message>
     <message>
         <source>Bags of cement</source>
-        <translation type="unfinished">Bolsas de cemento</translation>
+        <translation>Bolsas de cemento</translation>
     </message>
     <message>
         <source>No size is within the limits.</source>
-        <translation type="unfinished">Ningún tamaño está dentro de los límites.</translation>
+        <translation>Ningún tamaño está dentro de los límites.</translation>
     </message>
     <message>
         <source>Search the sizes to see which are worth their price.</source>
-        <translation type="unfinished">Busque entre los tamaños para ver cuáles valen lo que cuestan.</translation>
+        <translation>Busque entre los tamaños para ver cuáles valen lo que cuestan.</translation>
     </message>
     <message>
         <source>building it, spread over its life</source>
-        <translation type="unfinished">hacerlo, repartido en los años que dura</translation>
+        <translation>hacerlo, repartido en los años que dura</translation>
     </message>
     <message>
         <source>upkeep</source>
-        <translation type="unfinished">mantenimiento</translation>
+        <translation>mantenimiento</translation>
     </message>
     <message>
         <source>Enter the prices of linings to see what each costs a year.</source>
-        <translation type="unfinished">Anote los precios de los revestimientos para ver cuánto cuesta cada uno al año.</translation>
+        <translation>Anote los precios de los revestimientos para ver cuánto cuesta cada uno al año.</translation>
     </message>
     <message>
         <source>Cost a year</source>
-        <translation type="unfinished">Costo anual equivalente</translation>
+        <translation>Costo anual equivalente</translation>
     </message>
     <message>
         <source>goods and carrying</source>
-        <translation type="unfinished">compras y acarreo</translation>
+        <translation>compras y acarreo</translation>
     </message>
     <message>
         <source>wages</source>
-        <translation type="unfinished">pago de jornales</translation>
+        <translation>pago de jornales</translation>
     </message>
     <message>
         <source>Enter prices and when the works start to see when money is needed.</source>
-        <translation type="unfinished">Anote los precios y cuándo empieza la obra para ver cuándo se necesita dinero.</translation>
+        <translation>Anote los precios y cuándo empieza la obra para ver cuándo se necesita dinero.</translation>
     </message>
     <message>
         <source>Money needed up to then</source>
-        <translation type="unfinished">Dinero necesario hasta ese día</translation>
+        <translation>Dinero necesario hasta ese día</translation>
     </message>
     <message>
         <source>Money needed on the day</source>
-        <translation type="unfinished">Dinero necesario ese día</translation>
+        <translation>Dinero necesario ese día</translation>
     </message>
     <message>
         <source>when it rises, the outcome rises</source>
         <comment>of an input</comment>
-        <translation type="unfinished">si sube, el resultado sube</translation>
+        <translation>si sube, el resultado sube</translation>
     </message>
     <message>
         <source>when it rises, the outcome falls</source>
         <comment>of an input</comment>
-        <translation type="unfinished">si sube, el resultado baja</translation>
+        <translation>si sube, el resultado baja</translation>
     </message>
     <message>
         <source>goods and carrying %1</source>
         <comment>amount of money</comment>
-        <translation type="unfinished">compras y acarreo %1</translation>
+        <translation>compras y acarreo %1</translation>
     </message>
     <message>
         <source>wages %1</source>
         <comment>amount of money</comment>
-        <translation type="unfinished">pago de jornales %1</translation>
+        <translation>pago de jornales %1</translation>
     </message>
     <message>
         <source>together up to then %1</source>
         <comment>amount of money</comment>
-        <translation type="unfinished">en total hasta ese día %1</translation>
+        <translation>en total hasta ese día %1</translation>
     </message>
     <message>
         <source>%1: %2</source>
         <comment>date: amounts</comment>
-        <translation type="unfinished">%1: %2</translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>%1: %2 a year (building it %3, upkeep %4), lasts %5</source>
         <comment>lining: amounts, years</comment>
-        <translation type="unfinished">%1: %2 al año (hacerlo %3, mantenimiento %4), dura %5</translation>
+        <translation>%1: %2 al año (hacerlo %3, mantenimiento %4), dura %5</translation>
     </message>
     <message>
         <source>%1 a year for each %2</source>
         <comment>amount of money, volume</comment>
-        <translation type="unfinished">%1 al año por cada %2</translation>
+        <translation>%1 al año por cada %2</translation>
     </message>
     <message>
         <source>%1: %2 of the spread</source>
         <comment>input, percentage</comment>
-        <translation type="unfinished">%1: %2 de la variación</translation>
+        <translation>%1: %2 de la variación</translation>
     </message>
     <message>
         <source>%1 across, %2 deep</source>
         <comment>diameter, depth</comment>
-        <translation type="unfinished">%1 de diámetro, %2 de profundidad</translation>
+        <translation>%1 de diámetro, %2 de profundidad</translation>
     </message>
     <message>
         <source>%1 × %2 × %3</source>
         <comment>length, width, depth</comment>
-        <translation type="unfinished">%1 × %2 × %3</translation>
+        <translation>%1 × %2 × %3</translation>
     </message>
     <message>
         <source>%1 cannot be built.</source>
-        <translation type="unfinished">%1: no se puede construir.</translation>
+        <translation>%1: no se puede construir.</translation>
     </message>
     <message>
         <source>Add an option to see the tanks side by side.</source>
-        <translation type="unfinished">Agregue una opción para ver los tanques lado a lado.</translation>
+        <translation>Agregue una opción para ver los tanques lado a lado.</translation>
     </message>
     <message>
         <source>None of the options can be built.</source>
-        <translation type="unfinished">Ninguna de las opciones se puede construir.</translation>
+        <translation>Ninguna de las opciones se puede construir.</translation>
     </message>
     <message>
         <source>labourers</source>
-        <translation type="unfinished">peones</translation>
+        <translation>peones</translation>
     </message>
     <message>
         <source>masons</source>
-        <translation type="unfinished">albañiles</translation>
+        <translation>albañiles</translation>
     </message>
     <message>
         <source>people wetting</source>
-        <translation type="unfinished">personas que mojan</translation>
+        <translation>personas que mojan</translation>
     </message>
     <message>
         <source>goes on until %1 →</source>
-        <translation type="unfinished">sigue hasta el %1 →</translation>
+        <translation>sigue hasta el %1 →</translation>
     </message>
     <message>
         <source>Enter when the works start and who is there to see the people of each day.</source>
-        <translation type="unfinished">Anote cuándo empieza la obra y con quiénes se cuenta para ver las personas de cada día.</translation>
+        <translation>Anote cuándo empieza la obra y con quiénes se cuenta para ver las personas de cada día.</translation>
     </message>
     <message>
         <source>People on a day</source>
-        <translation type="unfinished">Personas en un día</translation>
+        <translation>Personas en un día</translation>
     </message>
     <message>
         <source>8 times in ten</source>
-        <translation type="unfinished">8 veces de cada diez</translation>
+        <translation>8 veces de cada diez</translation>
     </message>
     <message>
         <source>half of the times less</source>
-        <translation type="unfinished">la mitad de las veces, menos</translation>
+        <translation>la mitad de las veces, menos</translation>
     </message>
     <message>
         <source>all times</source>
-        <translation type="unfinished">todas las veces</translation>
+        <translation>todas las veces</translation>
     </message>
     <message>
         <source>as entered</source>
-        <translation type="unfinished">con lo anotado</translation>
+        <translation>con lo anotado</translation>
     </message>
     <message>
         <source>What the spread comes from:</source>
-        <translation type="unfinished">De dónde viene la variación:</translation>
+        <translation>De dónde viene la variación:</translation>
     </message>
     <message>
         <source>raises the outcome</source>
         <comment>an input that grows</comment>
-        <translation type="unfinished">hace subir el resultado</translation>
+        <translation>hace subir el resultado</translation>
     </message>
     <message>
         <source>lowers the outcome</source>
         <comment>an input that grows</comment>
-        <translation type="unfinished">hace bajar el resultado</translation>
+        <translation>hace bajar el resultado</translation>
     </message>
     <message>
         <source>How far the numbers may be off is not worked out yet.</source>
-        <translation type="unfinished">Todavía no se ha calculado cuánto pueden fallar los números.</translation>
+        <translation>Todavía no se ha calculado cuánto pueden fallar los números.</translation>
     </message>
     <message>
         <source>first coat as planned, and best</source>
-        <translation type="unfinished">primera capa según el plan, y la mejor semana</translation>
+        <translation>primera capa según el plan, y la mejor semana</translation>
     </message>
     <message>
         <source>first coat as planned</source>
-        <translation type="unfinished">primera capa según el plan</translation>
+        <translation>primera capa según el plan</translation>
     </message>
     <message>
         <source>best week</source>
-        <translation type="unfinished">mejor semana</translation>
+        <translation>mejor semana</translation>
     </message>
     <message>
         <source>Enter the weather to see in which weeks coats are likely to stay undisturbed.</source>
-        <translation type="unfinished">Anote el clima para ver en qué semanas es probable que las capas queden sin contratiempos.</translation>
+        <translation>Anote el clima para ver en qué semanas es probable que las capas queden sin contratiempos.</translation>
     </message>
     <message>
         <source>planned, best</source>
-        <translation type="unfinished">prevista, la mejor</translation>
+        <translation>prevista, la mejor</translation>
     </message>
     <message>
         <source>planned</source>
-        <translation type="unfinished">prevista</translation>
+        <translation>prevista</translation>
     </message>
     <message>
         <source>best</source>
-        <translation type="unfinished">la mejor</translation>
+        <translation>la mejor</translation>
     </message>
     <message>
         <source>Times in ten that coats of this week stay undisturbed</source>
-        <translation type="unfinished">Veces de cada diez en que las capas de esta semana quedan sin contratiempos</translation>
+        <translation>Veces de cada diez en que las capas de esta semana quedan sin contratiempos</translation>
     </message>
     <message>
         <source>no work on this day</source>
-        <translation type="unfinished">este día no se trabaja</translation>
+        <translation>este día no se trabaja</translation>
     </message>
     <message>
         <source>work</source>
-        <translation type="unfinished">trabajo</translation>
+        <translation>trabajo</translation>
     </message>
     <message>
         <source>no room to slip</source>
-        <translation type="unfinished">sin holgura</translation>
+        <translation>sin holgura</translation>
     </message>
     <message>
         <source>room to slip</source>
-        <translation type="unfinished">holgura</translation>
+        <translation>holgura</translation>
     </message>
     <message>
         <source>kept wet</source>
-        <translation type="unfinished">se mantiene mojado</translation>
+        <translation>se mantiene mojado</translation>
     </message>
     <message>
         <source>filling</source>
-        <translation type="unfinished">llenado</translation>
+        <translation>llenado</translation>
     </message>
     <message>
         <source>last day</source>
-        <translation type="unfinished">último día</translation>
+        <translation>último día</translation>
     </message>
     <message>
         <source>until %1</source>
-        <translation type="unfinished">hasta el %1</translation>
+        <translation>hasta el %1</translation>
     </message>
     <message>
         <source>%1: not before %2</source>
-        <translation type="unfinished">%1: no antes del %2</translation>
+        <translation>%1: no antes del %2</translation>
     </message>
     <message>
         <source>Enter when the works start and who is there to see their days.</source>
-        <translation type="unfinished">Anote cuándo empieza la obra y con quiénes se cuenta para ver los días de cada tarea.</translation>
+        <translation>Anote cuándo empieza la obra y con quiénes se cuenta para ver los días de cada tarea.</translation>
     </message>
     <message>
         <source>%1 labourer</source>
-        <translation type="unfinished">%1 peón</translation>
+        <translation>%1 peón</translation>
     </message>
     <message numerus="yes">
         <source>%1 labourers</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%1 peón</numerusform>
             <numerusform>%1 peones</numerusform>
         </translation>
     </message>
     <message>
         <source>%1 mason</source>
-        <translation type="unfinished">%1 albañil</translation>
+        <translation>%1 albañil</translation>
     </message>
     <message numerus="yes">
         <source>%1 masons</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%1 albañil</numerusform>
             <numerusform>%1 albañiles</numerusform>
         </translation>
     </message>
     <message>
         <source>%1 person wetting</source>
-        <translation type="unfinished">%1 persona que moja</translation>
+        <translation>%1 persona que moja</translation>
     </message>
     <message numerus="yes">
         <source>%1 people wetting</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%1 persona que moja</numerusform>
             <numerusform>%1 personas que mojan</numerusform>
         </translation>
@@ -936,10935 +936,10935 @@
     <message>
         <source>%1 (%2)</source>
         <comment>people (so many of them masons)</comment>
-        <translation type="unfinished">%1 (%2)</translation>
+        <translation>%1 (%2)</translation>
     </message>
     <message>
         <source>room to slip: %1</source>
-        <translation type="unfinished">holgura: %1</translation>
+        <translation>holgura: %1</translation>
     </message>
     <message>
         <source>%1: %2</source>
         <comment>last day of something</comment>
-        <translation type="unfinished">%1: %2</translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>%1: %2; %3</source>
         <comment>task: when and who; how far it may slip</comment>
-        <translation type="unfinished">%1: %2; %3</translation>
+        <translation>%1: %2; %3</translation>
     </message>
     <message>
         <source>%1 for wetting</source>
         <comment>litres of water</comment>
-        <translation type="unfinished">%1 para mojar</translation>
+        <translation>%1 para mojar</translation>
     </message>
     <message>
         <source>nobody</source>
-        <translation type="unfinished">nadie</translation>
+        <translation>nadie</translation>
     </message>
     <message>
         <source>%1: %2</source>
         <comment>date: people</comment>
-        <translation type="unfinished">%1: %2</translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>%1 flow in</source>
         <comment>litres</comment>
-        <translation type="unfinished">entran %1</translation>
+        <translation>entran %1</translation>
     </message>
     <message>
         <source>%1 are lost</source>
         <comment>litres</comment>
-        <translation type="unfinished">se pierden %1</translation>
+        <translation>se pierden %1</translation>
     </message>
     <message>
         <source>%1: %2. In the evening %3 over the floor, %4.</source>
         <comment>date: flows; level, volume</comment>
-        <translation type="unfinished">%1: %2. Al anochecer, %3 sobre el piso, %4.</translation>
+        <translation>%1: %2. Al anochecer, %3 sobre el piso, %4.</translation>
     </message>
     <message>
         <source>%1 to keep the %2 of wall above the water wet.</source>
-        <translation type="unfinished">%1 para mantener mojados los %2 de pared que quedan sobre el agua.</translation>
+        <translation>%1 para mantener mojados los %2 de pared que quedan sobre el agua.</translation>
     </message>
     <message>
         <source>Week from %1: undisturbed %2 times of %3; heavy rain %4, frost %5, heat or cold %6</source>
-        <translation type="unfinished">Semana desde el %1: sin contratiempos %2 veces de %3; lluvia fuerte %4, helada %5, calor o frío %6</translation>
+        <translation>Semana desde el %1: sin contratiempos %2 veces de %3; lluvia fuerte %4, helada %5, calor o frío %6</translation>
     </message>
     <message>
         <source>The person is %1 tall.</source>
-        <translation type="unfinished">La persona mide %1.</translation>
+        <translation>La persona mide %1.</translation>
     </message>
     <message>
         <source>cost not known</source>
-        <translation type="unfinished">costo desconocido</translation>
+        <translation>costo desconocido</translation>
     </message>
     <message>
         <source>%1: cost not known</source>
         <comment>lining</comment>
-        <translation type="unfinished">%1: costo desconocido</translation>
+        <translation>%1: costo desconocido</translation>
     </message>
 </context>
 <context>
     <name>Figures</name>
     <message>
         <source>diameter %1</source>
-        <translation type="unfinished">diámetro %1</translation>
+        <translation>diámetro %1</translation>
     </message>
     <message>
         <source>Source: %1</source>
-        <translation type="unfinished">Fuente: %1</translation>
+        <translation>Fuente: %1</translation>
     </message>
     <message>
         <source>%1: net %2, to order %3</source>
-        <translation type="unfinished">%1: neto %2, para pedir %3</translation>
+        <translation>%1: neto %2, para pedir %3</translation>
     </message>
     <message>
         <source>Holds, filled to the overflow</source>
-        <translation type="unfinished">Cabida, lleno hasta el rebosadero</translation>
+        <translation>Cabida, lleno hasta el rebosadero</translation>
     </message>
     <message>
         <source>%1 to the rim</source>
-        <translation type="unfinished">%1 hasta el borde</translation>
+        <translation>%1 hasta el borde</translation>
     </message>
     <message>
         <source>Prismoidal formula: depth ÷ 6 × (floor + 4 × middle + surface), all clear inside areas.</source>
-        <translation type="unfinished">Fórmula del prismoide: profundidad ÷ 6 × (piso + 4 × medio + superficie), todas áreas interiores.</translation>
+        <translation>Fórmula del prismoide: profundidad ÷ 6 × (piso + 4 × medio + superficie), todas áreas interiores.</translation>
     </message>
     <message>
         <source>Water depth %1, floor %2, water surface %3.</source>
-        <translation type="unfinished">Profundidad del agua %1, piso %2, superficie del agua %3.</translation>
+        <translation>Profundidad del agua %1, piso %2, superficie del agua %3.</translation>
     </message>
     <message>
         <source>Usable water</source>
-        <translation type="unfinished">Agua útil</translation>
+        <translation>Agua útil</translation>
     </message>
     <message>
         <source>Held to the overflow less what lies below the dead depth.</source>
-        <translation type="unfinished">Lo que cabe hasta el rebosadero menos lo que queda bajo la profundidad muerta.</translation>
+        <translation>Lo que cabe hasta el rebosadero menos lo que queda bajo la profundidad muerta.</translation>
     </message>
     <message>
         <source>%1 less %2 below %3.</source>
-        <translation type="unfinished">%1 menos %2 por debajo de %3.</translation>
+        <translation>%1 menos %2 por debajo de %3.</translation>
     </message>
     <message>
         <source>%1: shell %2, to mix %3, cement %4</source>
-        <translation type="unfinished">%1: volumen exacto %2, para mezclar %3, cemento %4</translation>
+        <translation>%1: volumen exacto %2, para mezclar %3, cemento %4</translation>
     </message>
     <message>
         <source>Placed plaster × %1 loose ingredients, shared out by the parts of the mix; cement weighs %2.</source>
-        <translation type="unfinished">Repello colocado × %1 de materiales sueltos, repartidos según las partes de la mezcla; el cemento pesa %2.</translation>
+        <translation>Repello colocado × %1 de materiales sueltos, repartidos según las partes de la mezcla; el cemento pesa %2.</translation>
     </message>
     <message>
         <source>Unevenness %1 on coat 1, waste %2, whole bags.</source>
-        <translation type="unfinished">Irregularidad %1 en la capa 1, desperdicio %2, bolsas enteras.</translation>
+        <translation>Irregularidad %1 en la capa 1, desperdicio %2, bolsas enteras.</translation>
     </message>
     <message>
         <source>Cement to order</source>
-        <translation type="unfinished">Cemento para pedir</translation>
+        <translation>Cemento para pedir</translation>
     </message>
     <message>
         <source>of %1 each</source>
-        <translation type="unfinished">de %1 cada una</translation>
+        <translation>de %1 cada una</translation>
     </message>
     <message>
         <source>From the exact shells and the mixes, with waste, sieving loss and the bulking of damp sand.</source>
-        <translation type="unfinished">De las capas exactas y las mezclas, con desperdicio, pérdida al cernir y abultamiento de la arena húmeda.</translation>
+        <translation>De las capas exactas y las mezclas, con desperdicio, pérdida al cernir y abultamiento de la arena húmeda.</translation>
     </message>
     <message>
         <source>Soil, sand and stone to bring</source>
-        <translation type="unfinished">Tierra, arena y piedra para traer</translation>
+        <translation>Tierra, arena y piedra para traer</translation>
     </message>
     <message>
         <source>Soil %1
 Sand %2
 Stone %3</source>
-        <translation type="unfinished">Tierra %1
+        <translation>Tierra %1
 Arena %2
 Piedra %3</translation>
     </message>
     <message>
         <source>Work</source>
-        <translation type="unfinished">Trabajo</translation>
+        <translation>Trabajo</translation>
     </message>
     <message>
         <source>People and dates are not part of this project.</source>
-        <translation type="unfinished">Este proyecto no tiene personas ni fechas.</translation>
+        <translation>Este proyecto no tiene personas ni fechas.</translation>
     </message>
     <message>
         <source>%1: %2 (%3 to %4)</source>
-        <translation type="unfinished">%1: %2 (%3 a %4)</translation>
+        <translation>%1: %2 (%3 a %4)</translation>
     </message>
     <message>
         <source>Start filling no later than</source>
-        <translation type="unfinished">Empezar a llenar a más tardar</translation>
+        <translation>Empezar a llenar a más tardar</translation>
     </message>
     <message>
         <source>%1: %2 to %3</source>
-        <translation type="unfinished">%1: %2 a %3</translation>
+        <translation>%1: %2 a %3</translation>
     </message>
     <message>
         <source>The clear inside, grown by all coats square to their faces and by the stone bed under the floor.</source>
-        <translation type="unfinished">El interior terminado, agrandado por todas las capas a escuadra con sus caras y por el lecho de piedra bajo el piso.</translation>
+        <translation>El interior terminado, agrandado por todas las capas a escuadra con sus caras y por el lecho de piedra bajo el piso.</translation>
     </message>
     <message>
         <source>Pit floor %1.</source>
-        <translation type="unfinished">Fondo de la excavación %1.</translation>
+        <translation>Fondo de la excavación %1.</translation>
     </message>
     <message>
         <source>Loose spoil %1.</source>
-        <translation type="unfinished">Tierra sacada, suelta: %1.</translation>
+        <translation>Tierra sacada, suelta: %1.</translation>
     </message>
     <message>
         <source>Pit to dig</source>
-        <translation type="unfinished">Excavación por cavar</translation>
+        <translation>Excavación por cavar</translation>
     </message>
     <message>
         <source>pit at ground %1, pit depth %2</source>
-        <translation type="unfinished">excavación a ras de suelo %1, profundidad de la excavación %2</translation>
+        <translation>excavación a ras de suelo %1, profundidad de la excavación %2</translation>
     </message>
     <message>
         <source>Finished clear inside</source>
-        <translation type="unfinished">Medidas interiores terminadas</translation>
+        <translation>Medidas interiores terminadas</translation>
     </message>
     <message>
         <source>floor %1
 rim %2
 clear depth %3</source>
-        <translation type="unfinished">piso %1
+        <translation>piso %1
 borde %2
 profundidad interior %3</translation>
     </message>
     <message>
         <source>What the water touches, after all coats. The walls lean out by batter × height.</source>
-        <translation type="unfinished">Lo que toca el agua, con todas las capas puestas. Las paredes se abren talud × altura.</translation>
+        <translation>Lo que toca el agua, con todas las capas puestas. Las paredes se abren talud × altura.</translation>
     </message>
     <message>
         <source>Floor %1, walls along the slope %2, opening at the rim %3.</source>
-        <translation type="unfinished">Piso %1, paredes por la inclinación %2, boca en el borde %3.</translation>
+        <translation>Piso %1, paredes por la inclinación %2, boca en el borde %3.</translation>
     </message>
     <message>
         <source>Latitude, weather, source and needs are not known yet: see the tab Water.</source>
-        <translation type="unfinished">Aún no se conocen la latitud, el clima, la fuente de agua y las necesidades: vea la pestaña Agua.</translation>
+        <translation>Aún no se conocen la latitud, el clima, la fuente de agua y las necesidades: vea la pestaña Agua.</translation>
     </message>
     <message>
         <source>Reference evapotranspiration %1 a year, rain %2.</source>
-        <translation type="unfinished">Evapotranspiración de referencia %1 al año, lluvia %2.</translation>
+        <translation>Evapotranspiración de referencia %1 al año, lluvia %2.</translation>
     </message>
     <message>
         <source>Sizes that meet the target</source>
-        <translation type="unfinished">Tamaños que cumplen la meta</translation>
+        <translation>Tamaños que cumplen la meta</translation>
     </message>
     <message>
         <source>smallest tank %1</source>
-        <translation type="unfinished">tanque mínimo %1</translation>
+        <translation>tanque mínimo %1</translation>
     </message>
     <message>
         <source>no tank up to %1</source>
-        <translation type="unfinished">ningún tanque de hasta %1</translation>
+        <translation>ningún tanque de hasta %1</translation>
     </message>
     <message>
         <source>largest beds %1</source>
-        <translation type="unfinished">camas de hasta %1</translation>
+        <translation>camas de hasta %1</translation>
     </message>
     <message>
         <source>no beds, however small</source>
-        <translation type="unfinished">ninguna cama, por pequeña que sea</translation>
+        <translation>ninguna cama, por pequeña que sea</translation>
     </message>
     <message>
         <source>The tank&apos;s plan is made larger or smaller at the same depth and batter; the beds keep their shares. Every size is run through all weather years.</source>
-        <translation type="unfinished">La planta del tanque se agranda o se achica con la misma profundidad y el mismo talud; las camas conservan sus proporciones. Cada tamaño se calcula con todos los años de clima.</translation>
+        <translation>La planta del tanque se agranda o se achica con la misma profundidad y el mismo talud; las camas conservan sus proporciones. Cada tamaño se calcula con todos los años de clima.</translation>
     </message>
     <message>
         <source>Years in ten with water all year</source>
-        <translation type="unfinished">Años de cada diez con agua todo el año</translation>
+        <translation>Años de cada diez con agua todo el año</translation>
     </message>
     <message>
         <source>Each day: water held + source + runoff + rain − evaporation − seepage − need, kept between empty and full; a day is short of water when less than the need can be drawn.</source>
-        <translation type="unfinished">Cada día: agua guardada + fuente de agua + escorrentía + lluvia − evaporación − filtración − necesidad, siempre entre vacío y lleno; falta agua en un día cuando se puede sacar menos de lo que se necesita.</translation>
+        <translation>Cada día: agua guardada + fuente de agua + escorrentía + lluvia − evaporación − filtración − necesidad, siempre entre vacío y lleno; falta agua en un día cuando se puede sacar menos de lo que se necesita.</translation>
     </message>
     <message>
         <source>%1 of %2 weather years pass without a day short of water. Days met: %3, water met: %4.</source>
-        <translation type="unfinished">%1 de %2 años de clima pasan sin un día en que falte agua. Días cubiertos: %3, agua cubierta: %4.</translation>
+        <translation>%1 de %2 años de clima pasan sin un día en que falte agua. Días cubiertos: %3, agua cubierta: %4.</translation>
     </message>
     <message>
         <source>days short of water in a mean year %1, in the worst %2</source>
-        <translation type="unfinished">días con falta de agua en un año promedio %1, en el peor %2</translation>
+        <translation>días con falta de agua en un año promedio %1, en el peor %2</translation>
     </message>
     <message>
         <source>almost any tank</source>
-        <translation type="unfinished">casi cualquier tanque</translation>
+        <translation>casi cualquier tanque</translation>
     </message>
     <message>
         <source>beds of %1 or more</source>
-        <translation type="unfinished">camas de %1 o más</translation>
+        <translation>camas de %1 o más</translation>
     </message>
     <message>
         <source>Target: %1 years in ten with water all year.</source>
-        <translation type="unfinished">Meta: %1 años de cada diez con agua todo el año.</translation>
+        <translation>Meta: %1 años de cada diez con agua todo el año.</translation>
     </message>
     <message>
         <source>Cost, all together</source>
-        <translation type="unfinished">Costo, en total</translation>
+        <translation>Costo, en total</translation>
     </message>
     <message>
         <source>Money is not part of this project: see the tab Money.</source>
-        <translation type="unfinished">El dinero no es parte de este proyecto: vea la pestaña Dinero.</translation>
+        <translation>El dinero no es parte de este proyecto: vea la pestaña Dinero.</translation>
     </message>
     <message>
         <source>Materials %1, labour %2, other %3, carriage %4, contingency %5.</source>
-        <translation type="unfinished">Materiales %1, mano de obra %2, otros %3, acarreo %4, imprevistos %5.</translation>
+        <translation>Materiales %1, mano de obra %2, otros %3, acarreo %4, imprevistos %5.</translation>
     </message>
     <message>
         <source>Paid %1, given %2.</source>
-        <translation type="unfinished">Se paga %1, se aporta %2.</translation>
+        <translation>Se paga %1, se aporta %2.</translation>
     </message>
     <message>
         <source>%1 for each cubic metre held.</source>
-        <translation type="unfinished">%1 por cada metro cúbico de cabida.</translation>
+        <translation>%1 por cada metro cúbico de cabida.</translation>
     </message>
     <message>
         <source>Prices that are missing: %1. The sum is too small.</source>
-        <translation type="unfinished">Precios que faltan: %1. La suma queda corta.</translation>
+        <translation>Precios que faltan: %1. La suma queda corta.</translation>
     </message>
     <message>
         <source>over %1</source>
-        <translation type="unfinished">más de %1</translation>
+        <translation>más de %1</translation>
     </message>
     <message>
         <source>paid %1, given %2</source>
-        <translation type="unfinished">se paga %1, se aporta %2</translation>
+        <translation>se paga %1, se aporta %2</translation>
     </message>
     <message>
         <source>%1 after the first day of the works, %2</source>
-        <translation type="unfinished">%1 después del primer día de la obra, %2</translation>
+        <translation>%1 después del primer día de la obra, %2</translation>
     </message>
 </context>
 <context>
     <name>Handouts</name>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished">%1 a %2</translation>
+        <translation>%1 a %2</translation>
     </message>
     <message>
         <source>%1, %2</source>
-        <translation type="unfinished">%1, %2</translation>
+        <translation>%1, %2</translation>
     </message>
     <message>
         <source>Day</source>
-        <translation type="unfinished">Día</translation>
+        <translation>Día</translation>
     </message>
     <message>
         <source>morning</source>
-        <translation type="unfinished">mañana</translation>
+        <translation>mañana</translation>
     </message>
     <message>
         <source>noon</source>
-        <translation type="unfinished">mediodía</translation>
+        <translation>mediodía</translation>
     </message>
     <message>
         <source>evening</source>
-        <translation type="unfinished">tarde</translation>
+        <translation>tarde</translation>
     </message>
     <message>
         <source>Start filling no later than %1.</source>
-        <translation type="unfinished">Empiece a llenar a más tardar el %1.</translation>
+        <translation>Empiece a llenar a más tardar el %1.</translation>
     </message>
     <message>
         <source>Filling begun. Until water covers a wall, its sacks stay on and stay wet.</source>
-        <translation type="unfinished">Llenado empezado. Hasta que el agua cubra una pared, sus costales se quedan puestos y mojados.</translation>
+        <translation>Llenado empezado. Hasta que el agua cubra una pared, sus costales se quedan puestos y mojados.</translation>
     </message>
     <message>
         <source>Work for each task</source>
-        <translation type="unfinished">Trabajo de cada tarea</translation>
+        <translation>Trabajo de cada tarea</translation>
     </message>
     <message>
         <source>Task</source>
-        <translation type="unfinished">Tarea</translation>
+        <translation>Tarea</translation>
     </message>
     <message>
         <source>Who</source>
-        <translation type="unfinished">Quién</translation>
+        <translation>Quién</translation>
     </message>
     <message>
         <source>Work</source>
-        <translation type="unfinished">Trabajo</translation>
+        <translation>Trabajo</translation>
     </message>
     <message>
         <source>Cover the fresh coat with sacks and keep them wet day and night, rest days too. Tick each wetting. Plaster that dries early cracks and leaks.</source>
-        <translation type="unfinished">Cubra la capa fresca con costales y manténgalos mojados día y noche, también los días de descanso. Marque cada mojada. El repello que se seca antes de tiempo se raja y pierde agua.</translation>
+        <translation>Cubra la capa fresca con costales y manténgalos mojados día y noche, también los días de descanso. Marque cada mojada. El repello que se seca antes de tiempo se raja y pierde agua.</translation>
     </message>
     <message>
         <source>%1 across</source>
-        <translation type="unfinished">%1 de diámetro</translation>
+        <translation>%1 de diámetro</translation>
     </message>
     <message>
         <source>%1 × %2</source>
         <comment>length by width</comment>
-        <translation type="unfinished">%1 × %2</translation>
+        <translation>%1 × %2</translation>
     </message>
     <message>
         <source>Holds when full</source>
-        <translation type="unfinished">Cabida cuando está lleno</translation>
+        <translation>Cabida cuando está lleno</translation>
     </message>
     <message>
         <source>Can be drawn from it</source>
-        <translation type="unfinished">Se le puede sacar</translation>
+        <translation>Se le puede sacar</translation>
     </message>
     <message>
         <source>Clear size at the floor</source>
-        <translation type="unfinished">Medidas interiores en el piso</translation>
+        <translation>Medidas interiores en el piso</translation>
     </message>
     <message>
         <source>Clear size at the rim</source>
-        <translation type="unfinished">Medidas interiores en el borde</translation>
+        <translation>Medidas interiores en el borde</translation>
     </message>
     <message>
         <source>Pit to dig, at the ground</source>
-        <translation type="unfinished">Excavación por cavar, a ras de suelo</translation>
+        <translation>Excavación por cavar, a ras de suelo</translation>
     </message>
     <message>
         <source>Pit depth to dig</source>
-        <translation type="unfinished">Profundidad por cavar</translation>
+        <translation>Profundidad por cavar</translation>
     </message>
     <message>
         <source>Clear depth when finished</source>
-        <translation type="unfinished">Profundidad interior terminada</translation>
+        <translation>Profundidad interior terminada</translation>
     </message>
     <message>
         <source>%1 of %2</source>
         <comment>so many bags of so many kilograms</comment>
-        <translation type="unfinished">%1 de %2</translation>
+        <translation>%1 de %2</translation>
     </message>
     <message>
         <source>Work, all together</source>
-        <translation type="unfinished">Trabajo, en total</translation>
+        <translation>Trabajo, en total</translation>
     </message>
     <message>
         <source>Work starts</source>
-        <translation type="unfinished">Empieza el trabajo</translation>
+        <translation>Empieza el trabajo</translation>
     </message>
     <message>
         <source>Start filling no later than</source>
-        <translation type="unfinished">Empezar a llenar a más tardar</translation>
+        <translation>Empezar a llenar a más tardar</translation>
     </message>
     <message>
         <source>Cement to buy: one picture for each bag.</source>
-        <translation type="unfinished">Cemento por comprar: un dibujo por cada bolsa.</translation>
+        <translation>Cemento por comprar: un dibujo por cada bolsa.</translation>
     </message>
     <message>
         <source>Cement to buy: one picture for every %1 bags, the last may be part.</source>
-        <translation type="unfinished">Cemento por comprar: un dibujo por cada %1 bolsas; el último puede ser una parte.</translation>
+        <translation>Cemento por comprar: un dibujo por cada %1 bolsas; el último puede ser una parte.</translation>
     </message>
     <message>
         <source>Cement to buy</source>
-        <translation type="unfinished">Cemento por comprar</translation>
+        <translation>Cemento por comprar</translation>
     </message>
     <message>
         <source>No crew and dates were given, so these sheets have no work calendar and no wetting calendar.</source>
-        <translation type="unfinished">No se dieron cuadrilla ni fechas, así que estas hojas no traen calendario de trabajo ni calendario de mojado.</translation>
+        <translation>No se dieron cuadrilla ni fechas, así que estas hojas no traen calendario de trabajo ni calendario de mojado.</translation>
     </message>
     <message>
         <source>Clear sizes are what the water fills. Pit sizes are what is dug; the lining takes up the rest.</source>
-        <translation type="unfinished">Las medidas interiores son lo que llena el agua. Las medidas de la excavación son lo que se cava; el revestimiento ocupa lo demás.</translation>
+        <translation>Las medidas interiores son lo que llena el agua. Las medidas de la excavación son lo que se cava; el revestimiento ocupa lo demás.</translation>
     </message>
     <message>
         <source>The construction sheets are marked NOT FOR CONSTRUCTION: see the findings.</source>
-        <translation type="unfinished">Las hojas de construcción llevan la marca NO APTO PARA CONSTRUIR: vea las observaciones.</translation>
+        <translation>Las hojas de construcción llevan la marca NO APTO PARA CONSTRUIR: vea las observaciones.</translation>
     </message>
     <message>
         <source>Where the pegs stand</source>
-        <translation type="unfinished">Dónde van las estacas</translation>
+        <translation>Dónde van las estacas</translation>
     </message>
     <message>
         <source>Measured from the centre O; x toward A, y toward B.</source>
-        <translation type="unfinished">Medido desde el centro O; eje x hacia A, eje y hacia B.</translation>
+        <translation>Medido desde el centro O; eje x hacia A, eje y hacia B.</translation>
     </message>
     <message>
         <source>Measured from peg A; x along side A to B, y square to it, into the pit.</source>
-        <translation type="unfinished">Medido desde la estaca A; eje x por el lado de A a B, eje y a escuadra con él, hacia la excavación.</translation>
+        <translation>Medido desde la estaca A; eje x por el lado de A a B, eje y a escuadra con él, hacia la excavación.</translation>
     </message>
     <message>
         <source>Peg</source>
-        <translation type="unfinished">Estaca</translation>
+        <translation>Estaca</translation>
     </message>
     <message>
         <source>What it marks</source>
-        <translation type="unfinished">Qué marca</translation>
+        <translation>Qué marca</translation>
     </message>
     <message>
         <source>x</source>
-        <translation type="unfinished">x</translation>
+        <translation>x</translation>
     </message>
     <message>
         <source>y</source>
-        <translation type="unfinished">y</translation>
+        <translation>y</translation>
     </message>
     <message>
         <source>Check with the tape</source>
-        <translation type="unfinished">Revisar con la cinta</translation>
+        <translation>Revisar con la cinta</translation>
     </message>
     <message>
         <source>From peg to peg</source>
-        <translation type="unfinished">De estaca a estaca</translation>
+        <translation>De estaca a estaca</translation>
     </message>
     <message>
         <source>What it is</source>
-        <translation type="unfinished">Qué es</translation>
+        <translation>Qué es</translation>
     </message>
     <message>
         <source>Length</source>
-        <translation type="unfinished">Largo</translation>
+        <translation>Largo</translation>
     </message>
     <message>
         <source>Checked</source>
-        <translation type="unfinished">Revisado</translation>
+        <translation>Revisado</translation>
     </message>
     <message>
         <source>Batter board: how far the pit wall has come in</source>
-        <translation type="unfinished">Plantilla del talud: cuánto ha entrado la pared de la excavación</translation>
+        <translation>Plantilla del talud: cuánto ha entrado la pared de la excavación</translation>
     </message>
     <message>
         <source>Depth below ground</source>
-        <translation type="unfinished">Profundidad bajo el suelo</translation>
+        <translation>Profundidad bajo el suelo</translation>
     </message>
     <message>
         <source>In from the pit edge</source>
-        <translation type="unfinished">Hacia adentro desde la orilla de la excavación</translation>
+        <translation>Hacia adentro desde la orilla de la excavación</translation>
     </message>
     <message>
         <source>Depth rod: marks measured down from the string at ground level</source>
-        <translation type="unfinished">Vara de profundidad: marcas medidas hacia abajo desde el cordel a ras de suelo</translation>
+        <translation>Vara de profundidad: marcas medidas hacia abajo desde el cordel a ras de suelo</translation>
     </message>
     <message>
         <source>Level</source>
-        <translation type="unfinished">Nivel</translation>
+        <translation>Nivel</translation>
     </message>
     <message>
         <source>Below the string</source>
-        <translation type="unfinished">Bajo el cordel</translation>
+        <translation>Bajo el cordel</translation>
     </message>
     <message>
         <source>Marked</source>
-        <translation type="unfinished">Marcado</translation>
+        <translation>Marcado</translation>
     </message>
     <message>
         <source>Walls stand upright.</source>
-        <translation type="unfinished">Las paredes van a plomo.</translation>
+        <translation>Las paredes van a plomo.</translation>
     </message>
     <message>
         <source>Walls lean outward: %1 out for each %2 up.</source>
-        <translation type="unfinished">Las paredes se abren: %1 hacia afuera por cada %2 de altura.</translation>
+        <translation>Las paredes se abren: %1 hacia afuera por cada %2 de altura.</translation>
     </message>
     <message>
         <source>Clear sizes are inside the finished plaster. Pit sizes are what is dug, before any lining. </source>
-        <translation type="unfinished">Las medidas interiores son por dentro del repello terminado. Las medidas de la excavación son lo que se cava, antes de revestir. </translation>
+        <translation>Las medidas interiores son por dentro del repello terminado. Las medidas de la excavación son lo que se cava, antes de revestir. </translation>
     </message>
     <message>
         <source>Section A-A of the plan. </source>
-        <translation type="unfinished">Corte A-A de la planta. </translation>
+        <translation>Corte A-A de la planta. </translation>
     </message>
     <message>
         <source>Foot of the wall, enlarged. Thickness of a coat is measured square to its face.</source>
-        <translation type="unfinished">Pie de la pared, agrandado. El espesor de una capa se mide a escuadra con su cara.</translation>
+        <translation>Pie de la pared, agrandado. El espesor de una capa se mide a escuadra con su cara.</translation>
     </message>
     <message>
         <source>NOT FOR CONSTRUCTION</source>
-        <translation type="unfinished">NO APTO PARA CONSTRUIR</translation>
+        <translation>NO APTO PARA CONSTRUIR</translation>
     </message>
     <message>
         <source>Caution. Pit walls can fall in: never work alone, keep spoil 0.6 m back, keep a ladder in the pit. Cement burns skin and eyes, its dust harms the lungs: gloves, boots, wash at once. Lift bags two together. Fence the pit: people fall in and drown.</source>
-        <translation type="unfinished">Cuidado. Las paredes de la excavación pueden derrumbarse: nunca trabaje solo, ponga la tierra sacada a 0.6 m de la orilla, tenga una escalera dentro de la excavación. El cemento quema la piel y los ojos, su polvo daña los pulmones: guantes, botas, lavarse enseguida. Levanten las bolsas entre dos. Cerque la excavación: hay quien cae y se ahoga.</translation>
+        <translation>Cuidado. Las paredes de la excavación pueden derrumbarse: nunca trabaje solo, ponga la tierra sacada a 0.6 m de la orilla, tenga una escalera dentro de la excavación. El cemento quema la piel y los ojos, su polvo daña los pulmones: guantes, botas, lavarse enseguida. Levanten las bolsas entre dos. Cerque la excavación: hay quien cae y se ahoga.</translation>
     </message>
     <message>
         <source>This bar is 100 mm on a true print.</source>
-        <translation type="unfinished">Esta barra mide 100 mm si la impresión está a escala.</translation>
+        <translation>Esta barra mide 100 mm si la impresión está a escala.</translation>
     </message>
     <message>
         <source>Page %1 of %2</source>
-        <translation type="unfinished">Página %1 de %2</translation>
+        <translation>Página %1 de %2</translation>
     </message>
     <message>
         <source>Local codes and licensed practice come first.</source>
-        <translation type="unfinished">Las normas locales y el ejercicio profesional autorizado van primero.</translation>
+        <translation>Las normas locales y el ejercicio profesional autorizado van primero.</translation>
     </message>
     <message>
         <source>Design mark %1</source>
-        <translation type="unfinished">Marca del diseño %1</translation>
+        <translation>Marca del diseño %1</translation>
     </message>
     <message>
         <source>Work %1 to %2</source>
-        <translation type="unfinished">Trabajo: %1 a %2</translation>
+        <translation>Trabajo: %1 a %2</translation>
     </message>
     <message>
         <source>Farm water tank</source>
-        <translation type="unfinished">Tanque de agua para la finca</translation>
+        <translation>Tanque de agua para la finca</translation>
     </message>
     <message>
         <source>no answer</source>
-        <translation type="unfinished">sin respuesta</translation>
+        <translation>sin respuesta</translation>
     </message>
     <message>
         <source>How each is reckoned</source>
-        <translation type="unfinished">Cómo se calcula cada uno</translation>
+        <translation>Cómo se calcula cada uno</translation>
     </message>
     <message>
         <source>Net: each coat&apos;s exact shell, taken from the geometry, times %1 loose parts for one of placed plaster, shared out by the parts of its mix. Cement weighs %2 loose.</source>
-        <translation type="unfinished">Neto: el volumen exacto de cada capa, tomado de la geometría, por %1 partes sueltas por una de repello colocado, repartidas según las partes de su mezcla. El cemento suelto pesa %2.</translation>
+        <translation>Neto: el volumen exacto de cada capa, tomado de la geometría, por %1 partes sueltas por una de repello colocado, repartidas según las partes de su mezcla. El cemento suelto pesa %2.</translation>
     </message>
     <message>
         <source>Order: net with %1 for uneven dug faces (stone bed and coat 1) and %2 waste; soil and sand with %3 sieving loss, damp sand with %4 bulking; loose stone is %5 times the compacted bed; cement in whole bags of %6.</source>
-        <translation type="unfinished">Pedido: neto más %1 por las caras cavadas irregulares (lecho de piedra y capa 1) y %2 de desperdicio; tierra y arena con %3 de pérdida al cernir, arena húmeda con %4 de abultamiento; la piedra suelta es %5 veces el lecho apisonado; cemento en bolsas enteras de %6.</translation>
+        <translation>Pedido: neto más %1 por las caras cavadas irregulares (lecho de piedra y capa 1) y %2 de desperdicio; tierra y arena con %3 de pérdida al cernir, arena húmeda con %4 de abultamiento; la piedra suelta es %5 veces el lecho apisonado; cemento en bolsas enteras de %6.</translation>
     </message>
     <message>
         <source>Water: %1 for mixing, %2 for wetting each coat. Sacks: %3 each, %4 spare.</source>
-        <translation type="unfinished">Agua: %1 para mezclar, %2 para mojar cada capa. Costales: %3 cada uno, %4 de reserva.</translation>
+        <translation>Agua: %1 para mezclar, %2 para mojar cada capa. Costales: %3 cada uno, %4 de reserva.</translation>
     </message>
     <message>
         <source>Layers</source>
-        <translation type="unfinished">Capas</translation>
+        <translation>Capas</translation>
     </message>
     <message>
         <source>Layer</source>
-        <translation type="unfinished">Capa</translation>
+        <translation>Capa</translation>
     </message>
     <message>
         <source>Thickness</source>
-        <translation type="unfinished">Espesor</translation>
+        <translation>Espesor</translation>
     </message>
     <message>
         <source>Face</source>
-        <translation type="unfinished">Cara</translation>
+        <translation>Cara</translation>
     </message>
     <message>
         <source>Volume</source>
-        <translation type="unfinished">Volumen</translation>
+        <translation>Volumen</translation>
     </message>
     <message>
         <source>Trust two, and the third follows</source>
-        <translation type="unfinished">Confíe en dos, y la tercera sale sola</translation>
+        <translation>Confíe en dos, y la tercera sale sola</translation>
     </message>
     <message>
         <source>If these are right</source>
-        <translation type="unfinished">Si estas son ciertas</translation>
+        <translation>Si estas son ciertas</translation>
     </message>
     <message>
         <source>then</source>
-        <translation type="unfinished">entonces</translation>
+        <translation>entonces</translation>
     </message>
     <message>
         <source>by exact shells</source>
-        <translation type="unfinished">por capas exactas</translation>
+        <translation>por capas exactas</translation>
     </message>
     <message>
         <source>by area × thickness</source>
-        <translation type="unfinished">por área × espesor</translation>
+        <translation>por área × espesor</translation>
     </message>
     <message>
         <source>thickness and mix</source>
-        <translation type="unfinished">espesor y mezcla</translation>
+        <translation>espesor y mezcla</translation>
     </message>
     <message>
         <source>cement is</source>
-        <translation type="unfinished">el cemento es</translation>
+        <translation>el cemento es</translation>
     </message>
     <message>
         <source>cement and mix</source>
-        <translation type="unfinished">cemento y mezcla</translation>
+        <translation>cemento y mezcla</translation>
     </message>
     <message>
         <source>coats are</source>
-        <translation type="unfinished">las capas son</translation>
+        <translation>las capas son</translation>
     </message>
     <message>
         <source>cement and thickness</source>
-        <translation type="unfinished">cemento y espesor</translation>
+        <translation>cemento y espesor</translation>
     </message>
     <message>
         <source>mixes are, soil : sand : cement</source>
-        <translation type="unfinished">las mezclas son, tierra : arena : cemento</translation>
+        <translation>las mezclas son, tierra : arena : cemento</translation>
     </message>
     <message>
         <source>Material</source>
-        <translation type="unfinished">Material</translation>
+        <translation>Material</translation>
     </message>
     <message>
         <source>Net</source>
-        <translation type="unfinished">Neto</translation>
+        <translation>Neto</translation>
     </message>
     <message>
         <source>Order</source>
-        <translation type="unfinished">Pedido</translation>
+        <translation>Pedido</translation>
     </message>
     <message>
         <source>Bought</source>
-        <translation type="unfinished">Comprado</translation>
+        <translation>Comprado</translation>
     </message>
     <message>
         <source>On site</source>
-        <translation type="unfinished">En la obra</translation>
+        <translation>En la obra</translation>
     </message>
     <message>
         <source>The customary bill as it was given stands beside what thicknesses and mixes need. Nothing has been scaled or averaged; all figures are net, without waste. Ratio: computed over customary.</source>
-        <translation type="unfinished">La lista acostumbrada, tal como se dio, está junto a lo que piden los espesores y las mezclas. Nada se ha ajustado ni promediado; todas las cifras son netas, sin desperdicio. Razón: lo calculado entre lo acostumbrado.</translation>
+        <translation>La lista acostumbrada, tal como se dio, está junto a lo que piden los espesores y las mezclas. Nada se ha ajustado ni promediado; todas las cifras son netas, sin desperdicio. Razón: lo calculado entre lo acostumbrado.</translation>
     </message>
     <message>
         <source>Customary</source>
-        <translation type="unfinished">Acostumbrado</translation>
+        <translation>Acostumbrado</translation>
     </message>
     <message>
         <source>Exact shells</source>
-        <translation type="unfinished">Capas exactas</translation>
+        <translation>Capas exactas</translation>
     </message>
     <message>
         <source>Ratio</source>
-        <translation type="unfinished">Razón</translation>
+        <translation>Razón</translation>
     </message>
     <message>
         <source>Area × thickness</source>
-        <translation type="unfinished">Área × espesor</translation>
+        <translation>Área × espesor</translation>
     </message>
     <message>
         <source>Exact shells: the solid between the outer and inner face of each coat. Area × thickness: the clear inside face times the thickness, as reckoned on paper; it leaves out what the corners add.</source>
-        <translation type="unfinished">Capas exactas: el sólido entre la cara de afuera y la de adentro de cada capa. Área × espesor: la cara interior terminada por el espesor, como se calcula en papel; deja fuera lo que agregan las esquinas.</translation>
+        <translation>Capas exactas: el sólido entre la cara de afuera y la de adentro de cada capa. Área × espesor: la cara interior terminada por el espesor, como se calcula en papel; deja fuera lo que agregan las esquinas.</translation>
     </message>
     <message>
         <source>Soil for one part of sand: %1 in the bill, %2 in the mixes.</source>
-        <translation type="unfinished">Tierra por una parte de arena: %1 en la lista, %2 en las mezclas.</translation>
+        <translation>Tierra por una parte de arena: %1 en la lista, %2 en las mezclas.</translation>
     </message>
     <message>
         <source>Which two to trust is for the people on site to settle, by measuring a finished coat and counting the bags that went into it.</source>
-        <translation type="unfinished">En cuáles dos confiar lo decide la gente de la obra, midiendo una capa terminada y contando las bolsas que llevó.</translation>
+        <translation>En cuáles dos confiar lo decide la gente de la obra, midiendo una capa terminada y contando las bolsas que llevó.</translation>
     </message>
     <message>
         <source>gauge boxes of %1</source>
-        <translation type="unfinished">cajones de medida de %1</translation>
+        <translation>cajones de medida de %1</translation>
     </message>
     <message>
         <source>or pans of %1</source>
-        <translation type="unfinished">o bateas de %1</translation>
+        <translation>o bateas de %1</translation>
     </message>
     <message>
         <source>or buckets of %1</source>
-        <translation type="unfinished">o baldes de %1</translation>
+        <translation>o baldes de %1</translation>
     </message>
     <message>
         <source>Cement</source>
-        <translation type="unfinished">Cemento</translation>
+        <translation>Cemento</translation>
     </message>
     <message>
         <source>Soil: %1</source>
-        <translation type="unfinished">Tierra: %1</translation>
+        <translation>Tierra: %1</translation>
     </message>
     <message>
         <source>Sand: %1</source>
-        <translation type="unfinished">Arena: %1</translation>
+        <translation>Arena: %1</translation>
     </message>
     <message>
         <source>Makes plaster</source>
-        <translation type="unfinished">Repello que da</translation>
+        <translation>Repello que da</translation>
     </message>
     <message>
         <source>Covers at this thickness</source>
-        <translation type="unfinished">Cubre con este espesor</translation>
+        <translation>Cubre con este espesor</translation>
     </message>
     <message>
         <source>Batches for the whole coat</source>
-        <translation type="unfinished">Tandas para toda la capa</translation>
+        <translation>Tandas para toda la capa</translation>
     </message>
     <message>
         <source>Coat %1: %2 thick on %3</source>
-        <translation type="unfinished">Capa %1: %2 de espesor en %3</translation>
+        <translation>Capa %1: %2 de espesor en %3</translation>
     </message>
     <message>
         <source>%1 soil : %2 sand : %3 cement, by loose volume</source>
-        <translation type="unfinished">%1 de tierra : %2 de arena : %3 de cemento, en volumen suelto</translation>
+        <translation>%1 de tierra : %2 de arena : %3 de cemento, en volumen suelto</translation>
     </message>
     <message>
         <source>soil</source>
-        <translation type="unfinished">tierra</translation>
+        <translation>tierra</translation>
     </message>
     <message>
         <source>sand</source>
-        <translation type="unfinished">arena</translation>
+        <translation>arena</translation>
     </message>
     <message>
         <source>cement</source>
-        <translation type="unfinished">cemento</translation>
+        <translation>cemento</translation>
     </message>
     <message>
         <source>For one batch</source>
-        <translation type="unfinished">Para una tanda</translation>
+        <translation>Para una tanda</translation>
     </message>
     <message>
         <source>1 bag of cement</source>
-        <translation type="unfinished">1 bolsa de cemento</translation>
+        <translation>1 bolsa de cemento</translation>
     </message>
     <message>
         <source>half a bag</source>
-        <translation type="unfinished">media bolsa</translation>
+        <translation>media bolsa</translation>
     </message>
     <message>
         <source>Measure loose, level with the rim. Mix dry until one colour, then add clean water little by little.</source>
-        <translation type="unfinished">Mida suelto, al ras del recipiente. Mezcle en seco hasta que quede de un solo color; luego agregue agua limpia poco a poco.</translation>
+        <translation>Mida suelto, al ras del recipiente. Mezcle en seco hasta que quede de un solo color; luego agregue agua limpia poco a poco.</translation>
     </message>
     <message>
         <source>Tick a box for each one-bag batch:</source>
-        <translation type="unfinished">Marque una casilla por cada tanda de una bolsa:</translation>
+        <translation>Marque una casilla por cada tanda de una bolsa:</translation>
     </message>
     <message>
         <source>Tick a box for every %1 one-bag batches:</source>
-        <translation type="unfinished">Marque una casilla por cada %1 tandas de una bolsa:</translation>
+        <translation>Marque una casilla por cada %1 tandas de una bolsa:</translation>
     </message>
     <message>
         <source>The tank at a glance</source>
-        <translation type="unfinished">El tanque de un vistazo</translation>
+        <translation>El tanque de un vistazo</translation>
     </message>
     <message>
         <source>Materials</source>
-        <translation type="unfinished">Materiales</translation>
+        <translation>Materiales</translation>
     </message>
     <message>
         <source>Customary bill beside the computed one</source>
-        <translation type="unfinished">Lista acostumbrada junto a la calculada</translation>
+        <translation>Lista acostumbrada junto a la calculada</translation>
     </message>
     <message>
         <source>Mix cards</source>
-        <translation type="unfinished">Tarjetas de mezcla</translation>
+        <translation>Tarjetas de mezcla</translation>
     </message>
     <message>
         <source>Plan</source>
-        <translation type="unfinished">Planta</translation>
+        <translation>Planta</translation>
     </message>
     <message>
         <source>Section A-A</source>
-        <translation type="unfinished">Corte A-A</translation>
+        <translation>Corte A-A</translation>
     </message>
     <message>
         <source>Foot of the wall and depth rod</source>
-        <translation type="unfinished">Pie de la pared y vara de profundidad</translation>
+        <translation>Pie de la pared y vara de profundidad</translation>
     </message>
     <message>
         <source>Setting out</source>
-        <translation type="unfinished">Replanteo</translation>
+        <translation>Replanteo</translation>
     </message>
     <message>
         <source>Work calendar</source>
-        <translation type="unfinished">Calendario de trabajo</translation>
+        <translation>Calendario de trabajo</translation>
     </message>
     <message>
         <source>Wetting calendar</source>
-        <translation type="unfinished">Calendario de mojado</translation>
+        <translation>Calendario de mojado</translation>
     </message>
     <message>
         <source>Dip-stick</source>
-        <translation type="unfinished">Vara para medir el agua</translation>
+        <translation>Vara para medir el agua</translation>
     </message>
     <message>
         <source>Working and living safely</source>
-        <translation type="unfinished">Trabajar y vivir con seguridad</translation>
+        <translation>Trabajar y vivir con seguridad</translation>
     </message>
     <message>
         <source>Findings and their sources</source>
-        <translation type="unfinished">Observaciones y sus fuentes</translation>
+        <translation>Observaciones y sus fuentes</translation>
     </message>
     <message>
         <source>Water at</source>
-        <translation type="unfinished">Agua a</translation>
+        <translation>Agua a</translation>
     </message>
     <message>
         <source>holds</source>
-        <translation type="unfinished">contiene</translation>
+        <translation>contiene</translation>
     </message>
     <message>
         <source>Digging</source>
-        <translation type="unfinished">Cavar</translation>
+        <translation>Cavar</translation>
     </message>
     <message>
         <source>Pit walls fall in without warning. Stop and get out when you see cracks along the edge, bulging, or water in the wall.</source>
-        <translation type="unfinished">Las paredes de la excavación se derrumban sin aviso. Pare y salga cuando vea grietas a lo largo de la orilla, abombamiento o agua en la pared.</translation>
+        <translation>Las paredes de la excavación se derrumban sin aviso. Pare y salga cuando vea grietas a lo largo de la orilla, abombamiento o agua en la pared.</translation>
     </message>
     <message>
         <source>Keep spoil, stones, bags and animals at least 0.6 m back from the edge.</source>
-        <translation type="unfinished">Mantenga la tierra sacada, las piedras, las bolsas y los animales al menos a 0.6 m de la orilla.</translation>
+        <translation>Mantenga la tierra sacada, las piedras, las bolsas y los animales al menos a 0.6 m de la orilla.</translation>
     </message>
     <message>
         <source>Keep a ladder in the pit at all times. No one digs alone; someone stays at the top.</source>
-        <translation type="unfinished">Tenga siempre una escalera dentro de la excavación. Nadie cava solo; alguien se queda arriba.</translation>
+        <translation>Tenga siempre una escalera dentro de la excavación. Nadie cava solo; alguien se queda arriba.</translation>
     </message>
     <message>
         <source>Never dig under a wall, and never stand in a narrow cut deeper than your waist without support.</source>
-        <translation type="unfinished">Nunca cave debajo de una pared, y nunca se meta en una zanja angosta más honda que su cintura sin entibado.</translation>
+        <translation>Nunca cave debajo de una pared, y nunca se meta en una zanja angosta más honda que su cintura sin entibado.</translation>
     </message>
     <message>
         <source>Lifting</source>
-        <translation type="unfinished">Levantar peso</translation>
+        <translation>Levantar peso</translation>
     </message>
     <message>
         <source>Bags and stones: two people, backs straight, paths clear and dry.</source>
-        <translation type="unfinished">Bolsas y piedras: dos personas, espalda recta, caminos despejados y secos.</translation>
+        <translation>Bolsas y piedras: dos personas, espalda recta, caminos despejados y secos.</translation>
     </message>
     <message>
         <source>Wet cement burns skin and eyes. Wear gloves, boots and long sleeves; wash splashes off at once with much clean water.</source>
-        <translation type="unfinished">El cemento mojado quema la piel y los ojos. Use guantes, botas y manga larga; lave enseguida las salpicaduras con mucha agua limpia.</translation>
+        <translation>El cemento mojado quema la piel y los ojos. Use guantes, botas y manga larga; lave enseguida las salpicaduras con mucha agua limpia.</translation>
     </message>
     <message>
         <source>Cement dust harms the lungs. Open bags with the wind behind you, cover nose and mouth.</source>
-        <translation type="unfinished">El polvo de cemento daña los pulmones. Abra las bolsas con el viento a su espalda; cúbrase nariz y boca.</translation>
+        <translation>El polvo de cemento daña los pulmones. Abra las bolsas con el viento a su espalda; cúbrase nariz y boca.</translation>
     </message>
     <message>
         <source>No bare feet in the mix. Children stay away.</source>
-        <translation type="unfinished">Nada de pies descalzos en la mezcla. Los niños, lejos.</translation>
+        <translation>Nada de pies descalzos en la mezcla. Los niños, lejos.</translation>
     </message>
     <message>
         <source>The finished tank</source>
-        <translation type="unfinished">El tanque terminado</translation>
+        <translation>El tanque terminado</translation>
     </message>
     <message>
         <source>A child can drown in it, and no one can climb out of smooth sloping walls. Fence all four sides, with a gate that shuts.</source>
-        <translation type="unfinished">Un niño puede ahogarse en él, y nadie puede salir trepando por paredes lisas inclinadas. Cerque los cuatro lados, con una puerta que cierre.</translation>
+        <translation>Un niño puede ahogarse en él, y nadie puede salir trepando por paredes lisas inclinadas. Cerque los cuatro lados, con una puerta que cierre.</translation>
     </message>
     <message>
         <source>Fix a ladder or a knotted rope that reaches the floor, and keep a float beside it.</source>
-        <translation type="unfinished">Fije una escalera o una soga con nudos que llegue al piso, y tenga un flotador al lado.</translation>
+        <translation>Fije una escalera o una soga con nudos que llegue al piso, y tenga un flotador al lado.</translation>
     </message>
     <message>
         <source>An empty tank is a pit: keep the fence shut while it is dry, and never go in alone.</source>
-        <translation type="unfinished">Un tanque vacío es un hoyo: mantenga cerrada la cerca mientras esté seco, y nunca entre solo.</translation>
+        <translation>Un tanque vacío es un hoyo: mantenga cerrada la cerca mientras esté seco, y nunca entre solo.</translation>
     </message>
     <message>
         <source>The water is for fields and animals. It is not drinking water.</source>
-        <translation type="unfinished">El agua es para los cultivos y los animales. No es agua para beber.</translation>
+        <translation>El agua es para los cultivos y los animales. No es agua para beber.</translation>
     </message>
     <message>
         <source>Before you build</source>
-        <translation type="unfinished">Antes de construir</translation>
+        <translation>Antes de construir</translation>
     </message>
     <message>
         <source>Local codes and licensed practice come first. On a slope, on filled ground, near a house or a drop, or where ground water is high, ask a licensed engineer before digging.</source>
-        <translation type="unfinished">Las normas locales y el ejercicio profesional autorizado van primero. En ladera, en terreno de relleno, cerca de una casa o de un barranco, o donde el agua subterránea está alta, consulte a un ingeniero autorizado antes de cavar.</translation>
+        <translation>Las normas locales y el ejercicio profesional autorizado van primero. En ladera, en terreno de relleno, cerca de una casa o de un barranco, o donde el agua subterránea está alta, consulte a un ingeniero autorizado antes de cavar.</translation>
     </message>
     <message>
         <source>Stand a marked stick upright on the finished floor, read where it is wet, and look up what the tank holds.</source>
-        <translation type="unfinished">Pare una vara marcada a plomo sobre el piso terminado, lea hasta dónde está mojada y busque cuánto contiene el tanque.</translation>
+        <translation>Pare una vara marcada a plomo sobre el piso terminado, lea hasta dónde está mojada y busque cuánto contiene el tanque.</translation>
     </message>
     <message>
         <source>Full to the overflow at %1: %2.</source>
-        <translation type="unfinished">Lleno hasta el rebosadero, a %1: %2.</translation>
+        <translation>Lleno hasta el rebosadero, a %1: %2.</translation>
     </message>
     <message>
         <source>Below %1 no water can be drawn; %2 stay in the tank.</source>
-        <translation type="unfinished">Por debajo de %1 no se puede sacar agua; quedan %2 en el tanque.</translation>
+        <translation>Por debajo de %1 no se puede sacar agua; quedan %2 en el tanque.</translation>
     </message>
     <message>
         <source>What a practitioner should look at before building. A finding is not a verdict; what is not known never counts as safe.</source>
-        <translation type="unfinished">Lo que un profesional debe mirar antes de construir. Una observación no es un veredicto; lo que no se sabe nunca cuenta como seguro.</translation>
+        <translation>Lo que un profesional debe mirar antes de construir. Una observación no es un veredicto; lo que no se sabe nunca cuenta como seguro.</translation>
     </message>
     <message>
         <source>Source: %1</source>
-        <translation type="unfinished">Fuente: %1</translation>
+        <translation>Fuente: %1</translation>
     </message>
     <message>
         <source>How much does the tap or spring give? Catch all of its water in a vessel of known size and take the time until it is full.</source>
-        <translation type="unfinished">¿Cuánta agua da la llave o el manantial? Reciba toda su agua en un recipiente de tamaño conocido y mida el tiempo hasta que se llene.</translation>
+        <translation>¿Cuánta agua da la llave o el manantial? Reciba toda su agua en un recipiente de tamaño conocido y mida el tiempo hasta que se llene.</translation>
     </message>
     <message>
         <source>Take a vessel that needs %1 or longer to fill; a larger one where it fills sooner.</source>
-        <translation type="unfinished">Tome un recipiente que tarde %1 o más en llenarse; uno más grande si se llena antes.</translation>
+        <translation>Tome un recipiente que tarde %1 o más en llenarse; uno más grande si se llena antes.</translation>
     </message>
     <message>
         <source>Fill it, read the seconds, empty it, and do it again: more than %1 readings each time you come. One line for each reading.</source>
-        <translation type="unfinished">Llénelo, lea los segundos, vacíelo y repita: más de %1 mediciones cada vez que venga. Una línea por cada medición.</translation>
+        <translation>Llénelo, lea los segundos, vacíelo y repita: más de %1 mediciones cada vez que venga. Una línea por cada medición.</translation>
     </message>
     <message>
         <source>Where it fills quickly, fill it several times running: a stroke in the tally for each time, and the seconds for all of them together.</source>
-        <translation type="unfinished">Si se llena rápido, llénelo varias veces seguidas: una raya por cada vez, y los segundos de todas juntas.</translation>
+        <translation>Si se llena rápido, llénelo varias veces seguidas: una raya por cada vez, y los segundos de todas juntas.</translation>
     </message>
     <message>
         <source>Come back in every month, above all in the driest. The flow of the dry months decides.</source>
-        <translation type="unfinished">Vuelva todos los meses, sobre todo en el más seco. El caudal de los meses secos es el que decide.</translation>
+        <translation>Vuelva todos los meses, sobre todo en el más seco. El caudal de los meses secos es el que decide.</translation>
     </message>
     <message>
         <source>Litres in a minute: litres of the vessel × strokes × %1 ÷ seconds.</source>
-        <translation type="unfinished">Litros por minuto: litros del recipiente × rayas × %1 ÷ segundos.</translation>
+        <translation>Litros por minuto: litros del recipiente × rayas × %1 ÷ segundos.</translation>
     </message>
     <message>
         <source>Tap or spring:</source>
-        <translation type="unfinished">Llave o manantial:</translation>
+        <translation>Llave o manantial:</translation>
     </message>
     <message>
         <source>Measured by:</source>
-        <translation type="unfinished">Medido por:</translation>
+        <translation>Medido por:</translation>
     </message>
     <message>
         <source>Date</source>
-        <translation type="unfinished">Fecha</translation>
+        <translation>Fecha</translation>
     </message>
     <message>
         <source>Vessel, litres</source>
-        <translation type="unfinished">Litros del recipiente</translation>
+        <translation>Litros del recipiente</translation>
     </message>
     <message>
         <source>Seconds</source>
-        <translation type="unfinished">Segundos</translation>
+        <translation>Segundos</translation>
     </message>
     <message>
         <source>Times filled, tally</source>
-        <translation type="unfinished">Veces que se llenó, rayas</translation>
+        <translation>Veces que se llenó, rayas</translation>
     </message>
     <message>
         <source>Remarks: weather, hours it runs</source>
-        <translation type="unfinished">Notas: clima, horas que corre</translation>
+        <translation>Notas: clima, horas que corre</translation>
     </message>
     <message>
         <source>Water through the year</source>
-        <translation type="unfinished">El agua durante el año</translation>
+        <translation>El agua durante el año</translation>
     </message>
     <message>
         <source>Flow log</source>
-        <translation type="unfinished">Registro del caudal</translation>
+        <translation>Registro del caudal</translation>
     </message>
     <message>
         <source>Supply and need</source>
-        <translation type="unfinished">Entradas y necesidades</translation>
+        <translation>Entradas y necesidades</translation>
     </message>
     <message>
         <source>Tank size and beds</source>
-        <translation type="unfinished">Tamaño del tanque y camas</translation>
+        <translation>Tamaño del tanque y camas</translation>
     </message>
     <message>
         <source>Figures of the water balance</source>
-        <translation type="unfinished">Cifras del balance de agua</translation>
+        <translation>Cifras del balance de agua</translation>
     </message>
     <message>
         <source>Flow,
 %1</source>
-        <translation type="unfinished">Caudal,
+        <translation>Caudal,
 %1</translation>
     </message>
     <message>
         <source>Hours a day</source>
-        <translation type="unfinished">Horas al día</translation>
+        <translation>Horas al día</translation>
     </message>
     <message>
         <source>Month</source>
-        <translation type="unfinished">Mes</translation>
+        <translation>Mes</translation>
     </message>
     <message>
         <source>Tap or spring</source>
-        <translation type="unfinished">Llave o manantial</translation>
+        <translation>Llave o manantial</translation>
     </message>
     <message>
         <source>Readings with bucket and watch:</source>
-        <translation type="unfinished">Mediciones con balde y reloj:</translation>
+        <translation>Mediciones con balde y reloj:</translation>
     </message>
     <message>
         <source>Rain</source>
-        <translation type="unfinished">Lluvia</translation>
+        <translation>Lluvia</translation>
     </message>
     <message>
         <source>Wet days</source>
-        <translation type="unfinished">Días con lluvia</translation>
+        <translation>Días con lluvia</translation>
     </message>
     <message>
         <source>Lowest</source>
-        <translation type="unfinished">Mínima</translation>
+        <translation>Mínima</translation>
     </message>
     <message>
         <source>Highest</source>
-        <translation type="unfinished">Máxima</translation>
+        <translation>Máxima</translation>
     </message>
     <message>
         <source>Humidity</source>
-        <translation type="unfinished">Humedad</translation>
+        <translation>Humedad</translation>
     </message>
     <message>
         <source>Wind</source>
-        <translation type="unfinished">Viento</translation>
+        <translation>Viento</translation>
     </message>
     <message>
         <source>Sun</source>
-        <translation type="unfinished">Sol</translation>
+        <translation>Sol</translation>
     </message>
     <message>
         <source>Weather, means of many years</source>
-        <translation type="unfinished">Clima, promedios de muchos años</translation>
+        <translation>Clima, promedios de muchos años</translation>
     </message>
     <message>
         <source>Left out because of gaps, years that begin in: %1.</source>
-        <translation type="unfinished">Dejados fuera por tener vacíos, los años que empiezan en: %1.</translation>
+        <translation>Dejados fuera por tener vacíos, los años que empiezan en: %1.</translation>
     </message>
     <message>
         <source>Values put in for gaps: %1.</source>
-        <translation type="unfinished">Valores puestos en los vacíos: %1.</translation>
+        <translation>Valores puestos en los vacíos: %1.</translation>
     </message>
     <message>
         <source>%1 of daily weather are made from the monthly means, by a chain of wet and dry days with gamma amounts, %2. The draw starts with the number %3: the same number gives the same weather.</source>
-        <translation type="unfinished">%1 de clima diario se generan de los promedios mensuales, con una cadena de días con lluvia y sin lluvia y cantidades según la distribución gamma, %2. El sorteo empieza con el número %3: el mismo número da el mismo clima.</translation>
+        <translation>%1 de clima diario se generan de los promedios mensuales, con una cadena de días con lluvia y sin lluvia y cantidades según la distribución gamma, %2. El sorteo empieza con el número %3: el mismo número da el mismo clima.</translation>
     </message>
     <message>
         <source>Weather years</source>
-        <translation type="unfinished">Años de clima</translation>
+        <translation>Años de clima</translation>
     </message>
     <message>
         <source>Rain in a mean year: %1; spread from year to year (standard deviation over mean): %2.</source>
-        <translation type="unfinished">Lluvia en un año promedio: %1; variación de un año a otro (desviación estándar entre promedio): %2.</translation>
+        <translation>Lluvia en un año promedio: %1; variación de un año a otro (desviación estándar entre promedio): %2.</translation>
     </message>
     <message>
         <source>Reference evapotranspiration ET0 in a mean year: Penman-Monteith %1 %2, Hargreaves %3 %4. Reckoned with: %5.</source>
-        <translation type="unfinished">Evapotranspiración de referencia ET0 en un año promedio: Penman-Monteith %1 %2, Hargreaves %3 %4. Se calcula con: %5.</translation>
+        <translation>Evapotranspiración de referencia ET0 en un año promedio: Penman-Monteith %1 %2, Hargreaves %3 %4. Se calcula con: %5.</translation>
     </message>
     <message>
         <source>Water at the end of a day = water at its start + tap or spring + runoff led in + rain on the tank − evaporation − seepage − drawn.</source>
-        <translation type="unfinished">Agua al final del día = agua al comienzo + llave o manantial + escorrentía que llega + lluvia sobre el tanque − evaporación − filtración − agua sacada.</translation>
+        <translation>Agua al final del día = agua al comienzo + llave o manantial + escorrentía que llega + lluvia sobre el tanque − evaporación − filtración − agua sacada.</translation>
     </message>
     <message>
         <source>It is never less than none and never more than full: what is more runs over. No water is drawn from below the outlet. Evaporation is ET0 × the factor of open water × the water&apos;s surface; seepage goes through the wetted plaster. A bed needs what its crop uses and rain does not bring, over the share that reaches the roots, %1.</source>
-        <translation type="unfinished">Nunca es menos que vacío ni más que lleno: lo que sobra rebosa. No se saca agua por debajo de la salida. La evaporación es ET0 × el factor de agua libre × la superficie del agua; la filtración pasa por el repello mojado. Una cama necesita lo que usa su cultivo y la lluvia no trae, entre la parte que llega a las raíces, %1.</translation>
+        <translation>Nunca es menos que vacío ni más que lleno: lo que sobra rebosa. No se saca agua por debajo de la salida. La evaporación es ET0 × el factor de agua libre × la superficie del agua; la filtración pasa por el repello mojado. Una cama necesita lo que usa su cultivo y la lluvia no trae, entre la parte que llega a las raíces, %1.</translation>
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished">no se sabe</translation>
+        <translation>no se sabe</translation>
     </message>
     <message>
         <source>not known, %1 taken</source>
-        <translation type="unfinished">no se sabe, se toma %1</translation>
+        <translation>no se sabe, se toma %1</translation>
     </message>
     <message>
         <source>entered</source>
-        <translation type="unfinished">anotado</translation>
+        <translation>anotado</translation>
     </message>
     <message>
         <source>Where the figures come from</source>
-        <translation type="unfinished">De dónde vienen las cifras</translation>
+        <translation>De dónde vienen las cifras</translation>
     </message>
     <message>
         <source>No.</source>
-        <translation type="unfinished">N.º</translation>
+        <translation>N.º</translation>
     </message>
     <message>
         <source>Source, and how well it is founded</source>
-        <translation type="unfinished">Fuente, y qué tan firme es</translation>
+        <translation>Fuente, y qué tan firme es</translation>
     </message>
     <message>
         <source>What was entered</source>
-        <translation type="unfinished">Lo que se anotó</translation>
+        <translation>Lo que se anotó</translation>
     </message>
     <message>
         <source>What</source>
-        <translation type="unfinished">Qué</translation>
+        <translation>Qué</translation>
     </message>
     <message>
         <source>Value</source>
-        <translation type="unfinished">Valor</translation>
+        <translation>Valor</translation>
     </message>
     <message>
         <source>Source</source>
-        <translation type="unfinished">Fuente</translation>
+        <translation>Fuente</translation>
     </message>
     <message>
         <source>What is usual, to hold the figures against</source>
-        <translation type="unfinished">Lo que es usual, para comparar las cifras</translation>
+        <translation>Lo que es usual, para comparar las cifras</translation>
     </message>
     <message>
         <source>Figure</source>
-        <translation type="unfinished">Cifra</translation>
+        <translation>Cifra</translation>
     </message>
     <message>
         <source>Low</source>
-        <translation type="unfinished">Baja</translation>
+        <translation>Baja</translation>
     </message>
     <message>
         <source>Typical</source>
-        <translation type="unfinished">Típica</translation>
+        <translation>Típica</translation>
     </message>
     <message>
         <source>High</source>
-        <translation type="unfinished">Alta</translation>
+        <translation>Alta</translation>
     </message>
     <message>
         <source>Beds</source>
-        <translation type="unfinished">Camas de cultivo</translation>
+        <translation>Camas de cultivo</translation>
     </message>
     <message>
         <source>Net need: what the crop uses and rain does not bring. Drawn: net need over the share that reaches the roots (%1).</source>
-        <translation type="unfinished">Riego neto: lo que usa el cultivo y la lluvia no trae. Se saca: el riego neto entre la parte que llega a las raíces (%1).</translation>
+        <translation>Riego neto: lo que usa el cultivo y la lluvia no trae. Se saca: el riego neto entre la parte que llega a las raíces (%1).</translation>
     </message>
     <message>
         <source>Crop, season</source>
-        <translation type="unfinished">Cultivo, temporada</translation>
+        <translation>Cultivo, temporada</translation>
     </message>
     <message>
         <source>Watered by, reaches the roots</source>
-        <translation type="unfinished">Forma de riego, llega a las raíces</translation>
+        <translation>Forma de riego, llega a las raíces</translation>
     </message>
     <message>
         <source>Area</source>
-        <translation type="unfinished">Área</translation>
+        <translation>Área</translation>
     </message>
     <message>
         <source>Crop use, net need</source>
-        <translation type="unfinished">Uso del cultivo, riego neto</translation>
+        <translation>Uso del cultivo, riego neto</translation>
     </message>
     <message>
         <source>Drawn in a year</source>
-        <translation type="unfinished">Se saca al año</translation>
+        <translation>Se saca al año</translation>
     </message>
     <message>
         <source>Peak in a day</source>
-        <translation type="unfinished">Máximo en un día</translation>
+        <translation>Máximo en un día</translation>
     </message>
     <message>
         <source>Crops</source>
-        <translation type="unfinished">Cultivos</translation>
+        <translation>Cultivos</translation>
     </message>
     <message>
         <source>Kc: use of the crop over ET0. p: share of the water in the root zone that may be used before the crop suffers. Sources: %1; Kc for this climate, daily use and root zone: %2, eq. 62, 65, 66 and 82 to 85.</source>
-        <translation type="unfinished">Kc: uso del cultivo entre ET0. p: parte del agua en la zona de raíces que se puede usar antes de que el cultivo sufra. Fuentes: %1; Kc para este clima, uso diario y zona de raíces: %2, ec. 62, 65, 66 y 82 a 85.</translation>
+        <translation>Kc: uso del cultivo entre ET0. p: parte del agua en la zona de raíces que se puede usar antes de que el cultivo sufra. Fuentes: %1; Kc para este clima, uso diario y zona de raíces: %2, ec. 62, 65, 66 y 82 a 85.</translation>
     </message>
     <message>
         <source>Crop</source>
-        <translation type="unfinished">Cultivo</translation>
+        <translation>Cultivo</translation>
     </message>
     <message>
         <source>Kc: first, mid, end</source>
-        <translation type="unfinished">Kc: inicial, medio, final</translation>
+        <translation>Kc: inicial, medio, final</translation>
     </message>
     <message>
         <source>Kc for this climate</source>
-        <translation type="unfinished">Kc para este clima</translation>
+        <translation>Kc para este clima</translation>
     </message>
     <message>
         <source>Stages, days</source>
-        <translation type="unfinished">Etapas, días</translation>
+        <translation>Etapas, días</translation>
     </message>
     <message>
         <source>Height, roots</source>
-        <translation type="unfinished">Altura, raíces</translation>
+        <translation>Altura, raíces</translation>
     </message>
     <message>
         <source>p</source>
-        <translation type="unfinished">p</translation>
+        <translation>p</translation>
     </message>
     <message>
         <source>Animals</source>
-        <translation type="unfinished">Animales</translation>
+        <translation>Animales</translation>
     </message>
     <message>
         <source>Animal</source>
-        <translation type="unfinished">Animal</translation>
+        <translation>Animal</translation>
     </message>
     <message>
         <source>How many</source>
-        <translation type="unfinished">Cuántos</translation>
+        <translation>Cuántos</translation>
     </message>
     <message>
         <source>Each drinks</source>
-        <translation type="unfinished">Bebe cada uno</translation>
+        <translation>Bebe cada uno</translation>
     </message>
     <message>
         <source>under %1</source>
-        <translation type="unfinished">menos de %1</translation>
+        <translation>menos de %1</translation>
     </message>
     <message>
         <source>Month by month</source>
-        <translation type="unfinished">Mes por mes</translation>
+        <translation>Mes por mes</translation>
     </message>
     <message>
         <source>Means of all years reckoned: good years bring more than this, bad years less. Read the stick on the first of each month and write it down; tick the months in which the water lasted.</source>
-        <translation type="unfinished">Promedios de todos los años calculados: los años buenos traen más que esto, los malos menos. Lea la vara el primer día de cada mes y anótelo; marque los meses en que alcanzó el agua.</translation>
+        <translation>Promedios de todos los años calculados: los años buenos traen más que esto, los malos menos. Lea la vara el primer día de cada mes y anótelo; marque los meses en que alcanzó el agua.</translation>
     </message>
     <message>
         <source>Needed each day</source>
-        <translation type="unfinished">Se necesita por día</translation>
+        <translation>Se necesita por día</translation>
     </message>
     <message>
         <source>Read on the stick</source>
-        <translation type="unfinished">Lectura en la vara</translation>
+        <translation>Lectura en la vara</translation>
     </message>
     <message>
         <source>Lasted</source>
-        <translation type="unfinished">Alcanzó</translation>
+        <translation>Alcanzó</translation>
     </message>
     <message>
         <source>a year</source>
-        <translation type="unfinished">al año</translation>
+        <translation>al año</translation>
     </message>
     <message>
         <source>Comes in</source>
-        <translation type="unfinished">Entra</translation>
+        <translation>Entra</translation>
     </message>
     <message>
         <source>Runoff of the roof</source>
-        <translation type="unfinished">Escorrentía del techo</translation>
+        <translation>Escorrentía del techo</translation>
     </message>
     <message>
         <source>Runoff of the ground</source>
-        <translation type="unfinished">Escorrentía del terreno</translation>
+        <translation>Escorrentía del terreno</translation>
     </message>
     <message>
         <source>Rain on the tank</source>
-        <translation type="unfinished">Lluvia sobre el tanque</translation>
+        <translation>Lluvia sobre el tanque</translation>
     </message>
     <message>
         <source>Together</source>
-        <translation type="unfinished">En total</translation>
+        <translation>En total</translation>
     </message>
     <message>
         <source>Goes out</source>
-        <translation type="unfinished">Sale</translation>
+        <translation>Sale</translation>
     </message>
     <message>
         <source>Evaporation</source>
-        <translation type="unfinished">Evaporación</translation>
+        <translation>Evaporación</translation>
     </message>
     <message>
         <source>Seepage</source>
-        <translation type="unfinished">Filtración</translation>
+        <translation>Filtración</translation>
     </message>
     <message>
         <source>Runs over</source>
-        <translation type="unfinished">Rebosa</translation>
+        <translation>Rebosa</translation>
     </message>
     <message>
         <source>Drawn</source>
-        <translation type="unfinished">Se saca</translation>
+        <translation>Se saca</translation>
     </message>
     <message>
         <source>Is needed for</source>
-        <translation type="unfinished">Se necesita para</translation>
+        <translation>Se necesita para</translation>
     </message>
     <message>
         <source>People</source>
-        <translation type="unfinished">Personas</translation>
+        <translation>Personas</translation>
     </message>
     <message>
         <source>Of this</source>
-        <translation type="unfinished">De eso</translation>
+        <translation>De eso</translation>
     </message>
     <message>
         <source>Missing</source>
-        <translation type="unfinished">Falta</translation>
+        <translation>Falta</translation>
     </message>
     <message>
         <source>Means of %1. What comes in equals what goes out within %2.</source>
-        <translation type="unfinished">Promedios de %1. Lo que entra es igual a lo que sale, con una diferencia máxima de %2.</translation>
+        <translation>Promedios de %1. Lo que entra es igual a lo que sale, con una diferencia máxima de %2.</translation>
     </message>
     <message>
         <source>Means of %1. The tank ends a mean year with %2 more than it began with; with this counted, what comes in equals what goes out within %3.</source>
-        <translation type="unfinished">Promedios de %1. El tanque termina un año promedio con %2 más que al comienzo; contando eso, lo que entra es igual a lo que sale, con una diferencia máxima de %3.</translation>
+        <translation>Promedios de %1. El tanque termina un año promedio con %2 más que al comienzo; contando eso, lo que entra es igual a lo que sale, con una diferencia máxima de %3.</translation>
     </message>
     <message>
         <source>Means of %1. The tank ends a mean year with %2 less than it began with; with this counted, what comes in equals what goes out within %3.</source>
-        <translation type="unfinished">Promedios de %1. El tanque termina un año promedio con %2 menos que al comienzo; contando eso, lo que entra es igual a lo que sale, con una diferencia máxima de %3.</translation>
+        <translation>Promedios de %1. El tanque termina un año promedio con %2 menos que al comienzo; contando eso, lo que entra es igual a lo que sale, con una diferencia máxima de %3.</translation>
     </message>
     <message>
         <source>almost any</source>
-        <translation type="unfinished">casi cualquiera</translation>
+        <translation>casi cualquiera</translation>
     </message>
     <message>
         <source>none up to %1</source>
-        <translation type="unfinished">ninguno hasta %1</translation>
+        <translation>ninguno hasta %1</translation>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished">ninguna</translation>
+        <translation>ninguna</translation>
     </message>
     <message>
         <source>%1 or more</source>
-        <translation type="unfinished">%1 o más</translation>
+        <translation>%1 o más</translation>
     </message>
     <message>
         <source>Years in ten with water all year: wanted</source>
-        <translation type="unfinished">Años de cada diez con agua todo el año: deseados</translation>
+        <translation>Años de cada diez con agua todo el año: deseados</translation>
     </message>
     <message>
         <source>Years in ten with water all year: as planned</source>
-        <translation type="unfinished">Años de cada diez con agua todo el año: según el plan</translation>
+        <translation>Años de cada diez con agua todo el año: según el plan</translation>
     </message>
     <message>
         <source>This tank holds when full</source>
-        <translation type="unfinished">Cabida de este tanque lleno</translation>
+        <translation>Cabida de este tanque lleno</translation>
     </message>
     <message>
         <source>Smallest tank for the years wanted, same depth</source>
-        <translation type="unfinished">Tanque mínimo para los años deseados, misma profundidad</translation>
+        <translation>Tanque mínimo para los años deseados, misma profundidad</translation>
     </message>
     <message>
         <source>Beds as entered</source>
-        <translation type="unfinished">Camas de cultivo anotadas</translation>
+        <translation>Camas de cultivo anotadas</translation>
     </message>
     <message>
         <source>Largest beds for the years wanted, this tank</source>
-        <translation type="unfinished">Camas máximas para los años deseados, con este tanque</translation>
+        <translation>Camas máximas para los años deseados, con este tanque</translation>
     </message>
     <message>
         <source>Question</source>
-        <translation type="unfinished">Pregunta</translation>
+        <translation>Pregunta</translation>
     </message>
     <message>
         <source>Answer</source>
-        <translation type="unfinished">Respuesta</translation>
+        <translation>Respuesta</translation>
     </message>
     <message>
         <source>Find the size of a tank at the foot of the first picture and the area of beds at its left: where they meet it says in how many years of ten the water lasts.</source>
-        <translation type="unfinished">Busque el tamaño de un tanque al pie del primer dibujo y el área de las camas a su izquierda: donde se juntan dice en cuántos años de cada diez alcanza el agua.</translation>
+        <translation>Busque el tamaño de un tanque al pie del primer dibujo y el área de las camas a su izquierda: donde se juntan dice en cuántos años de cada diez alcanza el agua.</translation>
     </message>
     <message>
         <source>A finding says stop; overridden by %1, licence %2, on %3: %4.</source>
-        <translation type="unfinished">Una observación dice alto; autorizado pese a ella por %1, licencia %2, el %3: %4.</translation>
+        <translation>Una observación dice alto; autorizado pese a ella por %1, licencia %2, el %3: %4.</translation>
     </message>
     <message>
         <source>Comes in, in the month</source>
-        <translation type="unfinished">Entra en el mes</translation>
+        <translation>Entra en el mes</translation>
     </message>
     <message>
         <source>Days short of water</source>
-        <translation type="unfinished">Días con falta de agua</translation>
+        <translation>Días con falta de agua</translation>
     </message>
     <message>
         <source>%1, class %2</source>
-        <translation type="unfinished">%1, clase %2</translation>
+        <translation>%1, clase %2</translation>
     </message>
     <message>
         <source>Tank full</source>
-        <translation type="unfinished">Tanque lleno</translation>
+        <translation>Tanque lleno</translation>
     </message>
     <message>
         <source>Nearly empty</source>
-        <translation type="unfinished">Casi vacío</translation>
+        <translation>Casi vacío</translation>
     </message>
     <message>
         <source>Flow, end wide open</source>
-        <translation type="unfinished">Caudal, extremo abierto del todo</translation>
+        <translation>Caudal, extremo abierto del todo</translation>
     </message>
     <message>
         <source>By Hazen-Williams, to check</source>
-        <translation type="unfinished">Según Hazen-Williams, para comprobar</translation>
+        <translation>Según Hazen-Williams, para comprobar</translation>
     </message>
     <message>
         <source>Velocity</source>
-        <translation type="unfinished">Velocidad</translation>
+        <translation>Velocidad</translation>
     </message>
     <message>
         <source>Head that drives the flow</source>
-        <translation type="unfinished">Carga que mueve el agua</translation>
+        <translation>Carga que mueve el agua</translation>
     </message>
     <message>
         <source>Lost by friction</source>
-        <translation type="unfinished">Perdida por fricción</translation>
+        <translation>Perdida por fricción</translation>
     </message>
     <message>
         <source>Lost in bends and valves</source>
-        <translation type="unfinished">Perdida en codos y válvulas</translation>
+        <translation>Perdida en codos y válvulas</translation>
     </message>
     <message>
         <source>Leaves as velocity</source>
-        <translation type="unfinished">Sale como velocidad</translation>
+        <translation>Sale como velocidad</translation>
     </message>
     <message>
         <source>Water over its end</source>
-        <translation type="unfinished">Agua sobre su extremo</translation>
+        <translation>Agua sobre su extremo</translation>
     </message>
     <message>
         <source>Pressure, end shut</source>
-        <translation type="unfinished">Presión, extremo cerrado</translation>
+        <translation>Presión, extremo cerrado</translation>
     </message>
     <message>
         <source>Left of the pressure class</source>
-        <translation type="unfinished">Lo que sobra de la clase de presión</translation>
+        <translation>Lo que sobra de la clase de presión</translation>
     </message>
     <message>
         <source>bore measured</source>
-        <translation type="unfinished">diámetro interior medido</translation>
+        <translation>diámetro interior medido</translation>
     </message>
     <message>
         <source>at %1, %2 over the way before it</source>
-        <translation type="unfinished">a %1, %2 sobre el tramo anterior</translation>
+        <translation>a %1, %2 sobre el tramo anterior</translation>
     </message>
     <message>
         <source>Pipe: %1; bore %2, length %3.</source>
-        <translation type="unfinished">Tubería: %1; diámetro interior %2, largo %3.</translation>
+        <translation>Tubería: %1; diámetro interior %2, largo %3.</translation>
     </message>
     <message>
         <source>High points: %1.</source>
-        <translation type="unfinished">Puntos altos: %1.</translation>
+        <translation>Puntos altos: %1.</translation>
     </message>
     <message>
         <source>Friction by Darcy-Weisbach and Colebrook-White: %1
 Cross-check: %2</source>
-        <translation type="unfinished">Fricción según Darcy-Weisbach y Colebrook-White: %1
+        <translation>Fricción según Darcy-Weisbach y Colebrook-White: %1
 Comprobación: %2</translation>
     </message>
     <message>
         <source>As it flows</source>
-        <translation type="unfinished">Cómo corre</translation>
+        <translation>Cómo corre</translation>
     </message>
     <message>
         <source>From the source to the tank</source>
-        <translation type="unfinished">De la fuente al tanque</translation>
+        <translation>De la fuente al tanque</translation>
     </message>
     <message>
         <source>Top over the water</source>
-        <translation type="unfinished">Parte alta sobre el agua</translation>
+        <translation>Parte alta sobre el agua</translation>
     </message>
     <message>
         <source>Most that it may be, at rest</source>
-        <translation type="unfinished">Lo más que puede ser, en reposo</translation>
+        <translation>Lo más que puede ser, en reposo</translation>
     </message>
     <message>
         <source>Left of it with the valve open</source>
-        <translation type="unfinished">Lo que sobra de eso con la válvula abierta</translation>
+        <translation>Lo que sobra de eso con la válvula abierta</translation>
     </message>
     <message>
         <source>Pressure at the top, as head</source>
-        <translation type="unfinished">Presión en la parte alta, como carga</translation>
+        <translation>Presión en la parte alta, como carga</translation>
     </message>
     <message>
         <source>Speed that clears air</source>
-        <translation type="unfinished">Velocidad que arrastra el aire</translation>
+        <translation>Velocidad que arrastra el aire</translation>
     </message>
     <message>
         <source>Most flow the top allows</source>
-        <translation type="unfinished">Caudal máximo que permite la parte alta</translation>
+        <translation>Caudal máximo que permite la parte alta</translation>
     </message>
     <message>
         <source>Water that fills it</source>
-        <translation type="unfinished">Agua que lo llena</translation>
+        <translation>Agua que lo llena</translation>
     </message>
     <message>
         <source>The siphon</source>
-        <translation type="unfinished">El sifón</translation>
+        <translation>El sifón</translation>
     </message>
     <message>
         <source>Speed that clears air: %1</source>
-        <translation type="unfinished">Velocidad que arrastra el aire: %1</translation>
+        <translation>Velocidad que arrastra el aire: %1</translation>
     </message>
     <message>
         <source>Head left at them</source>
-        <translation type="unfinished">Carga que queda en ellas</translation>
+        <translation>Carga que queda en ellas</translation>
     </message>
     <message>
         <source>Head wanted</source>
-        <translation type="unfinished">Carga que se quiere</translation>
+        <translation>Carga que se quiere</translation>
     </message>
     <message>
         <source>Outlet, %1; open at a time: %2</source>
-        <translation type="unfinished">Salida, %1; abiertas a la vez: %2</translation>
+        <translation>Salida, %1; abiertas a la vez: %2</translation>
     </message>
     <message>
         <source>Drawing the tank down, end wide open</source>
-        <translation type="unfinished">Vaciado del tanque, extremo abierto del todo</translation>
+        <translation>Vaciado del tanque, extremo abierto del todo</translation>
     </message>
     <message>
         <source>From the tank to the field</source>
-        <translation type="unfinished">Del tanque al campo</translation>
+        <translation>Del tanque al campo</translation>
     </message>
     <message>
         <source>Cohesion c</source>
-        <translation type="unfinished">Cohesión c</translation>
+        <translation>Cohesión c</translation>
     </message>
     <message>
         <source>Friction φ</source>
-        <translation type="unfinished">Fricción φ</translation>
+        <translation>Fricción φ</translation>
     </message>
     <message>
         <source>Unit weight γ</source>
-        <translation type="unfinished">Peso unitario γ</translation>
+        <translation>Peso unitario γ</translation>
     </message>
     <message>
         <source>Height of a vertical cut</source>
-        <translation type="unfinished">Altura de un corte a plomo</translation>
+        <translation>Altura de un corte a plomo</translation>
     </message>
     <message>
         <source>This face, Culmann, just stands</source>
-        <translation type="unfinished">Esta cara, Culmann, apenas se tiene en pie</translation>
+        <translation>Esta cara, Culmann, apenas se tiene en pie</translation>
     </message>
     <message>
         <source>This face, Culmann, factor %1</source>
-        <translation type="unfinished">Esta cara, Culmann, factor %1</translation>
+        <translation>Esta cara, Culmann, factor %1</translation>
     </message>
     <message>
         <source>Stability number c / (γ H)</source>
-        <translation type="unfinished">Número de estabilidad c / (γ H)</translation>
+        <translation>Número de estabilidad c / (γ H)</translation>
     </message>
     <message>
         <source>This face by that number</source>
-        <translation type="unfinished">Esta cara según ese número</translation>
+        <translation>Esta cara según ese número</translation>
     </message>
     <message>
         <source>Factor of this cut by it</source>
-        <translation type="unfinished">Factor de este corte según él</translation>
+        <translation>Factor de este corte según él</translation>
     </message>
     <message>
         <source>%1: %2 %3</source>
-        <translation type="unfinished">%1: %2 %3</translation>
+        <translation>%1: %2 %3</translation>
     </message>
     <message>
         <source>Vertical cut</source>
-        <translation type="unfinished">Corte a plomo</translation>
+        <translation>Corte a plomo</translation>
     </message>
     <message>
         <source>Culmann, plane slip through the toe, face β</source>
-        <translation type="unfinished">Culmann, deslizamiento plano por el pie, cara β</translation>
+        <translation>Culmann, deslizamiento plano por el pie, cara β</translation>
     </message>
     <message>
         <source>Stability number, circles through the toe</source>
-        <translation type="unfinished">Número de estabilidad, círculos por el pie</translation>
+        <translation>Número de estabilidad, círculos por el pie</translation>
     </message>
     <message>
         <source>A factor F is put on cohesion and friction alike: c / F and tan φ / F. No water in the face, no crack, nothing standing on its edge.</source>
-        <translation type="unfinished">Un factor F se aplica por igual a la cohesión y a la fricción: c / F y tan φ / F. Sin agua en la cara, sin grieta, sin nada puesto en su orilla.</translation>
+        <translation>Un factor F se aplica por igual a la cohesión y a la fricción: c / F y tan φ / F. Sin agua en la cara, sin grieta, sin nada puesto en su orilla.</translation>
     </message>
     <message>
         <source>Cut: the wall of the pit</source>
-        <translation type="unfinished">Corte: la pared de la excavación</translation>
+        <translation>Corte: la pared de la excavación</translation>
     </message>
     <message>
         <source>Face at %1 from the level, pit %2 deep, factor wanted %3.</source>
-        <translation type="unfinished">Cara a %1 de la horizontal, excavación de %2 de hondo, factor que se quiere %3.</translation>
+        <translation>Cara a %1 de la horizontal, excavación de %2 de hondo, factor que se quiere %3.</translation>
     </message>
     <message>
         <source>The soil is not known, so no height is reckoned.</source>
-        <translation type="unfinished">No se conoce el suelo, así que no se calcula ninguna altura.</translation>
+        <translation>No se conoce el suelo, así que no se calcula ninguna altura.</translation>
     </message>
     <message>
         <source>Strength of the soil %1</source>
-        <translation type="unfinished">Resistencia del suelo %1</translation>
+        <translation>Resistencia del suelo %1</translation>
     </message>
     <message>
         <source>–: friction alone holds the face, or it lies outside the table of stability numbers. Judge by the low strengths.</source>
-        <translation type="unfinished">–: la fricción sola sostiene la cara, o esta queda fuera de la tabla de números de estabilidad. Juzgue por las resistencias bajas.</translation>
+        <translation>–: la fricción sola sostiene la cara, o esta queda fuera de la tabla de números de estabilidad. Juzgue por las resistencias bajas.</translation>
     </message>
     <message>
         <source>Tank empty</source>
-        <translation type="unfinished">Tanque vacío</translation>
+        <translation>Tanque vacío</translation>
     </message>
     <message>
         <source>Tank full and leaking</source>
-        <translation type="unfinished">Tanque lleno y con fuga</translation>
+        <translation>Tanque lleno y con fuga</translation>
     </message>
     <message>
         <source>lower without one</source>
-        <translation type="unfinished">menor sin grieta</translation>
+        <translation>menor sin grieta</translation>
     </message>
     <message>
         <source>%1 deep, dry</source>
-        <translation type="unfinished">%1 de hondo, seca</translation>
+        <translation>%1 de hondo, seca</translation>
     </message>
     <message>
         <source>%1 deep, %2 full of water</source>
-        <translation type="unfinished">%1 de hondo, %2 llena de agua</translation>
+        <translation>%1 de hondo, %2 llena de agua</translation>
     </message>
     <message>
         <source>Lowest factor of safety; wanted</source>
-        <translation type="unfinished">Factor de seguridad más bajo; el que se quiere</translation>
+        <translation>Factor de seguridad más bajo; el que se quiere</translation>
     </message>
     <message>
         <source>%1; %2</source>
-        <translation type="unfinished">%1; %2</translation>
+        <translation>%1; %2</translation>
     </message>
     <message>
         <source>Centre of the circle x, z</source>
-        <translation type="unfinished">Centro del círculo x, z</translation>
+        <translation>Centro del círculo x, z</translation>
     </message>
     <message>
         <source>Radius</source>
-        <translation type="unfinished">Radio</translation>
+        <translation>Radio</translation>
     </message>
     <message>
         <source>Ends of the slip x, x</source>
-        <translation type="unfinished">Extremos del deslizamiento x, x</translation>
+        <translation>Extremos del deslizamiento x, x</translation>
     </message>
     <message>
         <source>Crack</source>
-        <translation type="unfinished">Grieta</translation>
+        <translation>Grieta</translation>
     </message>
     <message>
         <source>Circles tried; without a factor</source>
-        <translation type="unfinished">Círculos probados; sin factor</translation>
+        <translation>Círculos probados; sin factor</translation>
     </message>
     <message>
         <source>Slices; of them in pull</source>
-        <translation type="unfinished">Dovelas; de ellas en tracción</translation>
+        <translation>Dovelas; de ellas en tracción</translation>
     </message>
     <message>
         <source>Slices in pull: the method asks the soil there to pull, which it cannot. Where there are many, look at the circle before trusting its factor.</source>
-        <translation type="unfinished">Dovelas en tracción: allí el método pide al suelo que resista tracción, y no puede. Si son muchas, mire el círculo antes de confiar en su factor.</translation>
+        <translation>Dovelas en tracción: allí el método pide al suelo que resista tracción, y no puede. Si son muchas, mire el círculo antes de confiar en su factor.</translation>
     </message>
     <message>
         <source>A slip ends at the end of the section: a longer one may have a lower factor.</source>
-        <translation type="unfinished">Un deslizamiento acaba en el extremo del corte: uno más largo puede tener un factor más bajo.</translation>
+        <translation>Un deslizamiento acaba en el extremo del corte: uno más largo puede tener un factor más bajo.</translation>
     </message>
     <message>
         <source>Slip circle</source>
-        <translation type="unfinished">Círculo de deslizamiento</translation>
+        <translation>Círculo de deslizamiento</translation>
     </message>
     <message>
         <source>Not reckoned: the soil is not known.</source>
-        <translation type="unfinished">No calculado: no se conoce el suelo.</translation>
+        <translation>No calculado: no se conoce el suelo.</translation>
     </message>
     <message>
         <source>Not reckoned: the ground is level and no terrace edge is entered, so there is nothing to slip.</source>
-        <translation type="unfinished">No calculado: el terreno es llano y no hay filo de terraza anotado, así que no hay nada que se deslice.</translation>
+        <translation>No calculado: el terreno es llano y no hay filo de terraza anotado, así que no hay nada que se deslice.</translation>
     </message>
     <message>
         <source>Downhill side: slip circles</source>
-        <translation type="unfinished">Lado de abajo: círculos de deslizamiento</translation>
+        <translation>Lado de abajo: círculos de deslizamiento</translation>
     </message>
     <message>
         <source>Section: the finished ground down the fall, dropping at the terrace edge.</source>
-        <translation type="unfinished">Corte: el terreno terminado ladera abajo, con la caída en el filo de la terraza.</translation>
+        <translation>Corte: el terreno terminado ladera abajo, con la caída en el filo de la terraza.</translation>
     </message>
     <message>
         <source>Section: the finished ground down the fall.</source>
-        <translation type="unfinished">Corte: el terreno terminado ladera abajo.</translation>
+        <translation>Corte: el terreno terminado ladera abajo.</translation>
     </message>
     <message>
         <source>Bishop&apos;s simplified method</source>
-        <translation type="unfinished">Método simplificado de Bishop</translation>
+        <translation>Método simplificado de Bishop</translation>
     </message>
     <message>
         <source>b width, W weight and α base slope of a slice, u water pressure on its base; P thrust of water in a crack, e its depth below the centre, R the radius. x runs downhill from the middle of the tank, z up from its finished floor.</source>
-        <translation type="unfinished">b ancho, W peso y α inclinación de la base de una dovela, u presión del agua en su base; P empuje del agua en una grieta, e su profundidad bajo el centro, R el radio. x va ladera abajo desde el centro del tanque, z hacia arriba desde su piso terminado.</translation>
+        <translation>b ancho, W peso y α inclinación de la base de una dovela, u presión del agua en su base; P empuje del agua en una grieta, e su profundidad bajo el centro, R el radio. x va ladera abajo desde el centro del tanque, z hacia arriba desde su piso terminado.</translation>
     </message>
     <message>
         <source>The circles were not searched for when this page was made; there is no factor yet.</source>
-        <translation type="unfinished">Cuando se hizo esta página no se habían buscado los círculos; todavía no hay factor.</translation>
+        <translation>Cuando se hizo esta página no se habían buscado los círculos; todavía no hay factor.</translation>
     </message>
     <message>
         <source>What is taken for granted</source>
-        <translation type="unfinished">Lo que se da por supuesto</translation>
+        <translation>Lo que se da por supuesto</translation>
     </message>
     <message>
         <source>Strengths come from tables by the name of the soil, not from tests %1.</source>
-        <translation type="unfinished">Las resistencias vienen de tablas según el nombre del suelo, no de ensayos %1.</translation>
+        <translation>Las resistencias vienen de tablas según el nombre del suelo, no de ensayos %1.</translation>
     </message>
     <message>
         <source>Low strengths are taken for the slips: cohesion %1, friction %2, unit weight %3.</source>
-        <translation type="unfinished">Para los deslizamientos se toman resistencias bajas: cohesión %1, fricción %2, peso unitario %3.</translation>
+        <translation>Para los deslizamientos se toman resistencias bajas: cohesión %1, fricción %2, peso unitario %3.</translation>
     </message>
     <message>
         <source>Plane strain: the slip is as wide as the slope. No earthquake.</source>
-        <translation type="unfinished">Deformación plana: el deslizamiento es tan ancho como la ladera. Sin terremoto.</translation>
+        <translation>Deformación plana: el deslizamiento es tan ancho como la ladera. Sin terremoto.</translation>
     </message>
     <message>
         <source>The pit counts as still full of ground, which weighs more than water and lining. Nothing else stands on the ground: no house, wall, heap or animals.</source>
-        <translation type="unfinished">La excavación cuenta como todavía llena de tierra, que pesa más que el agua y el revestimiento. Nada más está sobre el terreno: ni casa, ni muro, ni montón, ni animales.</translation>
+        <translation>La excavación cuenta como todavía llena de tierra, que pesa más que el agua y el revestimiento. Nada más está sobre el terreno: ni casa, ni muro, ni montón, ni animales.</translation>
     </message>
     <message>
         <source>The tank&apos;s hole has no strength: each state is searched with and without a crack as deep as the pit (no deeper than the ground falls away), and the lower factor counts. Behind a crack only slips that come out no higher than its foot are counted.</source>
-        <translation type="unfinished">El hueco del tanque no tiene resistencia: cada estado se busca con y sin una grieta tan honda como la excavación (no más honda que lo que baja el terreno), y vale el factor más bajo. Detrás de una grieta solo cuentan los deslizamientos que no salen más arriba que su pie.</translation>
+        <translation>El hueco del tanque no tiene resistencia: cada estado se busca con y sin una grieta tan honda como la excavación (no más honda que lo que baja el terreno), y vale el factor más bajo. Detrás de una grieta solo cuentan los deslizamientos que no salen más arriba que su pie.</translation>
     </message>
     <message>
         <source>The terrace edge is taken to run out %1 for each 1 that it falls.</source>
-        <translation type="unfinished">Se toma que el filo de la terraza avanza %1 por cada 1 que baja.</translation>
+        <translation>Se toma que el filo de la terraza avanza %1 por cada 1 que baja.</translation>
     </message>
     <message>
         <source>Slips shallower than %1, and those that begin more than %2 downhill from the middle of the tank, leave tank and walkway alone and are left out.</source>
-        <translation type="unfinished">Los deslizamientos de menos hondo que %1, y los que empiezan a más de %2 ladera abajo del centro del tanque, no tocan ni el tanque ni el pasillo y se dejan fuera.</translation>
+        <translation>Los deslizamientos de menos hondo que %1, y los que empiezan a más de %2 ladera abajo del centro del tanque, no tocan ni el tanque ni el pasillo y se dejan fuera.</translation>
     </message>
     <message>
         <source>Checked by a licensed engineer</source>
-        <translation type="unfinished">Revisado por un ingeniero autorizado</translation>
+        <translation>Revisado por un ingeniero autorizado</translation>
     </message>
     <message>
         <source>Checked by:</source>
-        <translation type="unfinished">Revisado por:</translation>
+        <translation>Revisado por:</translation>
     </message>
     <message>
         <source>Licence:</source>
-        <translation type="unfinished">Licencia:</translation>
+        <translation>Licencia:</translation>
     </message>
     <message>
         <source>Date:</source>
-        <translation type="unfinished">Fecha:</translation>
+        <translation>Fecha:</translation>
     </message>
     <message>
         <source>Signature:</source>
-        <translation type="unfinished">Firma:</translation>
+        <translation>Firma:</translation>
     </message>
     <message>
         <source>A calculation for a licensed engineer to check. It is not a promise that the ground stands.</source>
-        <translation type="unfinished">Un cálculo para que lo revise un ingeniero autorizado. No es una promesa de que el terreno se tenga en pie.</translation>
+        <translation>Un cálculo para que lo revise un ingeniero autorizado. No es una promesa de que el terreno se tenga en pie.</translation>
     </message>
     <message>
         <source>level with the platform</source>
-        <translation type="unfinished">a nivel con la plataforma</translation>
+        <translation>a nivel con la plataforma</translation>
     </message>
     <message>
         <source>%1 above the platform</source>
-        <translation type="unfinished">%1 sobre la plataforma</translation>
+        <translation>%1 sobre la plataforma</translation>
     </message>
     <message>
         <source>%1 below the platform</source>
-        <translation type="unfinished">%1 bajo la plataforma</translation>
+        <translation>%1 bajo la plataforma</translation>
     </message>
     <message>
         <source>nothing</source>
-        <translation type="unfinished">nada</translation>
+        <translation>nada</translation>
     </message>
     <message>
         <source>dig down %1</source>
-        <translation type="unfinished">cavar %1</translation>
+        <translation>cavar %1</translation>
     </message>
     <message>
         <source>fill up %1</source>
-        <translation type="unfinished">rellenar %1</translation>
+        <translation>rellenar %1</translation>
     </message>
     <message>
         <source>%1: cut, %2 out</source>
-        <translation type="unfinished">%1: corte, %2 hacia afuera</translation>
+        <translation>%1: corte, %2 hacia afuera</translation>
     </message>
     <message>
         <source>%1: fill, %2 out</source>
-        <translation type="unfinished">%1: relleno, %2 hacia afuera</translation>
+        <translation>%1: relleno, %2 hacia afuera</translation>
     </message>
     <message>
         <source>Pegs of the platform</source>
-        <translation type="unfinished">Estacas de la plataforma</translation>
+        <translation>Estacas de la plataforma</translation>
     </message>
     <message>
         <source>Ground there</source>
-        <translation type="unfinished">Terreno allí</translation>
+        <translation>Terreno allí</translation>
     </message>
     <message>
         <source>What to do</source>
-        <translation type="unfinished">Qué hacer</translation>
+        <translation>Qué hacer</translation>
     </message>
     <message>
         <source>Where the face ends</source>
-        <translation type="unfinished">Dónde termina la cara</translation>
+        <translation>Dónde termina la cara</translation>
     </message>
     <message>
         <source>(chosen)</source>
-        <translation type="unfinished">(elegido)</translation>
+        <translation>(elegido)</translation>
     </message>
     <message>
         <source>At which level the platform can lie</source>
-        <translation type="unfinished">A qué nivel puede quedar la plataforma</translation>
+        <translation>A qué nivel puede quedar la plataforma</translation>
     </message>
     <message>
         <source>How the level is found</source>
-        <translation type="unfinished">Cómo se halla el nivel</translation>
+        <translation>Cómo se halla el nivel</translation>
     </message>
     <message>
         <source>The platform lies</source>
-        <translation type="unfinished">La plataforma queda</translation>
+        <translation>La plataforma queda</translation>
     </message>
     <message>
         <source>Cut</source>
-        <translation type="unfinished">Corte</translation>
+        <translation>Corte</translation>
     </message>
     <message>
         <source>Fill</source>
-        <translation type="unfinished">Relleno</translation>
+        <translation>Relleno</translation>
     </message>
     <message>
         <source>Ground over the pit</source>
-        <translation type="unfinished">Terreno sobre la excavación</translation>
+        <translation>Terreno sobre la excavación</translation>
     </message>
     <message>
         <source>Ground over the pit: natural ground over floor and walls of the pit where it is least. Less than nothing means that part of the tank stands on fill.</source>
-        <translation type="unfinished">Terreno sobre la excavación: terreno natural sobre el fondo y las paredes de la excavación, donde es menos. Menos que nada quiere decir que una parte del tanque se apoya en relleno.</translation>
+        <translation>Terreno sobre la excavación: terreno natural sobre el fondo y las paredes de la excavación, donde es menos. Menos que nada quiere decir que una parte del tanque se apoya en relleno.</translation>
     </message>
     <message>
         <source>Topsoil is kept apart: never under the fill, never in the plaster.</source>
-        <translation type="unfinished">La tierra vegetal se guarda aparte: nunca bajo el relleno, nunca en el repello.</translation>
+        <translation>La tierra vegetal se guarda aparte: nunca bajo el relleno, nunca en el repello.</translation>
     </message>
     <message>
         <source>Cut steps into the ground under the fill, so that it cannot slide.</source>
-        <translation type="unfinished">Corte gradas en el terreno bajo el relleno, para que no pueda deslizarse.</translation>
+        <translation>Corte gradas en el terreno bajo el relleno, para que no pueda deslizarse.</translation>
     </message>
     <message>
         <source>Fill in layers of about %1. Break clods, take out roots and straw; the ground should be damp enough to hold together when pressed in the fist.</source>
-        <translation type="unfinished">Rellene en capas de unos %1. Rompa los terrones, saque raíces y paja; la tierra debe estar tan húmeda que se mantenga unida al apretarla en el puño.</translation>
+        <translation>Rellene en capas de unos %1. Rompa los terrones, saque raíces y paja; la tierra debe estar tan húmeda que se mantenga unida al apretarla en el puño.</translation>
     </message>
     <message>
         <source>Ram each layer until the rammer leaves hardly a mark, then bring the next. Begin at the foot and keep each layer level.</source>
-        <translation type="unfinished">Apisone cada capa hasta que el pisón casi no deje marca; entonces eche la siguiente. Empiece por el pie y mantenga cada capa a nivel.</translation>
+        <translation>Apisone cada capa hasta que el pisón casi no deje marca; entonces eche la siguiente. Empiece por el pie y mantenga cada capa a nivel.</translation>
     </message>
     <message>
         <source>Never dump fill down the slope from above.</source>
-        <translation type="unfinished">Nunca bote relleno ladera abajo desde arriba.</translation>
+        <translation>Nunca bote relleno ladera abajo desde arriba.</translation>
     </message>
     <message>
         <source>Steps, layers and ramming: %1.</source>
-        <translation type="unfinished">Gradas, capas y apisonado: %1.</translation>
+        <translation>Gradas, capas y apisonado: %1.</translation>
     </message>
     <message>
         <source>The toe of every heap stays %1 or more back from the pit edge (29 CFR 1926.651(j)(2)).</source>
-        <translation type="unfinished">El pie de todo montón queda a %1 o más de la orilla de la excavación (29 CFR 1926.651(j)(2)).</translation>
+        <translation>El pie de todo montón queda a %1 o más de la orilla de la excavación (29 CFR 1926.651(j)(2)).</translation>
     </message>
     <message>
         <source>Earth: how to work it</source>
-        <translation type="unfinished">Tierra: cómo trabajarla</translation>
+        <translation>Tierra: cómo trabajarla</translation>
     </message>
     <message>
         <source>Does the tank lose water through its lining? The sun takes water too. A bucket that floats in the tank shows how much; what the tank loses more has leaked.</source>
-        <translation type="unfinished">¿Pierde agua el tanque por su revestimiento? El sol también se lleva agua. Un balde que flota en el tanque muestra cuánta; lo que el tanque pierde de más se ha fugado.</translation>
+        <translation>¿Pierde agua el tanque por su revestimiento? El sol también se lleva agua. Un balde que flota en el tanque muestra cuánta; lo que el tanque pierde de más se ha fugado.</translation>
     </message>
     <message>
         <source>Fill the tank to the overflow. A new tank stands full for some days first, for dry plaster drinks. Choose days without rain.</source>
-        <translation type="unfinished">Llene el tanque hasta el rebosadero. Un tanque nuevo queda lleno antes algunos días, porque el repello seco bebe agua. Elija días sin lluvia.</translation>
+        <translation>Llene el tanque hasta el rebosadero. Un tanque nuevo queda lleno antes algunos días, porque el repello seco bebe agua. Elija días sin lluvia.</translation>
     </message>
     <message>
         <source>Shut inlet and outlet. No one draws water until the test is over.</source>
-        <translation type="unfinished">Cierre la entrada y la salida. Nadie saca agua hasta que termine la prueba.</translation>
+        <translation>Cierre la entrada y la salida. Nadie saca agua hasta que termine la prueba.</translation>
     </message>
     <message>
         <source>Measure with a ruler, to the millimetre: in the tank from a mark on the rim down to the water, in the bucket from a mark on its edge down to the water.</source>
-        <translation type="unfinished">Mida con una regla, al milímetro: en el tanque, desde una marca en el borde hacia abajo hasta el agua; en el balde, desde una marca en su orilla hacia abajo hasta el agua.</translation>
+        <translation>Mida con una regla, al milímetro: en el tanque, desde una marca en el borde hacia abajo hasta el agua; en el balde, desde una marca en su orilla hacia abajo hasta el agua.</translation>
     </message>
     <message>
         <source>Measure both again at the same hour on the next day, and on two days more. Rain in between: begin again.</source>
-        <translation type="unfinished">Mida otra vez los dos a la misma hora del día siguiente, y dos días más. Si llueve en medio, empiece de nuevo.</translation>
+        <translation>Mida otra vez los dos a la misma hora del día siguiente, y dos días más. Si llueve en medio, empiece de nuevo.</translation>
     </message>
     <message>
         <source>Leak = fall in the tank less fall in the bucket, in millimetres, for one day.</source>
-        <translation type="unfinished">Fuga = bajada en el tanque menos bajada en el balde, en milímetros, en un día.</translation>
+        <translation>Fuga = bajada en el tanque menos bajada en el balde, en milímetros, en un día.</translation>
     </message>
     <message>
         <source>In this tank, full, one millimetre is %1.</source>
-        <translation type="unfinished">En este tanque, lleno, un milímetro es %1.</translation>
+        <translation>En este tanque, lleno, un milímetro es %1.</translation>
     </message>
     <message>
         <source>Leak</source>
-        <translation type="unfinished">Fuga</translation>
+        <translation>Fuga</translation>
     </message>
     <message>
         <source>up to %1</source>
-        <translation type="unfinished">hasta %1</translation>
+        <translation>hasta %1</translation>
     </message>
     <message>
         <source>Tight. Nothing to do; test again each year.</source>
-        <translation type="unfinished">No pierde. Nada que hacer; repita la prueba cada año.</translation>
+        <translation>No pierde. Nada que hacer; repita la prueba cada año.</translation>
     </message>
     <message>
         <source>more, up to %1</source>
-        <translation type="unfinished">más, hasta %1</translation>
+        <translation>más, hasta %1</translation>
     </message>
     <message>
         <source>Watch: look for wet ground; test again in some weeks.</source>
-        <translation type="unfinished">Vigile: busque terreno mojado; repita la prueba en algunas semanas.</translation>
+        <translation>Vigile: busque terreno mojado; repita la prueba en algunas semanas.</translation>
     </message>
     <message>
         <source>Find the cracks and mend them; then test again.</source>
-        <translation type="unfinished">Busque las grietas y repárelas; después repita la prueba.</translation>
+        <translation>Busque las grietas y repárelas; después repita la prueba.</translation>
     </message>
     <message>
         <source>more than %1</source>
-        <translation type="unfinished">más de %1</translation>
+        <translation>más de %1</translation>
     </message>
     <message>
         <source>Let no more water in, empty the tank and mend it.</source>
-        <translation type="unfinished">No deje entrar más agua, vacíe el tanque y repárelo.</translation>
+        <translation>No deje entrar más agua, vacíe el tanque y repárelo.</translation>
     </message>
     <message>
         <source>These limits: %1.</source>
-        <translation type="unfinished">Estos límites: %1.</translation>
+        <translation>Estos límites: %1.</translation>
     </message>
     <message>
         <source>Time</source>
-        <translation type="unfinished">Hora</translation>
+        <translation>Hora</translation>
     </message>
     <message>
         <source>Tank, mm</source>
-        <translation type="unfinished">Tanque, mm</translation>
+        <translation>Tanque, mm</translation>
     </message>
     <message>
         <source>Bucket, mm</source>
-        <translation type="unfinished">Balde, mm</translation>
+        <translation>Balde, mm</translation>
     </message>
     <message>
         <source>Signature</source>
-        <translation type="unfinished">Firma</translation>
+        <translation>Firma</translation>
     </message>
     <message>
         <source>notch, %1 wide</source>
-        <translation type="unfinished">muesca de %1 de ancho</translation>
+        <translation>muesca de %1 de ancho</translation>
     </message>
     <message>
         <source>pipe, %1 inside</source>
-        <translation type="unfinished">tubo de %1 de diámetro interior</translation>
+        <translation>tubo de %1 de diámetro interior</translation>
     </message>
     <message>
         <source>Roof led in</source>
-        <translation type="unfinished">Techo que escurre al tanque</translation>
+        <translation>Techo que escurre al tanque</translation>
     </message>
     <message>
         <source>Ground led in</source>
-        <translation type="unfinished">Terreno que escurre al tanque</translation>
+        <translation>Terreno que escurre al tanque</translation>
     </message>
     <message>
         <source>The tank&apos;s own opening</source>
-        <translation type="unfinished">Boca del tanque mismo</translation>
+        <translation>Boca del tanque mismo</translation>
     </message>
     <message>
         <source>Storm</source>
-        <translation type="unfinished">Aguacero</translation>
+        <translation>Aguacero</translation>
     </message>
     <message>
         <source>%1, planning value</source>
-        <translation type="unfinished">%1, valor para planear</translation>
+        <translation>%1, valor para planear</translation>
     </message>
     <message>
         <source>Rain that runs in</source>
-        <translation type="unfinished">Lluvia que entra</translation>
+        <translation>Lluvia que entra</translation>
     </message>
     <message>
         <source>From the source</source>
-        <translation type="unfinished">De la fuente</translation>
+        <translation>De la fuente</translation>
     </message>
     <message>
         <source>What runs in</source>
-        <translation type="unfinished">Lo que entra</translation>
+        <translation>Lo que entra</translation>
     </message>
     <message>
         <source>Overflow</source>
-        <translation type="unfinished">Rebosadero</translation>
+        <translation>Rebosadero</translation>
     </message>
     <message>
         <source>Water over its sill</source>
-        <translation type="unfinished">Agua sobre su umbral</translation>
+        <translation>Agua sobre su umbral</translation>
     </message>
     <message>
         <source>Freeboard left in the storm</source>
-        <translation type="unfinished">Borde libre que queda en el aguacero</translation>
+        <translation>Borde libre que queda en el aguacero</translation>
     </message>
     <message>
         <source>Freeboard wanted</source>
-        <translation type="unfinished">Borde libre que se quiere</translation>
+        <translation>Borde libre que se quiere</translation>
     </message>
     <message>
         <source>Passes with water at the rim</source>
-        <translation type="unfinished">Deja pasar con el agua al borde</translation>
+        <translation>Deja pasar con el agua al borde</translation>
     </message>
     <message>
         <source>Overflow free</source>
-        <translation type="unfinished">Rebosadero libre</translation>
+        <translation>Rebosadero libre</translation>
     </message>
     <message>
         <source>over the low part of the rim</source>
-        <translation type="unfinished">sobre la parte baja del borde</translation>
+        <translation>sobre la parte baja del borde</translation>
     </message>
     <message>
         <source>over the rest of the rim</source>
-        <translation type="unfinished">sobre el resto del borde</translation>
+        <translation>sobre el resto del borde</translation>
     </message>
     <message>
         <source>Overflow blocked</source>
-        <translation type="unfinished">Rebosadero tapado</translation>
+        <translation>Rebosadero tapado</translation>
     </message>
     <message>
         <source>Deep</source>
-        <translation type="unfinished">De hondo</translation>
+        <translation>De hondo</translation>
     </message>
     <message>
         <source>Flow</source>
-        <translation type="unfinished">Caudal</translation>
+        <translation>Caudal</translation>
     </message>
     <message>
         <source>Bottom width and depth of the channel</source>
-        <translation type="unfinished">Ancho del fondo y profundidad del canal</translation>
+        <translation>Ancho del fondo y profundidad del canal</translation>
     </message>
     <message>
         <source>Fall</source>
-        <translation type="unfinished">Pendiente</translation>
+        <translation>Pendiente</translation>
     </message>
     <message>
         <source>Water in it</source>
-        <translation type="unfinished">Agua en él</translation>
+        <translation>Agua en él</translation>
     </message>
     <message>
         <source>Speed</source>
-        <translation type="unfinished">Velocidad</translation>
+        <translation>Velocidad</translation>
     </message>
     <message>
         <source>Spill channel</source>
-        <translation type="unfinished">Canal de desagüe</translation>
+        <translation>Canal de desagüe</translation>
     </message>
     <message>
         <source>Width</source>
-        <translation type="unfinished">Ancho</translation>
+        <translation>Ancho</translation>
     </message>
     <message>
         <source>Depth, all together</source>
-        <translation type="unfinished">Profundidad, en total</translation>
+        <translation>Profundidad, en total</translation>
     </message>
     <message>
         <source>Of it for water that settles</source>
-        <translation type="unfinished">De eso, para que el agua se asiente</translation>
+        <translation>De eso, para que el agua se asiente</translation>
     </message>
     <message>
         <source>Of it for mud</source>
-        <translation type="unfinished">De eso, para el lodo</translation>
+        <translation>De eso, para el lodo</translation>
     </message>
     <message>
         <source>The grain sinks</source>
-        <translation type="unfinished">El grano se hunde</translation>
+        <translation>El grano se hunde</translation>
     </message>
     <message>
         <source>%1 a second</source>
-        <translation type="unfinished">%1 por segundo</translation>
+        <translation>%1 por segundo</translation>
     </message>
     <message>
         <source>Water may run through at most at</source>
-        <translation type="unfinished">El agua puede pasar a lo más a</translation>
+        <translation>El agua puede pasar a lo más a</translation>
     </message>
     <message>
         <source>Silt trap</source>
-        <translation type="unfinished">Desarenador</translation>
+        <translation>Desarenador</translation>
     </message>
     <message>
         <source>Smallest grain that must stay behind</source>
-        <translation type="unfinished">Grano más pequeño que debe quedar atrás</translation>
+        <translation>Grano más pequeño que debe quedar atrás</translation>
     </message>
     <message>
         <source>%1, source and storm</source>
-        <translation type="unfinished">%1, fuente y aguacero</translation>
+        <translation>%1, fuente y aguacero</translation>
     </message>
     <message>
         <source>Clean it out every</source>
-        <translation type="unfinished">Limpiarlo cada</translation>
+        <translation>Limpiarlo cada</translation>
     </message>
     <message>
         <source>For the grain named</source>
-        <translation type="unfinished">Para el grano indicado</translation>
+        <translation>Para el grano indicado</translation>
     </message>
     <message>
         <source>Area, speed and mud: %1</source>
-        <translation type="unfinished">Área, velocidad y lodo: %1</translation>
+        <translation>Área, velocidad y lodo: %1</translation>
     </message>
     <message>
         <source>kept</source>
-        <translation type="unfinished">cumple</translation>
+        <translation>cumple</translation>
     </message>
     <message>
         <source>not kept</source>
-        <translation type="unfinished">no cumple</translation>
+        <translation>no cumple</translation>
     </message>
     <message>
         <source>Leak test</source>
-        <translation type="unfinished">Prueba de fuga</translation>
+        <translation>Prueba de fuga</translation>
     </message>
     <message>
         <source>Tank falls</source>
-        <translation type="unfinished">Baja el tanque</translation>
+        <translation>Baja el tanque</translation>
     </message>
     <message>
         <source>Bucket falls: evaporation</source>
-        <translation type="unfinished">Baja el balde: evaporación</translation>
+        <translation>Baja el balde: evaporación</translation>
     </message>
     <message>
         <source>Error of the readings, either way</source>
-        <translation type="unfinished">Error de las mediciones, en más o en menos</translation>
+        <translation>Error de las mediciones, en más o en menos</translation>
     </message>
     <message>
         <source>Water lost</source>
-        <translation type="unfinished">Agua perdida</translation>
+        <translation>Agua perdida</translation>
     </message>
     <message>
         <source>Share of the water a day</source>
-        <translation type="unfinished">Parte del agua por día</translation>
+        <translation>Parte del agua por día</translation>
     </message>
     <message>
         <source>Published marks for concrete tanks</source>
-        <translation type="unfinished">Límites publicados para tanques de concreto</translation>
+        <translation>Límites publicados para tanques de concreto</translation>
     </message>
     <message>
         <source>Allows</source>
-        <translation type="unfinished">Permite</translation>
+        <translation>Permite</translation>
     </message>
     <message>
         <source>This tank</source>
-        <translation type="unfinished">Este tanque</translation>
+        <translation>Este tanque</translation>
     </message>
     <message>
         <source>Ground and platform</source>
-        <translation type="unfinished">Terreno y plataforma</translation>
+        <translation>Terreno y plataforma</translation>
     </message>
     <message>
         <source>Pipes and siphon</source>
-        <translation type="unfinished">Tuberías y sifón</translation>
+        <translation>Tuberías y sifón</translation>
     </message>
     <message>
         <source>Overflow, silt trap and leak test</source>
-        <translation type="unfinished">Rebosadero, desarenador y prueba de fuga</translation>
+        <translation>Rebosadero, desarenador y prueba de fuga</translation>
     </message>
     <message>
         <source>Engineer&apos;s calculation: cut and downhill side</source>
-        <translation type="unfinished">Cálculo para el ingeniero: corte y lado de abajo</translation>
+        <translation>Cálculo para el ingeniero: corte y lado de abajo</translation>
     </message>
     <message>
         <source>Thresholds of site and safety</source>
-        <translation type="unfinished">Límites de lugar y seguridad</translation>
+        <translation>Límites de lugar y seguridad</translation>
     </message>
     <message>
         <source>From these numbers findings about site and safety are raised. A practitioner should question those that no published source stands behind.</source>
-        <translation type="unfinished">Con estos números se hacen las observaciones sobre lugar y seguridad. Un profesional debe poner en duda los que no tienen detrás ninguna fuente publicada.</translation>
+        <translation>Con estos números se hacen las observaciones sobre lugar y seguridad. Un profesional debe poner en duda los que no tienen detrás ninguna fuente publicada.</translation>
     </message>
     <message>
         <source>Fill counts as loose fill: cohesion %1, friction %2, unit weight %3.</source>
-        <translation type="unfinished">El relleno cuenta como relleno suelto: cohesión %1, fricción %2, peso unitario %3.</translation>
+        <translation>El relleno cuenta como relleno suelto: cohesión %1, fricción %2, peso unitario %3.</translation>
     </message>
     <message>
         <source>With the tank empty the ground is dry down to the ground water entered. With the tank full and leaking, water stands in the ground as drawn: level with the tank&apos;s water to the pit edge, from there straight to where the ground lies as low as the pit floor.</source>
-        <translation type="unfinished">Con el tanque vacío el terreno está seco hasta el agua subterránea anotada. Con el tanque lleno y perdiendo, el agua está en el terreno como se dibuja: a nivel con el agua del tanque hasta la orilla de la excavación, y de ahí en línea recta hasta donde el terreno baja al nivel del fondo de la excavación.</translation>
+        <translation>Con el tanque vacío el terreno está seco hasta el agua subterránea anotada. Con el tanque lleno y perdiendo, el agua está en el terreno como se dibuja: a nivel con el agua del tanque hasta la orilla de la excavación, y de ahí en línea recta hasta donde el terreno baja al nivel del fondo de la excavación.</translation>
     </message>
     <message>
         <source>Set a light bucket afloat, tied so that it stands clear of the walls. Fill it with water until only a hand&apos;s breadth of it stays dry, so that it floats upright and deep.</source>
-        <translation type="unfinished">Ponga a flotar una cubeta liviana, amarrada para que no toque las paredes. Llénela de agua hasta que solo quede seco el ancho de una mano, para que flote derecha y honda.</translation>
+        <translation>Ponga a flotar una cubeta liviana, amarrada para que no toque las paredes. Llénela de agua hasta que solo quede seco el ancho de una mano, para que flote derecha y honda.</translation>
     </message>
     <message>
         <source>The trap as it is holds back grains from</source>
-        <translation type="unfinished">El desarenador como está retiene granos desde</translation>
+        <translation>El desarenador como está retiene granos desde</translation>
     </message>
     <message>
         <source>Mud is brought by</source>
-        <translation type="unfinished">El lodo lo trae</translation>
+        <translation>El lodo lo trae</translation>
     </message>
     <message>
         <source>the source, and one hour of the storm</source>
-        <translation type="unfinished">la fuente, y una hora del aguacero</translation>
+        <translation>la fuente, y una hora del aguacero</translation>
     </message>
     <message>
         <source>A peg P is a corner of the platform. Heights are told from the finished platform, which the rim of the tank is level with. A peg Q stands straight out from the corner of its number, where the face of the cut or the fill meets the ground.</source>
-        <translation type="unfinished">Una estaca P es una esquina de la plataforma. Las alturas se dicen desde la plataforma terminada, que está a nivel con el borde del tanque. Una estaca Q está derecho hacia afuera de la esquina de su número, donde la cara del corte o del relleno encuentra el terreno.</translation>
+        <translation>Una estaca P es una esquina de la plataforma. Las alturas se dicen desde la plataforma terminada, que está a nivel con el borde del tanque. Una estaca Q está derecho hacia afuera de la esquina de su número, donde la cara del corte o del relleno encuentra el terreno.</translation>
     </message>
     <message>
         <source>Materials together</source>
-        <translation type="unfinished">Materiales, en total</translation>
+        <translation>Materiales, en total</translation>
     </message>
     <message>
         <source>Wages together</source>
-        <translation type="unfinished">Pago de jornales, en total</translation>
+        <translation>Pago de jornales, en total</translation>
     </message>
     <message>
         <source>Other things together</source>
-        <translation type="unfinished">Otras cosas, en total</translation>
+        <translation>Otras cosas, en total</translation>
     </message>
     <message>
         <source>For what</source>
-        <translation type="unfinished">Para qué</translation>
+        <translation>Para qué</translation>
     </message>
     <message>
         <source>How much</source>
-        <translation type="unfinished">Cuánto</translation>
+        <translation>Cuánto</translation>
     </message>
     <message>
         <source>Price of one</source>
-        <translation type="unfinished">Precio por unidad</translation>
+        <translation>Precio por unidad</translation>
     </message>
     <message>
         <source>Amount</source>
-        <translation type="unfinished">Monto</translation>
+        <translation>Monto</translation>
     </message>
     <message>
         <source>Given</source>
-        <translation type="unfinished">Aporte</translation>
+        <translation>Aporte</translation>
     </message>
     <message>
         <source>Cash</source>
-        <translation type="unfinished">Efectivo</translation>
+        <translation>Efectivo</translation>
     </message>
     <message>
         <source>%1; split each piece into %2</source>
-        <translation type="unfinished">%1; partir cada pieza en %2</translation>
+        <translation>%1; partir cada pieza en %2</translation>
     </message>
     <message>
         <source>Carrying it to the place</source>
-        <translation type="unfinished">Acarreo hasta el lugar</translation>
+        <translation>Acarreo hasta el lugar</translation>
     </message>
     <message>
         <source>By</source>
-        <translation type="unfinished">Lo lleva</translation>
+        <translation>Lo lleva</translation>
     </message>
     <message>
         <source>Weight</source>
-        <translation type="unfinished">Peso</translation>
+        <translation>Peso</translation>
     </message>
     <message>
         <source>Loads</source>
-        <translation type="unfinished">Cargas</translation>
+        <translation>Cargas</translation>
     </message>
     <message>
         <source>Days of one carrier</source>
-        <translation type="unfinished">Días si lleva uno solo</translation>
+        <translation>Días si lleva uno solo</translation>
     </message>
     <message>
         <source>Wages</source>
-        <translation type="unfinished">Pago de jornales</translation>
+        <translation>Pago de jornales</translation>
     </message>
     <message>
         <source>Other things</source>
-        <translation type="unfinished">Otras cosas</translation>
+        <translation>Otras cosas</translation>
     </message>
     <message>
         <source>Carrying</source>
-        <translation type="unfinished">Acarreo</translation>
+        <translation>Acarreo</translation>
     </message>
     <message>
         <source>Put aside for what is not foreseen, %1</source>
-        <translation type="unfinished">Reserva para imprevistos, %1</translation>
+        <translation>Reserva para imprevistos, %1</translation>
     </message>
     <message>
         <source>All together</source>
-        <translation type="unfinished">En total</translation>
+        <translation>En total</translation>
     </message>
     <message>
         <source>Of it given in work and kind</source>
-        <translation type="unfinished">De eso, aportado en trabajo y en especie</translation>
+        <translation>De eso, aportado en trabajo y en especie</translation>
     </message>
     <message>
         <source>Of it in cash</source>
-        <translation type="unfinished">De eso, en efectivo</translation>
+        <translation>De eso, en efectivo</translation>
     </message>
     <message>
         <source>Agreed</source>
-        <translation type="unfinished">De acuerdo</translation>
+        <translation>De acuerdo</translation>
     </message>
     <message>
         <source>For</source>
-        <translation type="unfinished">Por</translation>
+        <translation>Por</translation>
     </message>
     <message>
         <source>Name and date</source>
-        <translation type="unfinished">Nombre y fecha</translation>
+        <translation>Nombre y fecha</translation>
     </message>
     <message>
         <source>or thumb</source>
-        <translation type="unfinished">o huella</translation>
+        <translation>o huella</translation>
     </message>
     <message>
         <source>the household or group</source>
-        <translation type="unfinished">la familia o el grupo</translation>
+        <translation>la familia o el grupo</translation>
     </message>
     <message>
         <source>masons and labourers</source>
-        <translation type="unfinished">albañiles y peones</translation>
+        <translation>albañiles y peones</translation>
     </message>
     <message>
         <source>who pays a share</source>
-        <translation type="unfinished">quien paga una parte</translation>
+        <translation>quien paga una parte</translation>
     </message>
     <message>
         <source>a witness</source>
-        <translation type="unfinished">un testigo</translation>
+        <translation>un testigo</translation>
     </message>
     <message>
         <source>%1, after a quarter of the day</source>
-        <translation type="unfinished">%1, pasado un cuarto del día</translation>
+        <translation>%1, pasado un cuarto del día</translation>
     </message>
     <message>
         <source>%1, for the last quarter of the day</source>
-        <translation type="unfinished">%1, en el último cuarto del día</translation>
+        <translation>%1, en el último cuarto del día</translation>
     </message>
     <message>
         <source>%1, at midday</source>
-        <translation type="unfinished">%1, al mediodía</translation>
+        <translation>%1, al mediodía</translation>
     </message>
     <message>
         <source>%1 for wetting</source>
-        <translation type="unfinished">%1 para mojar</translation>
+        <translation>%1 para mojar</translation>
     </message>
     <message>
         <source>%1, masons among them: %2</source>
-        <translation type="unfinished">%1, albañiles entre ellas: %2</translation>
+        <translation>%1, albañiles entre ellas: %2</translation>
     </message>
     <message>
         <source>%1, rest days too</source>
-        <translation type="unfinished">%1, también los días de descanso</translation>
+        <translation>%1, también los días de descanso</translation>
     </message>
     <message>
         <source>no room to slip</source>
-        <translation type="unfinished">sin holgura</translation>
+        <translation>sin holgura</translation>
     </message>
     <message>
         <source>may slip %1</source>
-        <translation type="unfinished">puede atrasarse %1</translation>
+        <translation>puede atrasarse %1</translation>
     </message>
     <message>
         <source>Solid bar: work. Hatched bar: keep wet, rest days too. Open bar: the tank fills or is watched. Triangle alone: last day.</source>
-        <translation type="unfinished">Barra llena: trabajo. Barra rayada: mantener mojado, también los días de descanso. Barra vacía: el tanque se llena o se vigila. Triángulo solo: último día.</translation>
+        <translation>Barra llena: trabajo. Barra rayada: mantener mojado, también los días de descanso. Barra vacía: el tanque se llena o se vigila. Triángulo solo: último día.</translation>
     </message>
     <message>
         <source>Arrow at the right: later than these bars reach.</source>
-        <translation type="unfinished">Flecha a la derecha: más tarde de lo que alcanzan estas barras.</translation>
+        <translation>Flecha a la derecha: más tarde de lo que alcanzan estas barras.</translation>
     </message>
     <message>
         <source>No room to slip: when this is late, the end is late.</source>
-        <translation type="unfinished">Sin holgura: si esto se atrasa, se atrasa el final.</translation>
+        <translation>Sin holgura: si esto se atrasa, se atrasa el final.</translation>
     </message>
     <message>
         <source>%1 a day</source>
-        <translation type="unfinished">%1 al día</translation>
+        <translation>%1 al día</translation>
     </message>
     <message>
         <source>%1, what the source gives</source>
-        <translation type="unfinished">%1, lo que da la fuente</translation>
+        <translation>%1, lo que da la fuente</translation>
     </message>
     <message>
         <source>%1, as entered</source>
-        <translation type="unfinished">%1, según lo anotado</translation>
+        <translation>%1, según lo anotado</translation>
     </message>
     <message>
         <source>Filling starts</source>
-        <translation type="unfinished">Empieza el llenado</translation>
+        <translation>Empieza el llenado</translation>
     </message>
     <message>
         <source>It must start no later than</source>
-        <translation type="unfinished">Debe empezar a más tardar el</translation>
+        <translation>Debe empezar a más tardar el</translation>
     </message>
     <message>
         <source>The tank is full on</source>
-        <translation type="unfinished">El tanque queda lleno el</translation>
+        <translation>El tanque queda lleno el</translation>
     </message>
     <message>
         <source>not within a year</source>
-        <translation type="unfinished">tarda más de un año</translation>
+        <translation>tarda más de un año</translation>
     </message>
     <message>
         <source>Flows in on the first day</source>
-        <translation type="unfinished">Entra el primer día</translation>
+        <translation>Entra el primer día</translation>
     </message>
     <message>
         <source>The water may rise in a day by at most</source>
-        <translation type="unfinished">El agua puede subir en un día, como máximo</translation>
+        <translation>El agua puede subir en un día, como máximo</translation>
     </message>
     <message>
         <source>Water for sacks after the last curing day</source>
-        <translation type="unfinished">Agua para los costales después del último día de curado</translation>
+        <translation>Agua para los costales después del último día de curado</translation>
     </message>
     <message>
         <source>Water to bring by hand, to cover all walls in time</source>
-        <translation type="unfinished">Agua que hay que traer a mano para cubrir a tiempo todas las paredes</translation>
+        <translation>Agua que hay que traer a mano para cubrir a tiempo todas las paredes</translation>
     </message>
     <message>
         <source>Filling</source>
-        <translation type="unfinished">Llenado</translation>
+        <translation>Llenado</translation>
     </message>
     <message>
         <source>Walls that stay under wet sacks until the water covers them</source>
-        <translation type="unfinished">Paredes que siguen bajo costales mojados hasta que el agua las cubra</translation>
+        <translation>Paredes que siguen bajo costales mojados hasta que el agua las cubra</translation>
     </message>
     <message>
         <source>Height above the finished floor</source>
-        <translation type="unfinished">Altura sobre el piso terminado</translation>
+        <translation>Altura sobre el piso terminado</translation>
     </message>
     <message>
         <source>Wall</source>
-        <translation type="unfinished">Pared</translation>
+        <translation>Pared</translation>
     </message>
     <message>
         <source>Keep wet until</source>
-        <translation type="unfinished">Mantener mojada hasta el</translation>
+        <translation>Mantener mojada hasta el</translation>
     </message>
     <message>
         <source>Wet for</source>
-        <translation type="unfinished">Mojada durante</translation>
+        <translation>Mojada durante</translation>
     </message>
     <message>
         <source>The water rises, first by days, then by weeks</source>
-        <translation type="unfinished">Cómo sube el agua, primero por días, luego por semanas</translation>
+        <translation>Cómo sube el agua, primero por días, luego por semanas</translation>
     </message>
     <message>
         <source>The water rises day by day</source>
-        <translation type="unfinished">Cómo sube el agua día por día</translation>
+        <translation>Cómo sube el agua día por día</translation>
     </message>
     <message>
         <source>Level: above the finished floor, in the evening of the day, or of the week&apos;s last day. Write beside it what the rod shows.</source>
-        <translation type="unfinished">Nivel: sobre el piso terminado, al anochecer del día o del último día de la semana. Anote al lado lo que marca la vara.</translation>
+        <translation>Nivel: sobre el piso terminado, al anochecer del día o del último día de la semana. Anote al lado lo que marca la vara.</translation>
     </message>
     <message>
         <source>Day or week</source>
-        <translation type="unfinished">Día o semana</translation>
+        <translation>Día o semana</translation>
     </message>
     <message>
         <source>Runs in</source>
-        <translation type="unfinished">Entra</translation>
+        <translation>Entra</translation>
     </message>
     <message>
         <source>To wet sacks</source>
-        <translation type="unfinished">Para mojar costales</translation>
+        <translation>Para mojar costales</translation>
     </message>
     <message>
         <source>Level measured</source>
-        <translation type="unfinished">Nivel medido</translation>
+        <translation>Nivel medido</translation>
     </message>
     <message>
         <source>No one enters the tank while it fills. The fence stands, ladder and rope hang inside.</source>
-        <translation type="unfinished">Nadie entra al tanque mientras se llena. La cerca está puesta; la escalera y la soga cuelgan adentro.</translation>
+        <translation>Nadie entra al tanque mientras se llena. La cerca está puesta; la escalera y la soga cuelgan adentro.</translation>
     </message>
     <message>
         <source>Filling begun on:</source>
-        <translation type="unfinished">Llenado empezado el:</translation>
+        <translation>Llenado empezado el:</translation>
     </message>
     <message>
         <source>Full on:</source>
-        <translation type="unfinished">Lleno el:</translation>
+        <translation>Lleno el:</translation>
     </message>
     <message>
         <source>Hour %1</source>
-        <translation type="unfinished">Hora %1</translation>
+        <translation>Hora %1</translation>
     </message>
     <message>
         <source>Place the coat in one go, within %1: %2 people needed, %3 planned; masons among them: %4 needed, %5 planned.</source>
-        <translation type="unfinished">Coloque la capa de una sola vez, en %1 como máximo: personas necesarias %2, previstas %3; albañiles entre ellas: necesarios %4, previstos %5.</translation>
+        <translation>Coloque la capa de una sola vez, en %1 como máximo: personas necesarias %2, previstas %3; albañiles entre ellas: necesarios %4, previstos %5.</translation>
     </message>
     <message>
         <source>Price of the lining</source>
-        <translation type="unfinished">Precio del revestimiento</translation>
+        <translation>Precio del revestimiento</translation>
     </message>
     <message>
         <source>Digging and platform</source>
-        <translation type="unfinished">Excavación y plataforma</translation>
+        <translation>Excavación y plataforma</translation>
     </message>
     <message>
         <source>Capital</source>
-        <translation type="unfinished">Capital</translation>
+        <translation>Capital</translation>
     </message>
     <message>
         <source>Life</source>
-        <translation type="unfinished">Duración</translation>
+        <translation>Duración</translation>
     </message>
     <message>
         <source>Factor</source>
-        <translation type="unfinished">Factor</translation>
+        <translation>Factor</translation>
     </message>
     <message>
         <source>Upkeep a year</source>
-        <translation type="unfinished">Mantenimiento al año</translation>
+        <translation>Mantenimiento al año</translation>
     </message>
     <message>
         <source>Cost a year</source>
-        <translation type="unfinished">Costo anual equivalente</translation>
+        <translation>Costo anual equivalente</translation>
     </message>
     <message>
         <source>Cost a year for each m³ held</source>
-        <translation type="unfinished">Costo anual equivalente por cada m³ de cabida</translation>
+        <translation>Costo anual equivalente por cada m³ de cabida</translation>
     </message>
     <message>
         <source>Lining</source>
-        <translation type="unfinished">Revestimiento</translation>
+        <translation>Revestimiento</translation>
     </message>
     <message>
         <source>Linings by what they cost a year</source>
-        <translation type="unfinished">Revestimientos según su costo anual equivalente</translation>
+        <translation>Revestimientos según su costo anual equivalente</translation>
     </message>
     <message>
         <source>Cost a year = capital × factor + upkeep; factor = i (1 + i)^n / ((1 + i)^n − 1), with i interest a year (%1 %2) and n life in years %3.</source>
-        <translation type="unfinished">Costo anual equivalente = capital × factor + mantenimiento; factor = i (1 + i)^n / ((1 + i)^n − 1), con i interés al año (%1 %2) y n duración en años %3.</translation>
+        <translation>Costo anual equivalente = capital × factor + mantenimiento; factor = i (1 + i)^n / ((1 + i)^n − 1), con i interés al año (%1 %2) y n duración en años %3.</translation>
     </message>
     <message>
         <source>Cost of a cubic metre</source>
-        <translation type="unfinished">Costo de un metro cúbico</translation>
+        <translation>Costo de un metro cúbico</translation>
     </message>
     <message>
         <source>Each m³ held = the whole bill ÷ water when full: %1 ÷ %2 = %3.</source>
-        <translation type="unfinished">Cada m³ de cabida = todo el presupuesto ÷ agua con el tanque lleno: %1 ÷ %2 = %3.</translation>
+        <translation>Cada m³ de cabida = todo el presupuesto ÷ agua con el tanque lleno: %1 ÷ %2 = %3.</translation>
     </message>
     <message>
         <source>Dry months, with rain below half of the reference evapotranspiration %1: %2.</source>
-        <translation type="unfinished">Meses secos, con lluvia por debajo de la mitad de la evapotranspiración de referencia %1: %2.</translation>
+        <translation>Meses secos, con lluvia por debajo de la mitad de la evapotranspiración de referencia %1: %2.</translation>
     </message>
     <message>
         <source>What a m³ delivered costs is not reckoned: whether the water lasts is not asked.</source>
-        <translation type="unfinished">No se calcula lo que cuesta un m³ entregado: no se ha preguntado si el agua alcanza.</translation>
+        <translation>No se calcula lo que cuesta un m³ entregado: no se ha preguntado si el agua alcanza.</translation>
     </message>
     <message>
         <source>Cash needed, first by days, then by weeks</source>
-        <translation type="unfinished">Efectivo necesario, primero por días, luego por semanas</translation>
+        <translation>Efectivo necesario, primero por días, luego por semanas</translation>
     </message>
     <message>
         <source>Goods and carrying</source>
-        <translation type="unfinished">Compras y acarreo</translation>
+        <translation>Compras y acarreo</translation>
     </message>
     <message>
         <source>Together so far</source>
-        <translation type="unfinished">Total hasta aquí</translation>
+        <translation>Total hasta aquí</translation>
     </message>
     <message>
         <source>enough</source>
-        <translation type="unfinished">suficientes</translation>
+        <translation>suficientes</translation>
     </message>
     <message>
         <source>TOO FEW</source>
-        <translation type="unfinished">FALTAN</translation>
+        <translation>FALTAN</translation>
     </message>
     <message>
         <source>People on the coat</source>
-        <translation type="unfinished">Personas en la capa</translation>
+        <translation>Personas en la capa</translation>
     </message>
     <message>
         <source>Masons among them</source>
-        <translation type="unfinished">Albañiles entre ellas</translation>
+        <translation>Albañiles entre ellas</translation>
     </message>
     <message>
         <source>Batches an hour</source>
-        <translation type="unfinished">Tandas por hora</translation>
+        <translation>Tandas por hora</translation>
     </message>
     <message>
         <source>Mixing places</source>
-        <translation type="unfinished">Lugares de mezcla</translation>
+        <translation>Lugares de mezcla</translation>
     </message>
     <message>
         <source>In one go</source>
-        <translation type="unfinished">De una sola vez</translation>
+        <translation>De una sola vez</translation>
     </message>
     <message>
         <source>Needed</source>
-        <translation type="unfinished">Se necesitan</translation>
+        <translation>Se necesitan</translation>
     </message>
     <message>
         <source>There</source>
-        <translation type="unfinished">Hay</translation>
+        <translation>Hay</translation>
     </message>
     <message>
         <source>in time</source>
-        <translation type="unfinished">a tiempo</translation>
+        <translation>a tiempo</translation>
     </message>
     <message>
         <source>TOO LATE</source>
-        <translation type="unfinished">TARDE</translation>
+        <translation>TARDE</translation>
     </message>
     <message>
         <source>Putting on a batch</source>
-        <translation type="unfinished">Colocar una tanda</translation>
+        <translation>Colocar una tanda</translation>
     </message>
     <message>
         <source>takes</source>
-        <translation type="unfinished">tarda</translation>
+        <translation>tarda</translation>
     </message>
     <message>
         <source>may take</source>
-        <translation type="unfinished">puede tardar</translation>
+        <translation>puede tardar</translation>
     </message>
     <message>
         <source>with a whole bag</source>
-        <translation type="unfinished">con una bolsa entera</translation>
+        <translation>con una bolsa entera</translation>
     </message>
     <message>
         <source>with half a bag</source>
-        <translation type="unfinished">con media bolsa</translation>
+        <translation>con media bolsa</translation>
     </message>
     <message>
         <source>Ready beside the pit before the first batch</source>
-        <translation type="unfinished">Listo junto a la excavación antes de la primera tanda</translation>
+        <translation>Listo junto a la excavación antes de la primera tanda</translation>
     </message>
     <message>
         <source>Ready</source>
-        <translation type="unfinished">Listo</translation>
+        <translation>Listo</translation>
     </message>
     <message>
         <source>Bags of cement</source>
-        <translation type="unfinished">Bolsas de cemento</translation>
+        <translation>Bolsas de cemento</translation>
     </message>
     <message>
         <source>Water for mixing</source>
-        <translation type="unfinished">Agua para mezclar</translation>
+        <translation>Agua para mezclar</translation>
     </message>
     <message>
         <source>Sacks to cover the coat</source>
-        <translation type="unfinished">Costales para cubrir la capa</translation>
+        <translation>Costales para cubrir la capa</translation>
     </message>
     <message>
         <source>Batches with a whole bag: %1. Tick a box for each; by the end of an hour its row must be full.</source>
-        <translation type="unfinished">Tandas de una bolsa entera: %1. Marque una casilla por cada una; al terminar cada hora su fila debe estar llena.</translation>
+        <translation>Tandas de una bolsa entera: %1. Marque una casilla por cada una; al terminar cada hora su fila debe estar llena.</translation>
     </message>
     <message>
         <source>Batches with a whole bag: %1. Tick a box for every %2; by the end of an hour its row must be full.</source>
-        <translation type="unfinished">Tandas de una bolsa entera: %1. Marque una casilla por cada %2 tandas; al terminar cada hora su fila debe estar llena.</translation>
+        <translation>Tandas de una bolsa entera: %1. Marque una casilla por cada %2 tandas; al terminar cada hora su fila debe estar llena.</translation>
     </message>
     <message>
         <source>Coat %1, within %2: %3 of work</source>
-        <translation type="unfinished">Capa %1, en %2 como máximo: %3 de trabajo</translation>
+        <translation>Capa %1, en %2 como máximo: %3 de trabajo</translation>
     </message>
     <message>
         <source>A coat that is begun is finished the same day: plaster put beside plaster that has set does not hold water.</source>
-        <translation type="unfinished">Capa que se empieza se termina el mismo día: el repello puesto junto a otro ya fraguado no retiene el agua.</translation>
+        <translation>Capa que se empieza se termina el mismo día: el repello puesto junto a otro ya fraguado no retiene el agua.</translation>
     </message>
     <message>
         <source>Option %1 cannot be built: %2</source>
-        <translation type="unfinished">La opción %1 no se puede construir: %2</translation>
+        <translation>La opción %1 no se puede construir: %2</translation>
     </message>
     <message>
         <source>What comes of it</source>
-        <translation type="unfinished">Qué resulta</translation>
+        <translation>Qué resulta</translation>
     </message>
     <message>
         <source>Lines that are the same in all options are left out.</source>
-        <translation type="unfinished">No se muestran las líneas que son iguales en todas las opciones.</translation>
+        <translation>No se muestran las líneas que son iguales en todas las opciones.</translation>
     </message>
     <message>
         <source>Each coat in one go</source>
-        <translation type="unfinished">Cada capa de una sola vez</translation>
+        <translation>Cada capa de una sola vez</translation>
     </message>
     <message>
         <source>First filling</source>
-        <translation type="unfinished">Primer llenado</translation>
+        <translation>Primer llenado</translation>
     </message>
     <message>
         <source>Bill and shares</source>
-        <translation type="unfinished">Presupuesto y aportes</translation>
+        <translation>Presupuesto y aportes</translation>
     </message>
     <message>
         <source>Works: tasks, people and weather</source>
-        <translation type="unfinished">Obra: tareas, personas y clima</translation>
+        <translation>Obra: tareas, personas y clima</translation>
     </message>
     <message>
         <source>Money: linings and ranges</source>
-        <translation type="unfinished">Dinero: revestimientos y rangos</translation>
+        <translation>Dinero: revestimientos y rangos</translation>
     </message>
     <message>
         <source>Options side by side</source>
-        <translation type="unfinished">Opciones lado a lado</translation>
+        <translation>Opciones lado a lado</translation>
     </message>
     <message>
         <source>As entered</source>
-        <translation type="unfinished">Con lo anotado</translation>
+        <translation>Con lo anotado</translation>
     </message>
     <message>
         <source>P10</source>
-        <translation type="unfinished">P10</translation>
+        <translation>P10</translation>
     </message>
     <message>
         <source>P50</source>
-        <translation type="unfinished">P50</translation>
+        <translation>P50</translation>
     </message>
     <message>
         <source>P90</source>
-        <translation type="unfinished">P90</translation>
+        <translation>P90</translation>
     </message>
     <message>
         <source>Input</source>
-        <translation type="unfinished">Dato</translation>
+        <translation>Dato</translation>
     </message>
     <message>
         <source>What drives the spread</source>
-        <translation type="unfinished">De dónde viene la variación</translation>
+        <translation>De dónde viene la variación</translation>
     </message>
     <message>
         <source>Low and high: how far an input may lie from what is entered. Then its share of the spread; +: more of the input makes more, −: more of it makes less.</source>
-        <translation type="unfinished">Baja y alta: cuánto puede apartarse un dato de lo anotado. Después, su parte de la variación; +: si el dato sube, el resultado sube; −: si el dato sube, el resultado baja.</translation>
+        <translation>Baja y alta: cuánto puede apartarse un dato de lo anotado. Después, su parte de la variación; +: si el dato sube, el resultado sube; −: si el dato sube, el resultado baja.</translation>
     </message>
     <message>
         <source>How sure the numbers are</source>
-        <translation type="unfinished">Qué tan seguros son los números</translation>
+        <translation>Qué tan seguros son los números</translation>
     </message>
     <message>
         <source>The ranges were not drawn when this page was made.</source>
-        <translation type="unfinished">Cuando se hizo esta página no se habían sorteado los rangos.</translation>
+        <translation>Cuando se hizo esta página no se habían sorteado los rangos.</translation>
     </message>
     <message>
         <source>%1 draws; each input triangular between low and high about what is entered. 1 draw in 10 is below P10, half are below P50, 9 in 10 below P90. The draws start with the number %2: the same number gives the same answer.</source>
-        <translation type="unfinished">%1 sorteos; cada dato se reparte en triángulo entre su valor bajo y su valor alto, alrededor de lo anotado. 1 de cada 10 sorteos queda por debajo de P10, la mitad por debajo de P50, 9 de cada 10 por debajo de P90. Los sorteos empiezan con el número %2: el mismo número da la misma respuesta.</translation>
+        <translation>%1 sorteos; cada dato se reparte en triángulo entre su valor bajo y su valor alto, alrededor de lo anotado. 1 de cada 10 sorteos queda por debajo de P10, la mitad por debajo de P50, 9 de cada 10 por debajo de P90. Los sorteos empiezan con el número %2: el mismo número da la misma respuesta.</translation>
     </message>
     <message>
         <source>Week from</source>
-        <translation type="unfinished">Semana desde</translation>
+        <translation>Semana desde</translation>
     </message>
     <message>
         <source>Good</source>
-        <translation type="unfinished">Bien</translation>
+        <translation>Bien</translation>
     </message>
     <message>
         <source>Frost</source>
-        <translation type="unfinished">Helada</translation>
+        <translation>Helada</translation>
     </message>
     <message>
         <source>Heat</source>
-        <translation type="unfinished">Calor</translation>
+        <translation>Calor</translation>
     </message>
     <message>
         <source>How fast fresh plaster dries is not reckoned: humidity or wind is not known.</source>
-        <translation type="unfinished">No se calcula qué tan rápido se seca el repello fresco: no se conoce la humedad o el viento.</translation>
+        <translation>No se calcula qué tan rápido se seca el repello fresco: no se conoce la humedad o el viento.</translation>
     </message>
     <message>
         <source>km/h</source>
-        <translation type="unfinished">km/h</translation>
+        <translation>km/h</translation>
     </message>
     <message>
         <source>How fast fresh plaster dries</source>
-        <translation type="unfinished">Qué tan rápido se seca el repello fresco</translation>
+        <translation>Qué tan rápido se seca el repello fresco</translation>
     </message>
     <message>
         <source>Coat</source>
-        <translation type="unfinished">Capa</translation>
+        <translation>Capa</translation>
     </message>
     <message>
         <source>Air</source>
-        <translation type="unfinished">Aire</translation>
+        <translation>Aire</translation>
     </message>
     <message>
         <source>E water lost in kg for each m² and hour, Tc and Ta plaster and air in °C, r humidity from 0 to 1, V wind in km/h; the mean weather of the week, plaster as warm as the air.</source>
-        <translation type="unfinished">E agua perdida en kg por cada m² y hora, Tc y Ta repello y aire en °C, r humedad de 0 a 1, V viento en km/h; el clima promedio de la semana, con el repello tan caliente como el aire.</translation>
+        <translation>E agua perdida en kg por cada m² y hora, Tc y Ta repello y aire en °C, r humedad de 0 a 1, V viento en km/h; el clima promedio de la semana, con el repello tan caliente como el aire.</translation>
     </message>
     <message>
         <source>Weather window: how often coats stay undisturbed, week by week</source>
-        <translation type="unfinished">Semanas buenas según el clima: cada cuánto quedan las capas sin contratiempos, semana por semana</translation>
+        <translation>Semanas buenas según el clima: cada cuánto quedan las capas sin contratiempos, semana por semana</translation>
     </message>
     <message>
         <source>Good: nothing disturbs, of all start days of the week and %1 of weather. Rain: %2 or more on the day of a coat or the day after. Frost: a night at or below 0 °C within 7 days of a coat. Heat: a day of a coat outside 5 to 35 °C. * week of the first coat as planned; + best week.</source>
-        <translation type="unfinished">Bien: capas sin contratiempos, de todos los días de comienzo de la semana y %1 de clima. Lluvia: %2 o más el día de una capa o el día siguiente. Helada: una noche a 0 °C o menos dentro de los 7 días de una capa. Calor: un día de una capa fuera de 5 a 35 °C. * semana de la primera capa según el plan; + mejor semana.</translation>
+        <translation>Bien: capas sin contratiempos, de todos los días de comienzo de la semana y %1 de clima. Lluvia: %2 o más el día de una capa o el día siguiente. Helada: una noche a 0 °C o menos dentro de los 7 días de una capa. Calor: un día de una capa fuera de 5 a 35 °C. * semana de la primera capa según el plan; + mejor semana.</translation>
     </message>
     <message>
         <source>wetted</source>
-        <translation type="unfinished">mojado</translation>
+        <translation>mojado</translation>
     </message>
     <message>
         <source>all %1 times</source>
-        <translation type="unfinished">las %1 veces</translation>
+        <translation>las %1 veces</translation>
     </message>
     <message>
         <source>Water</source>
-        <translation type="unfinished">Agua</translation>
+        <translation>Agua</translation>
     </message>
     <message>
         <source>Water covers it on</source>
-        <translation type="unfinished">El agua la cubre el</translation>
+        <translation>El agua la cubre el</translation>
     </message>
     <message>
         <source>Covered</source>
-        <translation type="unfinished">Cubierta</translation>
+        <translation>Cubierta</translation>
     </message>
     <message>
         <source>from %1 up</source>
-        <translation type="unfinished">de %1 para arriba</translation>
+        <translation>de %1 para arriba</translation>
     </message>
     <message>
         <source>Wet the walls</source>
-        <translation type="unfinished">Mojar las paredes</translation>
+        <translation>Mojar las paredes</translation>
     </message>
     <message>
         <source>Week</source>
-        <translation type="unfinished">Semana</translation>
+        <translation>Semana</translation>
     </message>
     <message>
         <source>Water a day, at most</source>
-        <translation type="unfinished">Agua al día, como máximo</translation>
+        <translation>Agua al día, como máximo</translation>
     </message>
     <message>
         <source>Later weeks: a box for each day</source>
-        <translation type="unfinished">Semanas siguientes: una casilla por cada día</translation>
+        <translation>Semanas siguientes: una casilla por cada día</translation>
     </message>
     <message>
         <source>While the tank fills: walls that the water has not reached</source>
-        <translation type="unfinished">Mientras se llena el tanque: paredes a las que no ha llegado el agua</translation>
+        <translation>Mientras se llena el tanque: paredes a las que no ha llegado el agua</translation>
     </message>
     <message>
         <source>When the water covers the walls is not known, or takes more than a year. Sacks stay wet on every wall up to the overflow until water covers it.</source>
-        <translation type="unfinished">No se sabe cuándo cubre el agua las paredes, o tarda más de un año. Los costales se mantienen mojados en todas las paredes hasta el nivel del rebosadero, mientras el agua no las cubra.</translation>
+        <translation>No se sabe cuándo cubre el agua las paredes, o tarda más de un año. Los costales se mantienen mojados en todas las paredes hasta el nivel del rebosadero, mientras el agua no las cubra.</translation>
     </message>
     <message>
         <source>After the curing days</source>
-        <translation type="unfinished">Después de los días de curado</translation>
+        <translation>Después de los días de curado</translation>
     </message>
     <message>
         <source>Water: for all wetting on that day.</source>
-        <translation type="unfinished">Agua: para todas las mojadas de ese día.</translation>
+        <translation>Agua: para todas las mojadas de ese día.</translation>
     </message>
     <message>
         <source>%1; not before %2, as wished</source>
-        <translation type="unfinished">%1; no antes del %2, como se desea</translation>
+        <translation>%1; no antes del %2, como se desea</translation>
     </message>
     <message>
         <source>NONE</source>
-        <translation type="unfinished">NINGUNA</translation>
+        <translation>NINGUNA</translation>
     </message>
     <message>
         <source>All tasks</source>
-        <translation type="unfinished">Todas las tareas</translation>
+        <translation>Todas las tareas</translation>
     </message>
     <message>
         <source>Heavy type and NONE: no room to slip. Curing, filling and watching count all days, other tasks the days that are worked.</source>
-        <translation type="unfinished">Letra negrita y NINGUNA: sin holgura. El curado, el llenado y la vigilancia cuentan todos los días; las demás tareas, los días de trabajo.</translation>
+        <translation>Letra negrita y NINGUNA: sin holgura. El curado, el llenado y la vigilancia cuentan todos los días; las demás tareas, los días de trabajo.</translation>
     </message>
     <message>
         <source>Starts</source>
-        <translation type="unfinished">Empieza</translation>
+        <translation>Empieza</translation>
     </message>
     <message>
         <source>Ends</source>
-        <translation type="unfinished">Termina</translation>
+        <translation>Termina</translation>
     </message>
     <message>
         <source>starts after the end of: %1</source>
-        <translation type="unfinished">empieza después del fin de: %1</translation>
+        <translation>empieza después del fin de: %1</translation>
     </message>
     <message>
         <source>starts after the start of: %1</source>
-        <translation type="unfinished">empieza después del comienzo de: %1</translation>
+        <translation>empieza después del comienzo de: %1</translation>
     </message>
     <message>
         <source>ends after the end of: %1</source>
-        <translation type="unfinished">termina después del fin de: %1</translation>
+        <translation>termina después del fin de: %1</translation>
     </message>
     <message>
         <source>ends after the start of: %1</source>
-        <translation type="unfinished">termina después del comienzo de: %1</translation>
+        <translation>termina después del comienzo de: %1</translation>
     </message>
     <message>
         <source>What waits for what</source>
-        <translation type="unfinished">Qué tarea espera a cuál</translation>
+        <translation>Qué tarea espera a cuál</translation>
     </message>
     <message>
         <source>Its order</source>
-        <translation type="unfinished">Su orden</translation>
+        <translation>Su orden</translation>
     </message>
     <message>
         <source>People by day</source>
-        <translation type="unfinished">Personas por día</translation>
+        <translation>Personas por día</translation>
     </message>
     <message>
         <source>Days</source>
-        <translation type="unfinished">Días</translation>
+        <translation>Días</translation>
     </message>
     <message>
         <source>Labourers</source>
-        <translation type="unfinished">Peones</translation>
+        <translation>Peones</translation>
     </message>
     <message>
         <source>Masons</source>
-        <translation type="unfinished">Albañiles</translation>
+        <translation>Albañiles</translation>
     </message>
     <message>
         <source>Wetting</source>
-        <translation type="unfinished">Mojado</translation>
+        <translation>Mojado</translation>
     </message>
     <message>
         <source>Dates: critical path method, forward and backward pass %1. Room: days that a task may slip before the last day moves.</source>
-        <translation type="unfinished">Fechas: método de la ruta crítica, pasada hacia adelante y hacia atrás %1. Holgura: días que una tarea se puede atrasar sin que se mueva el último día.</translation>
+        <translation>Fechas: método de la ruta crítica, pasada hacia adelante y hacia atrás %1. Holgura: días que una tarea se puede atrasar sin que se mueva el último día.</translation>
     </message>
     <message>
         <source>Person-days of each task</source>
-        <translation type="unfinished">Jornales de cada tarea</translation>
+        <translation>Jornales de cada tarea</translation>
     </message>
     <message>
         <source>Used</source>
-        <translation type="unfinished">Usada</translation>
+        <translation>Usada</translation>
     </message>
     <message>
         <source>Digging the pit by the published norm: %1; by what is told of earlier tanks: %2.</source>
-        <translation type="unfinished">Cavar según la norma publicada: %1; según lo que se cuenta de tanques anteriores: %2.</translation>
+        <translation>Cavar según la norma publicada: %1; según lo que se cuenta de tanques anteriores: %2.</translation>
     </message>
     <message>
         <source>Rates in force</source>
-        <translation type="unfinished">Rendimientos que se usan</translation>
+        <translation>Rendimientos que se usan</translation>
     </message>
     <message>
         <source>Measured on site</source>
-        <translation type="unfinished">Medido en la obra</translation>
+        <translation>Medido en la obra</translation>
     </message>
     <message>
         <source>Records</source>
-        <translation type="unfinished">Registros</translation>
+        <translation>Registros</translation>
     </message>
     <message>
         <source>Least</source>
-        <translation type="unfinished">Menor</translation>
+        <translation>Menor</translation>
     </message>
     <message>
         <source>Median</source>
-        <translation type="unfinished">Mediana</translation>
+        <translation>Mediana</translation>
     </message>
     <message>
         <source>Most</source>
-        <translation type="unfinished">Mayor</translation>
+        <translation>Mayor</translation>
     </message>
     <message>
         <source>Entered</source>
-        <translation type="unfinished">Anotado</translation>
+        <translation>Anotado</translation>
     </message>
     <message>
         <source>Not in these sums, for the price, the weight or how much is needed is not known: %1.</source>
-        <translation type="unfinished">No está en estas sumas, porque no se conoce el precio, el peso o cuánto hace falta: %1.</translation>
+        <translation>No está en estas sumas, porque no se conoce el precio, el peso o cuánto hace falta: %1.</translation>
     </message>
     <message>
         <source>%1 to watch</source>
-        <translation type="unfinished">%1 para vigilar</translation>
+        <translation>%1 para vigilar</translation>
     </message>
     <message>
         <source>Soil-cement without a price of its own: materials, their carriage and the work of stone bed, coats and curing, with %1 for what is not foreseen, as on digging and platform. Other prices are as entered.</source>
-        <translation type="unfinished">Suelo-cemento sin precio propio: materiales, su acarreo y el trabajo de cama de piedra, capas y curado, con %1 de imprevistos, igual que la excavación y la plataforma. Los demás precios son los anotados.</translation>
+        <translation>Suelo-cemento sin precio propio: materiales, su acarreo y el trabajo de cama de piedra, capas y curado, con %1 de imprevistos, igual que la excavación y la plataforma. Los demás precios son los anotados.</translation>
     </message>
     <message>
         <source>Not reckoned while prices are missing.</source>
-        <translation type="unfinished">No se calcula mientras falten precios.</translation>
+        <translation>No se calcula mientras falten precios.</translation>
     </message>
     <message>
         <source>Each m³ delivered = cost of the whole tank a year (the bill × the factor of soil-cement + its upkeep) ÷ water drawn in the dry months of a mean year: %1 ÷ %2 = %3.</source>
-        <translation type="unfinished">Cada m³ entregado = costo anual de todo el tanque (el presupuesto × el factor del suelo-cemento + su mantenimiento) ÷ agua sacada en los meses secos de un año medio: %1 ÷ %2 = %3.</translation>
+        <translation>Cada m³ entregado = costo anual de todo el tanque (el presupuesto × el factor del suelo-cemento + su mantenimiento) ÷ agua sacada en los meses secos de un año medio: %1 ÷ %2 = %3.</translation>
     </message>
     <message>
         <source>≠ and heavy type: not as in A</source>
-        <translation type="unfinished">≠ y negrita: distinto de A</translation>
+        <translation>≠ y negrita: distinto de A</translation>
     </message>
     <message>
         <source>all of the coat</source>
-        <translation type="unfinished">toda la capa</translation>
+        <translation>toda la capa</translation>
     </message>
     <message>
         <source>Until the next coat goes on</source>
-        <translation type="unfinished">Hasta que se ponga la capa siguiente</translation>
+        <translation>Hasta que se ponga la capa siguiente</translation>
     </message>
     <message>
         <source>Room, days</source>
-        <translation type="unfinished">Holgura, días</translation>
+        <translation>Holgura, días</translation>
     </message>
     <message>
         <source>starts %2 after the end of: %1</source>
-        <translation type="unfinished">empieza %2 después del fin de: %1</translation>
+        <translation>empieza %2 después del fin de: %1</translation>
     </message>
     <message>
         <source>starts %2 before the end of: %1</source>
-        <translation type="unfinished">empieza %2 antes del fin de: %1</translation>
+        <translation>empieza %2 antes del fin de: %1</translation>
     </message>
     <message>
         <source>starts %2 after the start of: %1</source>
-        <translation type="unfinished">empieza %2 después del inicio de: %1</translation>
+        <translation>empieza %2 después del inicio de: %1</translation>
     </message>
     <message>
         <source>starts %2 before the start of: %1</source>
-        <translation type="unfinished">empieza %2 antes del inicio de: %1</translation>
+        <translation>empieza %2 antes del inicio de: %1</translation>
     </message>
     <message>
         <source>ends %2 after the end of: %1</source>
-        <translation type="unfinished">termina %2 después del fin de: %1</translation>
+        <translation>termina %2 después del fin de: %1</translation>
     </message>
     <message>
         <source>ends %2 before the end of: %1</source>
-        <translation type="unfinished">termina %2 antes del fin de: %1</translation>
+        <translation>termina %2 antes del fin de: %1</translation>
     </message>
     <message>
         <source>ends %2 after the start of: %1</source>
-        <translation type="unfinished">termina %2 después del inicio de: %1</translation>
+        <translation>termina %2 después del inicio de: %1</translation>
     </message>
     <message>
         <source>ends %2 before the start of: %1</source>
-        <translation type="unfinished">termina %2 antes del inicio de: %1</translation>
+        <translation>termina %2 antes del inicio de: %1</translation>
     </message>
     <message>
         <source>%1 (rest days counted)</source>
-        <translation type="unfinished">%1 (con días de descanso)</translation>
+        <translation>%1 (con días de descanso)</translation>
     </message>
 </context>
 <context>
     <name>Summary</name>
     <message>
         <source>Farm water tank</source>
-        <translation type="unfinished">Tanque de agua para la finca</translation>
+        <translation>Tanque de agua para la finca</translation>
     </message>
     <message>
         <source>to the rim</source>
-        <translation type="unfinished">hasta el borde</translation>
+        <translation>hasta el borde</translation>
     </message>
     <message>
         <source>to the overflow level</source>
-        <translation type="unfinished">hasta el rebosadero</translation>
+        <translation>hasta el rebosadero</translation>
     </message>
     <message>
         <source>usable above the dead depth</source>
-        <translation type="unfinished">útil sobre la profundidad muerta</translation>
+        <translation>útil sobre la profundidad muerta</translation>
     </message>
     <message>
         <source>Holds</source>
-        <translation type="unfinished">Cabida</translation>
+        <translation>Cabida</translation>
     </message>
     <message>
         <source>clear, at the finished floor</source>
-        <translation type="unfinished">interior, en el piso terminado</translation>
+        <translation>interior, en el piso terminado</translation>
     </message>
     <message>
         <source>clear, at the rim</source>
-        <translation type="unfinished">interior, en el borde</translation>
+        <translation>interior, en el borde</translation>
     </message>
     <message>
         <source>clear depth, floor to rim</source>
-        <translation type="unfinished">profundidad interior, del piso al borde</translation>
+        <translation>profundidad interior, del piso al borde</translation>
     </message>
     <message>
         <source>pit, at the ground</source>
-        <translation type="unfinished">excavación, a ras de suelo</translation>
+        <translation>excavación, a ras de suelo</translation>
     </message>
     <message>
         <source>pit, at its floor</source>
-        <translation type="unfinished">excavación, en su fondo</translation>
+        <translation>excavación, en su fondo</translation>
     </message>
     <message>
         <source>pit depth below the ground</source>
-        <translation type="unfinished">profundidad de la excavación bajo el suelo</translation>
+        <translation>profundidad de la excavación bajo el suelo</translation>
     </message>
     <message>
         <source>earth dug, as it lies</source>
-        <translation type="unfinished">tierra por cavar, en banco</translation>
+        <translation>tierra por cavar, en banco</translation>
     </message>
     <message>
         <source>spoil, loose</source>
-        <translation type="unfinished">tierra sacada, suelta</translation>
+        <translation>tierra sacada, suelta</translation>
     </message>
     <message>
         <source>Sizes (diameters)</source>
-        <translation type="unfinished">Medidas (diámetros)</translation>
+        <translation>Medidas (diámetros)</translation>
     </message>
     <message>
         <source>Sizes (length x width)</source>
-        <translation type="unfinished">Medidas (largo x ancho)</translation>
+        <translation>Medidas (largo x ancho)</translation>
     </message>
     <message>
         <source>Layers (thickness, volume, face)</source>
-        <translation type="unfinished">Capas (espesor, volumen, cara)</translation>
+        <translation>Capas (espesor, volumen, cara)</translation>
     </message>
     <message>
         <source>Materials (net, order)</source>
-        <translation type="unfinished">Materiales (neto, pedido)</translation>
+        <translation>Materiales (neto, pedido)</translation>
     </message>
     <message>
         <source>Customary bill beside the computed one (customary; exact shells; area times thickness)</source>
-        <translation type="unfinished">Lista acostumbrada junto a la calculada (acostumbrada; capas exactas; área por espesor)</translation>
+        <translation>Lista acostumbrada junto a la calculada (acostumbrada; capas exactas; área por espesor)</translation>
     </message>
     <message>
         <source>no answer</source>
-        <translation type="unfinished">sin respuesta</translation>
+        <translation>sin respuesta</translation>
     </message>
     <message>
         <source>trust thickness and mix: cement</source>
-        <translation type="unfinished">valen espesor y mezcla: cemento</translation>
+        <translation>valen espesor y mezcla: cemento</translation>
     </message>
     <message>
         <source>trust cement and mix: thickness of the coats</source>
-        <translation type="unfinished">valen cemento y mezcla: espesor de las capas</translation>
+        <translation>valen cemento y mezcla: espesor de las capas</translation>
     </message>
     <message>
         <source>trust cement and thickness: soil:sand:cement</source>
-        <translation type="unfinished">valen cemento y espesor: tierra:arena:cemento</translation>
+        <translation>valen cemento y espesor: tierra:arena:cemento</translation>
     </message>
     <message>
         <source>Which to trust (exact shells; area times thickness)</source>
-        <translation type="unfinished">En qué confiar (capas exactas; área por espesor)</translation>
+        <translation>En qué confiar (capas exactas; área por espesor)</translation>
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished">%1 a %2</translation>
+        <translation>%1 a %2</translation>
     </message>
     <message>
         <source>Labour (at the rate used, range, who)</source>
-        <translation type="unfinished">Mano de obra (con el rendimiento usado, rango, quién)</translation>
+        <translation>Mano de obra (con el rendimiento usado, rango, quién)</translation>
     </message>
     <message>
         <source>Order of work (first day, last day, crew)</source>
-        <translation type="unfinished">Orden del trabajo (primer día, último día, cuadrilla)</translation>
+        <translation>Orden del trabajo (primer día, último día, cuadrilla)</translation>
     </message>
     <message>
         <source>What to know</source>
-        <translation type="unfinished">Lo que hay que saber</translation>
+        <translation>Lo que hay que saber</translation>
     </message>
     <message>
         <source>Will the water last</source>
-        <translation type="unfinished">¿Alcanzará el agua?</translation>
+        <translation>¿Alcanzará el agua?</translation>
     </message>
     <message>
         <source>Dates</source>
-        <translation type="unfinished">Fechas</translation>
+        <translation>Fechas</translation>
     </message>
     <message>
         <source>Coats in one go</source>
-        <translation type="unfinished">Capas de una sola vez</translation>
+        <translation>Capas de una sola vez</translation>
     </message>
     <message>
         <source>First filling</source>
-        <translation type="unfinished">Primer llenado</translation>
+        <translation>Primer llenado</translation>
     </message>
     <message>
         <source>Weather</source>
-        <translation type="unfinished">Clima</translation>
+        <translation>Clima</translation>
     </message>
     <message>
         <source>no price</source>
-        <translation type="unfinished">sin precio</translation>
+        <translation>sin precio</translation>
     </message>
     <message>
         <source>Bill</source>
-        <translation type="unfinished">Presupuesto</translation>
+        <translation>Presupuesto</translation>
     </message>
     <message>
         <source>Money</source>
-        <translation type="unfinished">Dinero</translation>
+        <translation>Dinero</translation>
     </message>
     <message>
         <source>Linings by what they cost a year</source>
-        <translation type="unfinished">Revestimientos según su costo anual equivalente</translation>
+        <translation>Revestimientos según su costo anual equivalente</translation>
     </message>
     <message>
         <source>Options side by side</source>
-        <translation type="unfinished">Opciones lado a lado</translation>
+        <translation>Opciones lado a lado</translation>
     </message>
     <message>
         <source>How sure is it</source>
-        <translation type="unfinished">¿Qué tan seguro es?</translation>
+        <translation>¿Qué tan seguro es?</translation>
     </message>
     <message>
         <source>Carriage, together</source>
-        <translation type="unfinished">Acarreo, en total</translation>
+        <translation>Acarreo, en total</translation>
     </message>
     <message>
         <source>For what is not foreseen</source>
-        <translation type="unfinished">Imprevistos</translation>
+        <translation>Imprevistos</translation>
     </message>
     <message>
         <source>All together</source>
-        <translation type="unfinished">En total</translation>
+        <translation>En total</translation>
     </message>
 </context>
 <context>
     <name>app</name>
     <message>
         <source>problem</source>
-        <translation type="unfinished">problema</translation>
+        <translation>problema</translation>
     </message>
     <message>
         <source>note</source>
-        <translation type="unfinished">nota</translation>
+        <translation>nota</translation>
     </message>
     <message>
         <source>There is no translation for %1 yet; texts are in English.</source>
-        <translation type="unfinished">Todavía no hay traducción para %1; los textos están en inglés.</translation>
+        <translation>Todavía no hay traducción para %1; los textos están en inglés.</translation>
     </message>
     <message>
         <source>%1: no problems found.</source>
-        <translation type="unfinished">%1: no se encontraron problemas.</translation>
+        <translation>%1: no se encontraron problemas.</translation>
     </message>
     <message>
         <source>%1 cannot be read: %2</source>
-        <translation type="unfinished">No se puede leer %1: %2</translation>
+        <translation>No se puede leer %1: %2</translation>
     </message>
 </context>
 <context>
     <name>ui::Actions</name>
     <message>
         <source>&amp;File</source>
-        <translation type="unfinished">&amp;Archivo</translation>
+        <translation>&amp;Archivo</translation>
     </message>
     <message>
         <source>&amp;New</source>
-        <translation type="unfinished">&amp;Nuevo</translation>
+        <translation>&amp;Nuevo</translation>
     </message>
     <message>
         <source>Open the e&amp;xample</source>
-        <translation type="unfinished">Abrir el e&amp;jemplo</translation>
+        <translation>Abrir el e&amp;jemplo</translation>
     </message>
     <message>
         <source>&amp;Open…</source>
-        <translation type="unfinished">&amp;Abrir…</translation>
+        <translation>&amp;Abrir…</translation>
     </message>
     <message>
         <source>Open &amp;recent</source>
-        <translation type="unfinished">Abrir &amp;reciente</translation>
+        <translation>Abrir &amp;reciente</translation>
     </message>
     <message>
         <source>&amp;Save</source>
-        <translation type="unfinished">&amp;Guardar</translation>
+        <translation>&amp;Guardar</translation>
     </message>
     <message>
         <source>Save &amp;as…</source>
-        <translation type="unfinished">G&amp;uardar como…</translation>
+        <translation>G&amp;uardar como…</translation>
     </message>
     <message>
         <source>Ctrl+Shift+S</source>
-        <translation type="unfinished">Ctrl+Shift+S</translation>
+        <translation>Ctrl+Shift+S</translation>
     </message>
     <message>
         <source>&amp;Export…</source>
-        <translation type="unfinished">&amp;Exportar…</translation>
+        <translation>&amp;Exportar…</translation>
     </message>
     <message>
         <source>Ctrl+E</source>
-        <translation type="unfinished">Ctrl+E</translation>
+        <translation>Ctrl+E</translation>
     </message>
     <message>
         <source>&amp;Print…</source>
-        <translation type="unfinished">&amp;Imprimir…</translation>
+        <translation>&amp;Imprimir…</translation>
     </message>
     <message>
         <source>&amp;Quit</source>
-        <translation type="unfinished">&amp;Salir</translation>
+        <translation>&amp;Salir</translation>
     </message>
     <message>
         <source>&amp;Edit</source>
-        <translation type="unfinished">&amp;Editar</translation>
+        <translation>&amp;Editar</translation>
     </message>
     <message>
         <source>&amp;Undo</source>
-        <translation type="unfinished">&amp;Deshacer</translation>
+        <translation>&amp;Deshacer</translation>
     </message>
     <message>
         <source>&amp;Redo</source>
-        <translation type="unfinished">&amp;Rehacer</translation>
+        <translation>&amp;Rehacer</translation>
     </message>
     <message>
         <source>&amp;View</source>
-        <translation type="unfinished">&amp;Ver</translation>
+        <translation>&amp;Ver</translation>
     </message>
     <message>
         <source>&amp;Pit</source>
-        <translation type="unfinished">&amp;Excavación</translation>
+        <translation>&amp;Excavación</translation>
     </message>
     <message>
         <source>&amp;Drawings</source>
-        <translation type="unfinished">&amp;Dibujos</translation>
+        <translation>&amp;Dibujos</translation>
     </message>
     <message>
         <source>&amp;Sheets</source>
-        <translation type="unfinished">&amp;Hojas</translation>
+        <translation>&amp;Hojas</translation>
     </message>
     <message>
         <source>Look from &amp;above and aside</source>
-        <translation type="unfinished">Mirar desde &amp;arriba y de lado</translation>
+        <translation>Mirar desde &amp;arriba y de lado</translation>
     </message>
     <message>
         <source>Look straight d&amp;own</source>
-        <translation type="unfinished">Mirar &amp;recto hacia abajo</translation>
+        <translation>Mirar &amp;recto hacia abajo</translation>
     </message>
     <message>
         <source>Look at the &amp;cut</source>
-        <translation type="unfinished">Mirar el &amp;corte</translation>
+        <translation>Mirar el &amp;corte</translation>
     </message>
     <message>
         <source>&amp;Units</source>
-        <translation type="unfinished">&amp;Unidades</translation>
+        <translation>&amp;Unidades</translation>
     </message>
     <message>
         <source>&amp;Metres</source>
-        <translation type="unfinished">&amp;Metros</translation>
+        <translation>&amp;Metros</translation>
     </message>
     <message>
         <source>&amp;Feet and inches</source>
-        <translation type="unfinished">&amp;Pies y pulgadas</translation>
+        <translation>&amp;Pies y pulgadas</translation>
     </message>
     <message>
         <source>&amp;Colours</source>
-        <translation type="unfinished">Co&amp;lores</translation>
+        <translation>Co&amp;lores</translation>
     </message>
     <message>
         <source>As the &amp;desktop</source>
-        <translation type="unfinished">Como el &amp;escritorio</translation>
+        <translation>Como el &amp;escritorio</translation>
     </message>
     <message>
         <source>&amp;Light</source>
-        <translation type="unfinished">&amp;Claro</translation>
+        <translation>&amp;Claro</translation>
     </message>
     <message>
         <source>D&amp;ark</source>
-        <translation type="unfinished">&amp;Oscuro</translation>
+        <translation>&amp;Oscuro</translation>
     </message>
     <message>
         <source>As the desktop</source>
-        <translation type="unfinished">Como el escritorio</translation>
+        <translation>Como el escritorio</translation>
     </message>
     <message>
         <source>&amp;Language and numbers</source>
-        <translation type="unfinished">&amp;Idioma y números</translation>
+        <translation>&amp;Idioma y números</translation>
     </message>
     <message>
         <source>&amp;Help</source>
-        <translation type="unfinished">A&amp;yuda</translation>
+        <translation>A&amp;yuda</translation>
     </message>
     <message>
         <source>&amp;About Tankwright</source>
-        <translation type="unfinished">&amp;Acerca de Tankwright</translation>
+        <translation>&amp;Acerca de Tankwright</translation>
     </message>
     <message>
         <source>Tools</source>
-        <translation type="unfinished">Herramientas</translation>
+        <translation>Herramientas</translation>
     </message>
     <message>
         <source>&amp;Water</source>
-        <translation type="unfinished">A&amp;gua</translation>
+        <translation>A&amp;gua</translation>
     </message>
     <message>
         <source>&amp;Ground</source>
-        <translation type="unfinished">&amp;Terreno</translation>
+        <translation>&amp;Terreno</translation>
     </message>
     <message>
         <source>P&amp;ipes</source>
-        <translation type="unfinished">Tu&amp;berías</translation>
+        <translation>Tu&amp;berías</translation>
     </message>
     <message>
         <source>Wor&amp;ks</source>
-        <translation type="unfinished">&amp;Obra</translation>
+        <translation>&amp;Obra</translation>
     </message>
     <message>
         <source>&amp;Money</source>
-        <translation type="unfinished">Di&amp;nero</translation>
+        <translation>Di&amp;nero</translation>
     </message>
     <message>
         <source>&amp;Options</source>
-        <translation type="unfinished">O&amp;pciones</translation>
+        <translation>O&amp;pciones</translation>
     </message>
 </context>
 <context>
     <name>ui::BillPanel</name>
     <message>
         <source> then </source>
-        <translation type="unfinished"> y luego </translation>
+        <translation> y luego </translation>
     </message>
     <message>
         <source>Use this thickness</source>
-        <translation type="unfinished">Usar este espesor</translation>
+        <translation>Usar este espesor</translation>
     </message>
     <message>
         <source>Use this mix</source>
-        <translation type="unfinished">Usar esta mezcla</translation>
+        <translation>Usar esta mezcla</translation>
     </message>
     <message>
         <source>Enter the bill people reckon with today (at the left) to see it beside this one.</source>
-        <translation type="unfinished">Anote (a la izquierda) la lista con que se calcula hoy por costumbre, para verla junto a esta.</translation>
+        <translation>Anote (a la izquierda) la lista con que se calcula hoy por costumbre, para verla junto a esta.</translation>
     </message>
     <message>
         <source>bill</source>
-        <translation type="unfinished">lista</translation>
+        <translation>lista</translation>
     </message>
     <message>
         <source>computed</source>
-        <translation type="unfinished">calculado</translation>
+        <translation>calculado</translation>
     </message>
     <message>
         <source>  area × thickness</source>
-        <translation type="unfinished">  área × espesor</translation>
+        <translation>  área × espesor</translation>
     </message>
     <message>
         <source>Trust thickness and mix: cement %1 (area × thickness: %2).</source>
-        <translation type="unfinished">Si valen espesor y mezcla: cemento %1 (área × espesor: %2).</translation>
+        <translation>Si valen espesor y mezcla: cemento %1 (área × espesor: %2).</translation>
     </message>
     <message>
         <source>Trust the bill&apos;s cement and the mix: coats of %1 (area × thickness: %2).</source>
-        <translation type="unfinished">Si valen el cemento de la lista y la mezcla: capas de %1 (área × espesor: %2).</translation>
+        <translation>Si valen el cemento de la lista y la mezcla: capas de %1 (área × espesor: %2).</translation>
     </message>
     <message>
         <source>Trust the bill&apos;s cement and the mix: no thickness answers to them.</source>
-        <translation type="unfinished">Si valen el cemento de la lista y la mezcla: ningún espesor les corresponde.</translation>
+        <translation>Si valen el cemento de la lista y la mezcla: ningún espesor les corresponde.</translation>
     </message>
     <message>
         <source>Trust the bill&apos;s cement and the thickness: mix %1, soil : sand : cement (area × thickness: %2).</source>
-        <translation type="unfinished">Si valen el cemento de la lista y el espesor: mezcla %1, tierra : arena : cemento (área × espesor: %2).</translation>
+        <translation>Si valen el cemento de la lista y el espesor: mezcla %1, tierra : arena : cemento (área × espesor: %2).</translation>
     </message>
     <message>
         <source>Trust the bill&apos;s cement and the thickness: no mix answers to them.</source>
-        <translation type="unfinished">Si valen el cemento de la lista y el espesor: ninguna mezcla les corresponde.</translation>
+        <translation>Si valen el cemento de la lista y el espesor: ninguna mezcla les corresponde.</translation>
     </message>
     <message>
         <source>ratio</source>
-        <translation type="unfinished">razón</translation>
+        <translation>razón</translation>
     </message>
 </context>
 <context>
     <name>ui::BillTable</name>
     <message>
         <source>The bill</source>
-        <translation type="unfinished">El presupuesto</translation>
+        <translation>El presupuesto</translation>
     </message>
     <message>
         <source>Item</source>
-        <translation type="unfinished">Concepto</translation>
+        <translation>Concepto</translation>
     </message>
     <message>
         <source>Quantity</source>
-        <translation type="unfinished">Cantidad</translation>
+        <translation>Cantidad</translation>
     </message>
     <message>
         <source>Price</source>
-        <translation type="unfinished">Precio</translation>
+        <translation>Precio</translation>
     </message>
     <message>
         <source>Amount</source>
-        <translation type="unfinished">Monto</translation>
+        <translation>Monto</translation>
     </message>
     <message>
         <source>Given</source>
-        <translation type="unfinished">Aporte</translation>
+        <translation>Aporte</translation>
     </message>
     <message>
         <source>Paid</source>
-        <translation type="unfinished">Pagado</translation>
+        <translation>Pagado</translation>
     </message>
     <message>
         <source>Loads</source>
-        <translation type="unfinished">Cargas</translation>
+        <translation>Cargas</translation>
     </message>
     <message>
         <source>Carriage</source>
-        <translation type="unfinished">Acarreo</translation>
+        <translation>Acarreo</translation>
     </message>
     <message>
         <source>Carriage, together</source>
-        <translation type="unfinished">Acarreo, en total</translation>
+        <translation>Acarreo, en total</translation>
     </message>
     <message>
         <source>For what is not foreseen</source>
-        <translation type="unfinished">Imprevistos</translation>
+        <translation>Imprevistos</translation>
     </message>
     <message>
         <source>All together</source>
-        <translation type="unfinished">En total</translation>
+        <translation>En total</translation>
     </message>
 </context>
 <context>
     <name>ui::ChartView</name>
     <message>
         <source>Point at the chart, or walk through it with the arrow keys.</source>
-        <translation type="unfinished">Señale un punto del gráfico, o recórralo con las teclas de flecha.</translation>
+        <translation>Señale un punto del gráfico, o recórralo con las teclas de flecha.</translation>
     </message>
 </context>
 <context>
     <name>ui::ChoiceRow</name>
     <message>
         <source>not known</source>
-        <translation type="unfinished">no se sabe</translation>
+        <translation>no se sabe</translation>
     </message>
 </context>
 <context>
     <name>ui::CoatsPanel</name>
     <message>
         <source>Add a coat</source>
-        <translation type="unfinished">Agregar una capa</translation>
+        <translation>Agregar una capa</translation>
     </message>
     <message>
         <source>Adds a coat on the water side, like the last one</source>
-        <translation type="unfinished">Agrega una capa del lado del agua, igual a la última</translation>
+        <translation>Agrega una capa del lado del agua, igual a la última</translation>
     </message>
     <message>
         <source>%1, against the earth</source>
-        <translation type="unfinished">%1, contra la tierra</translation>
+        <translation>%1, contra la tierra</translation>
     </message>
     <message>
         <source>Take out %1</source>
-        <translation type="unfinished">Quitar %1</translation>
+        <translation>Quitar %1</translation>
     </message>
     <message>
         <source>Take out a coat</source>
-        <translation type="unfinished">Quitar una capa</translation>
+        <translation>Quitar una capa</translation>
     </message>
 </context>
 <context>
     <name>ui::CutControls</name>
     <message>
         <source>&amp;Cut open</source>
-        <translation type="unfinished">&amp;Cortado</translation>
+        <translation>&amp;Cortado</translation>
     </message>
     <message>
         <source>along</source>
-        <translation type="unfinished">a lo largo</translation>
+        <translation>a lo largo</translation>
     </message>
     <message>
         <source>across</source>
-        <translation type="unfinished">a lo ancho</translation>
+        <translation>a lo ancho</translation>
     </message>
     <message>
         <source>Direction of the cut: along the length or across it</source>
-        <translation type="unfinished">Dirección del corte: a lo largo o a lo ancho</translation>
+        <translation>Dirección del corte: a lo largo o a lo ancho</translation>
     </message>
     <message>
         <source>Direction of the cut</source>
-        <translation type="unfinished">Dirección del corte</translation>
+        <translation>Dirección del corte</translation>
     </message>
     <message>
         <source>Place of the cut; the middle of the slider is the middle of the tank</source>
-        <translation type="unfinished">Lugar del corte; el medio del deslizador es el medio del tanque</translation>
+        <translation>Lugar del corte; el medio del deslizador es el medio del tanque</translation>
     </message>
     <message>
         <source>Place of the cut</source>
-        <translation type="unfinished">Lugar del corte</translation>
+        <translation>Lugar del corte</translation>
     </message>
 </context>
 <context>
     <name>ui::DeliveryPanel</name>
     <message>
         <source>Plan pipes and overflow</source>
-        <translation type="unfinished">Planear tuberías y rebosadero</translation>
+        <translation>Planear tuberías y rebosadero</translation>
     </message>
     <message>
         <source>How does the water come, and where does too much of it go?</source>
-        <translation type="unfinished">¿Cómo llega el agua, y adónde va la que sobra?</translation>
+        <translation>¿Cómo llega el agua, y adónde va la que sobra?</translation>
     </message>
     <message>
         <source>Heads along the line</source>
-        <translation type="unfinished">Cargas a lo largo de la tubería</translation>
+        <translation>Cargas a lo largo de la tubería</translation>
     </message>
     <message>
         <source>Water level while the line runs wide open</source>
-        <translation type="unfinished">Nivel del agua con la tubería abierta del todo</translation>
+        <translation>Nivel del agua con la tubería abierta del todo</translation>
     </message>
     <message>
         <source>From the source</source>
-        <translation type="unfinished">De la fuente</translation>
+        <translation>De la fuente</translation>
     </message>
     <message>
         <source>The way of the pipe, from its inlet at the source to its end at the tank</source>
-        <translation type="unfinished">El recorrido de la tubería, desde su entrada en la fuente hasta su extremo en el tanque</translation>
+        <translation>El recorrido de la tubería, desde su entrada en la fuente hasta su extremo en el tanque</translation>
     </message>
     <message>
         <source>To the field</source>
-        <translation type="unfinished">Al campo</translation>
+        <translation>Al campo</translation>
     </message>
     <message>
         <source>The way of the pipe, from the rim of the tank to the outlets</source>
-        <translation type="unfinished">El recorrido de la tubería, desde el borde del tanque hasta las salidas</translation>
+        <translation>El recorrido de la tubería, desde el borde del tanque hasta las salidas</translation>
     </message>
     <message>
         <source>Overflow</source>
-        <translation type="unfinished">Rebosadero</translation>
+        <translation>Rebosadero</translation>
     </message>
     <message>
         <source>Water at the rim in a storm</source>
-        <translation type="unfinished">Agua en el borde durante un aguacero</translation>
+        <translation>Agua en el borde durante un aguacero</translation>
     </message>
     <message>
         <source>Silt trap</source>
-        <translation type="unfinished">Desarenador</translation>
+        <translation>Desarenador</translation>
     </message>
     <message>
         <source>Leak test</source>
-        <translation type="unfinished">Prueba de fuga</translation>
+        <translation>Prueba de fuga</translation>
     </message>
 </context>
 <context>
     <name>ui::DrawingsPanel</name>
     <message>
         <source>Drawing of the tank</source>
-        <translation type="unfinished">Dibujo del tanque</translation>
+        <translation>Dibujo del tanque</translation>
     </message>
     <message>
         <source>Plan and section</source>
-        <translation type="unfinished">Planta y corte</translation>
+        <translation>Planta y corte</translation>
     </message>
     <message>
         <source>Setting-out</source>
-        <translation type="unfinished">Replanteo</translation>
+        <translation>Replanteo</translation>
     </message>
     <message>
         <source>Foot of the wall</source>
-        <translation type="unfinished">Pie de la pared</translation>
+        <translation>Pie de la pared</translation>
     </message>
 </context>
 <context>
     <name>ui::EditorPanel</name>
     <message>
         <source>Plan people and dates</source>
-        <translation type="unfinished">Planear personas y fechas</translation>
+        <translation>Planear personas y fechas</translation>
     </message>
     <message>
         <source>Place and soil</source>
-        <translation type="unfinished">Lugar y suelo</translation>
+        <translation>Lugar y suelo</translation>
     </message>
     <message>
         <source>Tank, finished inside</source>
-        <translation type="unfinished">Tanque, interior terminado</translation>
+        <translation>Tanque, interior terminado</translation>
     </message>
     <message>
         <source>Stone bed and coats</source>
-        <translation type="unfinished">Lecho de piedra y capas</translation>
+        <translation>Lecho de piedra y capas</translation>
     </message>
     <message>
         <source>Materials and measures</source>
-        <translation type="unfinished">Materiales y medidas</translation>
+        <translation>Materiales y medidas</translation>
     </message>
     <message>
         <source>Customary bill</source>
-        <translation type="unfinished">Lista acostumbrada</translation>
+        <translation>Lista acostumbrada</translation>
     </message>
     <message>
         <source>People and dates</source>
-        <translation type="unfinished">Personas y fechas</translation>
+        <translation>Personas y fechas</translation>
     </message>
     <message>
         <source>Smallest tank recommended</source>
-        <translation type="unfinished">Tanque mínimo recomendado</translation>
+        <translation>Tanque mínimo recomendado</translation>
     </message>
     <message>
         <source>Roof, ground and losses</source>
-        <translation type="unfinished">Techo, terreno y pérdidas</translation>
+        <translation>Techo, terreno y pérdidas</translation>
     </message>
     <message>
         <source>Needs and target</source>
-        <translation type="unfinished">Necesidades y meta</translation>
+        <translation>Necesidades y meta</translation>
     </message>
     <message>
         <source>Weather</source>
-        <translation type="unfinished">Clima</translation>
+        <translation>Clima</translation>
     </message>
     <message>
         <source>Override by a licensed engineer</source>
-        <translation type="unfinished">Excepción de un ingeniero autorizado</translation>
+        <translation>Excepción de un ingeniero autorizado</translation>
     </message>
     <message>
         <source>Ground and platform</source>
-        <translation type="unfinished">Terreno y plataforma</translation>
+        <translation>Terreno y plataforma</translation>
     </message>
     <message>
         <source>Pipe from the source</source>
-        <translation type="unfinished">Tubería de la fuente</translation>
+        <translation>Tubería de la fuente</translation>
     </message>
     <message>
         <source>Pipe to the field</source>
-        <translation type="unfinished">Tubería al campo</translation>
+        <translation>Tubería al campo</translation>
     </message>
     <message>
         <source>Overflow and spill path</source>
-        <translation type="unfinished">Rebosadero y camino de desagüe</translation>
+        <translation>Rebosadero y camino de desagüe</translation>
     </message>
     <message>
         <source>Silt trap</source>
-        <translation type="unfinished">Desarenador</translation>
+        <translation>Desarenador</translation>
     </message>
     <message>
         <source>Leak test</source>
-        <translation type="unfinished">Prueba de fuga</translation>
+        <translation>Prueba de fuga</translation>
     </message>
     <message>
         <source>First filling</source>
-        <translation type="unfinished">Primer llenado</translation>
+        <translation>Primer llenado</translation>
     </message>
     <message>
         <source>Loads and money</source>
-        <translation type="unfinished">Cargas y dinero</translation>
+        <translation>Cargas y dinero</translation>
     </message>
     <message>
         <source>Limits of the search</source>
-        <translation type="unfinished">Límites de la búsqueda</translation>
+        <translation>Límites de la búsqueda</translation>
     </message>
 </context>
 <context>
     <name>ui::Export</name>
     <message>
         <source>The ending of “%1” is not one of %2.</source>
-        <translation type="unfinished">La terminación de «%1» no es una de estas: %2.</translation>
+        <translation>La terminación de «%1» no es una de estas: %2.</translation>
     </message>
     <message>
         <source>Keep the bare walls wet</source>
-        <translation type="unfinished">Mantener mojadas las paredes descubiertas</translation>
+        <translation>Mantener mojadas las paredes descubiertas</translation>
     </message>
 </context>
 <context>
     <name>ui::FieldRow</name>
     <message>
         <source>This would do now: press Enter to use it, Escape to leave it.</source>
-        <translation type="unfinished">Ahora serviría: pulse Intro para usarlo, Escape para dejarlo.</translation>
+        <translation>Ahora serviría: pulse Intro para usarlo, Escape para dejarlo.</translation>
     </message>
 </context>
 <context>
     <name>ui::FiguresPanel</name>
     <message>
         <source>To look out for</source>
-        <translation type="unfinished">A tener en cuenta</translation>
+        <translation>A tener en cuenta</translation>
     </message>
     <message>
         <source>Customary bill</source>
-        <translation type="unfinished">Lista acostumbrada</translation>
+        <translation>Lista acostumbrada</translation>
     </message>
 </context>
 <context>
     <name>ui::FindingsList</name>
     <message>
         <source>show</source>
-        <translation type="unfinished">mostrar</translation>
+        <translation>mostrar</translation>
     </message>
 </context>
 <context>
     <name>ui::FlagRow</name>
     <message>
         <source>not known</source>
-        <translation type="unfinished">no se sabe</translation>
+        <translation>no se sabe</translation>
     </message>
     <message>
         <source>yes</source>
-        <translation type="unfinished">sí</translation>
+        <translation>sí</translation>
     </message>
     <message>
         <source>no</source>
-        <translation type="unfinished">no</translation>
+        <translation>no</translation>
     </message>
 </context>
 <context>
     <name>ui::GroundPanel</name>
     <message>
         <source>The ground seen from above</source>
-        <translation type="unfinished">El terreno visto desde arriba</translation>
+        <translation>El terreno visto desde arriba</translation>
     </message>
     <message>
         <source>From above</source>
-        <translation type="unfinished">Desde arriba</translation>
+        <translation>Desde arriba</translation>
     </message>
     <message>
         <source>Spot heights</source>
-        <translation type="unfinished">Cotas</translation>
+        <translation>Cotas</translation>
     </message>
     <message>
         <source>Platform &amp;level</source>
-        <translation type="unfinished">&amp;Nivel de la plataforma</translation>
+        <translation>&amp;Nivel de la plataforma</translation>
     </message>
     <message>
         <source>Level of the platform over the ground at the middle of the tank</source>
-        <translation type="unfinished">Nivel de la plataforma sobre el terreno en el centro del tanque</translation>
+        <translation>Nivel de la plataforma sobre el terreno en el centro del tanque</translation>
     </message>
     <message>
         <source>Level of the platform</source>
-        <translation type="unfinished">Nivel de la plataforma</translation>
+        <translation>Nivel de la plataforma</translation>
     </message>
     <message>
         <source>Cut %1, fill %2</source>
-        <translation type="unfinished">Corte %1, relleno %2</translation>
+        <translation>Corte %1, relleno %2</translation>
     </message>
     <message>
         <source>Not possible on this ground</source>
-        <translation type="unfinished">No es posible en este terreno</translation>
+        <translation>No es posible en este terreno</translation>
     </message>
     <message>
         <source>no platform</source>
-        <translation type="unfinished">sin plataforma</translation>
+        <translation>sin plataforma</translation>
     </message>
 </context>
 <context>
     <name>ui::MainWindow</name>
     <message>
         <source>Pit</source>
-        <translation type="unfinished">Excavación</translation>
+        <translation>Excavación</translation>
     </message>
     <message>
         <source>Drawings</source>
-        <translation type="unfinished">Dibujos</translation>
+        <translation>Dibujos</translation>
     </message>
     <message>
         <source>Sheets</source>
-        <translation type="unfinished">Hojas</translation>
+        <translation>Hojas</translation>
     </message>
     <message>
         <source>Numbers and dates follow now; texts follow at the next start.</source>
-        <translation type="unfinished">Los números y las fechas cambian ahora; los textos, la próxima vez que se abra el programa.</translation>
+        <translation>Los números y las fechas cambian ahora; los textos, la próxima vez que se abra el programa.</translation>
     </message>
     <message>
         <source>not saved yet</source>
-        <translation type="unfinished">aún sin guardar</translation>
+        <translation>aún sin guardar</translation>
     </message>
     <message>
         <source>%1[*] – Tankwright</source>
-        <translation type="unfinished">%1[*] – Tankwright</translation>
+        <translation>%1[*] – Tankwright</translation>
     </message>
     <message>
         <source>%1 (%2)[*] – Tankwright</source>
-        <translation type="unfinished">%1 (%2)[*] – Tankwright</translation>
+        <translation>%1 (%2)[*] – Tankwright</translation>
     </message>
     <message>
         <source>About Tankwright</source>
-        <translation type="unfinished">Acerca de Tankwright</translation>
+        <translation>Acerca de Tankwright</translation>
     </message>
     <message>
         <source>&lt;b&gt;Tankwright %1&lt;/b&gt;&lt;p&gt;Plans small hand-dug farm water tanks lined with soil-cement plaster.&lt;/p&gt;&lt;p&gt;Digging, cement, lifting and open water can hurt and kill. Local codes and licensed practice come first; this program does not replace them.&lt;/p&gt;</source>
-        <translation type="unfinished">&lt;b&gt;Tankwright %1&lt;/b&gt;&lt;p&gt;Planea tanques pequeños de agua para la finca, cavados a mano y revestidos con repello de suelo-cemento.&lt;/p&gt;&lt;p&gt;Cavar, el cemento, levantar peso y el agua abierta pueden herir y matar. Las normas locales y el ejercicio profesional autorizado van primero; este programa no los reemplaza.&lt;/p&gt;</translation>
+        <translation>&lt;b&gt;Tankwright %1&lt;/b&gt;&lt;p&gt;Planea tanques pequeños de agua para la finca, cavados a mano y revestidos con repello de suelo-cemento.&lt;/p&gt;&lt;p&gt;Cavar, el cemento, levantar peso y el agua abierta pueden herir y matar. Las normas locales y el ejercicio profesional autorizado van primero; este programa no los reemplaza.&lt;/p&gt;</translation>
     </message>
     <message>
         <source>Unsaved work</source>
-        <translation type="unfinished">Trabajo sin guardar</translation>
+        <translation>Trabajo sin guardar</translation>
     </message>
     <message>
         <source>This project has changes that are not saved.</source>
-        <translation type="unfinished">Este proyecto tiene cambios sin guardar.</translation>
+        <translation>Este proyecto tiene cambios sin guardar.</translation>
     </message>
     <message>
         <source>%1 was not opened.</source>
-        <translation type="unfinished">No se abrió %1.</translation>
+        <translation>No se abrió %1.</translation>
     </message>
     <message>
         <source>%1 is open.</source>
-        <translation type="unfinished">%1 está abierto.</translation>
+        <translation>%1 está abierto.</translation>
     </message>
     <message>
         <source>Not saved; your changes are still here.</source>
-        <translation type="unfinished">No se guardó; sus cambios siguen aquí.</translation>
+        <translation>No se guardó; sus cambios siguen aquí.</translation>
     </message>
     <message>
         <source>Saved as %1.</source>
-        <translation type="unfinished">Guardado como %1.</translation>
+        <translation>Guardado como %1.</translation>
     </message>
     <message>
         <source>and %1 more</source>
-        <translation type="unfinished">y %1 más</translation>
+        <translation>y %1 más</translation>
     </message>
     <message>
         <source>Open a project</source>
-        <translation type="unfinished">Abrir un proyecto</translation>
+        <translation>Abrir un proyecto</translation>
     </message>
     <message>
         <source>Tankwright projects (*.tankwright);;All files (*)</source>
-        <translation type="unfinished">Proyectos de Tankwright (*.tankwright);;Todos los archivos (*)</translation>
+        <translation>Proyectos de Tankwright (*.tankwright);;Todos los archivos (*)</translation>
     </message>
     <message>
         <source>tank</source>
-        <translation type="unfinished">tanque</translation>
+        <translation>tanque</translation>
     </message>
     <message>
         <source>Save the project</source>
-        <translation type="unfinished">Guardar el proyecto</translation>
+        <translation>Guardar el proyecto</translation>
     </message>
     <message>
         <source>Tankwright projects (*.tankwright)</source>
-        <translation type="unfinished">Proyectos de Tankwright (*.tankwright)</translation>
+        <translation>Proyectos de Tankwright (*.tankwright)</translation>
     </message>
     <message>
         <source>Sheets as PDF (*.pdf)</source>
-        <translation type="unfinished">Hojas en PDF (*.pdf)</translation>
+        <translation>Hojas en PDF (*.pdf)</translation>
     </message>
     <message>
         <source>Tables as CSV (*.csv)</source>
-        <translation type="unfinished">Tablas en CSV (*.csv)</translation>
+        <translation>Tablas en CSV (*.csv)</translation>
     </message>
     <message>
         <source>Solids as STL (*.stl)</source>
-        <translation type="unfinished">Sólidos en STL (*.stl)</translation>
+        <translation>Sólidos en STL (*.stl)</translation>
     </message>
     <message>
         <source>Solids as glTF (*.glb)</source>
-        <translation type="unfinished">Sólidos en glTF (*.glb)</translation>
+        <translation>Sólidos en glTF (*.glb)</translation>
     </message>
     <message>
         <source>Plan and section (*.svg)</source>
-        <translation type="unfinished">Planta y corte (*.svg)</translation>
+        <translation>Planta y corte (*.svg)</translation>
     </message>
     <message>
         <source>Picture of the pit (*.png)</source>
-        <translation type="unfinished">Imagen de la excavación (*.png)</translation>
+        <translation>Imagen de la excavación (*.png)</translation>
     </message>
     <message>
         <source>Export</source>
-        <translation type="unfinished">Exportar</translation>
+        <translation>Exportar</translation>
     </message>
     <message>
         <source>Writing %1…</source>
-        <translation type="unfinished">Escribiendo %1…</translation>
+        <translation>Escribiendo %1…</translation>
     </message>
     <message>
         <source>Written: %1.</source>
-        <translation type="unfinished">Escrito: %1.</translation>
+        <translation>Escrito: %1.</translation>
     </message>
     <message>
         <source>%1 was not written. %2</source>
-        <translation type="unfinished">No se escribió %1. %2</translation>
+        <translation>No se escribió %1. %2</translation>
     </message>
     <message>
         <source>a project without a name</source>
-        <translation type="unfinished">un proyecto sin nombre</translation>
+        <translation>un proyecto sin nombre</translation>
     </message>
     <message>
         <source>The program stopped before %1 was saved. What you had at %2 is kept.</source>
-        <translation type="unfinished">El programa se detuvo antes de guardar %1. Se conserva lo que usted tenía el %2.</translation>
+        <translation>El programa se detuvo antes de guardar %1. Se conserva lo que usted tenía el %2.</translation>
     </message>
     <message>
         <source>Take it up again</source>
-        <translation type="unfinished">Retomarlo</translation>
+        <translation>Retomarlo</translation>
     </message>
     <message>
         <source>Throw it away</source>
-        <translation type="unfinished">Desecharlo</translation>
+        <translation>Desecharlo</translation>
     </message>
     <message>
         <source>The kept work cannot be used.</source>
-        <translation type="unfinished">El trabajo conservado no se puede usar.</translation>
+        <translation>El trabajo conservado no se puede usar.</translation>
     </message>
     <message>
         <source>Water</source>
-        <translation type="unfinished">Agua</translation>
+        <translation>Agua</translation>
     </message>
     <message>
         <source>Read a daily record</source>
-        <translation type="unfinished">Leer un registro diario</translation>
+        <translation>Leer un registro diario</translation>
     </message>
     <message>
         <source>Tables with date, rain_mm, t_min_c, t_max_c (*.csv *.txt *.tsv);;All files (*)</source>
-        <translation type="unfinished">Tablas con date, rain_mm, t_min_c, t_max_c (*.csv *.txt *.tsv);;Todos los archivos (*)</translation>
+        <translation>Tablas con date, rain_mm, t_min_c, t_max_c (*.csv *.txt *.tsv);;Todos los archivos (*)</translation>
     </message>
     <message>
         <source>%1 cannot be read: %2</source>
-        <translation type="unfinished">No se puede leer %1: %2</translation>
+        <translation>No se puede leer %1: %2</translation>
     </message>
     <message>
         <source>%1 was not taken; nothing has changed.</source>
-        <translation type="unfinished">No se tomó %1; nada ha cambiado.</translation>
+        <translation>No se tomó %1; nada ha cambiado.</translation>
     </message>
     <message>
         <source>%1: %2 taken.</source>
-        <translation type="unfinished">%1: se tomaron %2.</translation>
+        <translation>%1: se tomaron %2.</translation>
     </message>
     <message>
         <source>Ground</source>
-        <translation type="unfinished">Terreno</translation>
+        <translation>Terreno</translation>
     </message>
     <message>
         <source>Pipes</source>
-        <translation type="unfinished">Tuberías</translation>
+        <translation>Tuberías</translation>
     </message>
     <message>
         <source>Reading %1</source>
-        <translation type="unfinished">Medición %1</translation>
+        <translation>Medición %1</translation>
     </message>
     <message>
         <source>Read spot heights</source>
-        <translation type="unfinished">Leer cotas</translation>
+        <translation>Leer cotas</translation>
     </message>
     <message>
         <source>Joining %1 spot heights to triangles</source>
-        <translation type="unfinished">Uniendo %1 cotas en triángulos</translation>
+        <translation>Uniendo %1 cotas en triángulos</translation>
     </message>
     <message>
         <source>Tables with east, north, height in metres (*.csv *.txt *.tsv);;All files (*)</source>
-        <translation type="unfinished">Tablas con este, norte, altura en metros (*.csv *.txt *.tsv);;Todos los archivos (*)</translation>
+        <translation>Tablas con este, norte, altura en metros (*.csv *.txt *.tsv);;Todos los archivos (*)</translation>
     </message>
     <message>
         <source>Works</source>
-        <translation type="unfinished">Obra</translation>
+        <translation>Obra</translation>
     </message>
     <message>
         <source>Money</source>
-        <translation type="unfinished">Dinero</translation>
+        <translation>Dinero</translation>
     </message>
     <message>
         <source>Options</source>
-        <translation type="unfinished">Opciones</translation>
+        <translation>Opciones</translation>
     </message>
     <message>
         <source>Read a district file</source>
-        <translation type="unfinished">Leer un archivo del distrito</translation>
+        <translation>Leer un archivo del distrito</translation>
     </message>
     <message>
         <source>District files (*.district);;All files (*)</source>
-        <translation type="unfinished">Archivos del distrito (*.district);;Todos los archivos (*)</translation>
+        <translation>Archivos del distrito (*.district);;Todos los archivos (*)</translation>
     </message>
     <message>
         <source>Write a district file</source>
-        <translation type="unfinished">Escribir un archivo del distrito</translation>
+        <translation>Escribir un archivo del distrito</translation>
     </message>
     <message>
         <source>District files (*.district)</source>
-        <translation type="unfinished">Archivos del distrito (*.district)</translation>
+        <translation>Archivos del distrito (*.district)</translation>
     </message>
     <message>
         <source>%1: prices, records and rates taken.</source>
-        <translation type="unfinished">%1: se tomaron los precios, registros y rendimientos.</translation>
+        <translation>%1: se tomaron los precios, registros y rendimientos.</translation>
     </message>
     <message>
         <source>%1 was not written.</source>
-        <translation type="unfinished">No se escribió %1.</translation>
+        <translation>No se escribió %1.</translation>
     </message>
     <message>
         <source>Dates for a calendar (*.ics)</source>
-        <translation type="unfinished">Fechas para un calendario (*.ics)</translation>
+        <translation>Fechas para un calendario (*.ics)</translation>
     </message>
 </context>
 <context>
     <name>ui::MessageBar</name>
     <message>
         <source>Close this message</source>
-        <translation type="unfinished">Cerrar este mensaje</translation>
+        <translation>Cerrar este mensaje</translation>
     </message>
 </context>
 <context>
     <name>ui::MoneyPanel</name>
     <message>
         <source>What does it cost, and who gives what?</source>
-        <translation type="unfinished">¿Cuánto cuesta, y quién pone qué?</translation>
+        <translation>¿Cuánto cuesta, y quién pone qué?</translation>
     </message>
     <message>
         <source>Plan the money</source>
-        <translation type="unfinished">Planear el dinero</translation>
+        <translation>Planear el dinero</translation>
     </message>
     <message>
         <source>Bill</source>
-        <translation type="unfinished">Presupuesto</translation>
+        <translation>Presupuesto</translation>
     </message>
     <message>
         <source>Prices. A quantity that is left empty comes from the plan.</source>
-        <translation type="unfinished">Precios. Una cantidad que se deja vacía sale del plan.</translation>
+        <translation>Precios. Una cantidad que se deja vacía sale del plan.</translation>
     </message>
     <message>
         <source>Read a district file…</source>
-        <translation type="unfinished">Leer un archivo del distrito…</translation>
+        <translation>Leer un archivo del distrito…</translation>
     </message>
     <message>
         <source>Write a district file…</source>
-        <translation type="unfinished">Escribir un archivo del distrito…</translation>
+        <translation>Escribir un archivo del distrito…</translation>
     </message>
     <message>
         <source>Money by day</source>
-        <translation type="unfinished">Dinero por día</translation>
+        <translation>Dinero por día</translation>
     </message>
     <message>
         <source>Money needed on each day</source>
-        <translation type="unfinished">Dinero que hace falta cada día</translation>
+        <translation>Dinero que hace falta cada día</translation>
     </message>
     <message>
         <source>Linings</source>
-        <translation type="unfinished">Revestimientos</translation>
+        <translation>Revestimientos</translation>
     </message>
     <message>
         <source>Linings by what they cost a year</source>
-        <translation type="unfinished">Revestimientos según su costo anual equivalente</translation>
+        <translation>Revestimientos según su costo anual equivalente</translation>
     </message>
     <message>
         <source>How sure is it?</source>
-        <translation type="unfinished">¿Qué tan seguro es?</translation>
+        <translation>¿Qué tan seguro es?</translation>
     </message>
     <message>
         <source>Being reckoned…</source>
-        <translation type="unfinished">Se está calculando…</translation>
+        <translation>Se está calculando…</translation>
     </message>
     <message>
         <source>What the chart is about</source>
-        <translation type="unfinished">De qué trata el gráfico</translation>
+        <translation>De qué trata el gráfico</translation>
     </message>
     <message>
         <source>Spread of one outcome and what drives it</source>
-        <translation type="unfinished">Variación de un resultado y de qué depende</translation>
+        <translation>Variación de un resultado y de qué depende</translation>
     </message>
     <message>
         <source>How far each may lie from the value in force</source>
-        <translation type="unfinished">Cuánto se puede apartar cada uno del valor que se usa</translation>
+        <translation>Cuánto se puede apartar cada uno del valor que se usa</translation>
     </message>
     <message>
         <source>Price of the lining alone, digging left out. For soil-cement an empty price is reckoned from the bill and the works.</source>
-        <translation type="unfinished">Precio solo del revestimiento, sin la excavación. Para suelo-cemento, un precio vacío se calcula con el presupuesto y la obra.</translation>
+        <translation>Precio solo del revestimiento, sin la excavación. Para suelo-cemento, un precio vacío se calcula con el presupuesto y la obra.</translation>
     </message>
 </context>
 <context>
     <name>ui::NumberRow</name>
     <message>
         <source>by soil</source>
-        <translation type="unfinished">según el suelo</translation>
+        <translation>según el suelo</translation>
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished">no se sabe</translation>
+        <translation>no se sabe</translation>
     </message>
     <message>
         <source>%1, %2</source>
-        <translation type="unfinished">%1, %2</translation>
+        <translation>%1, %2</translation>
     </message>
 </context>
 <context>
     <name>ui::OptionsPanel</name>
     <message>
         <source>Side by side</source>
-        <translation type="unfinished">Lado a lado</translation>
+        <translation>Lado a lado</translation>
     </message>
     <message>
         <source>The options side by side at one scale</source>
-        <translation type="unfinished">Las opciones lado a lado, a una misma escala</translation>
+        <translation>Las opciones lado a lado, a una misma escala</translation>
     </message>
     <message>
         <source>Find a size</source>
-        <translation type="unfinished">Buscar un tamaño</translation>
+        <translation>Buscar un tamaño</translation>
     </message>
     <message>
         <source>Try all sizes</source>
-        <translation type="unfinished">Probar todos los tamaños</translation>
+        <translation>Probar todos los tamaños</translation>
     </message>
     <message>
         <source>Stop</source>
-        <translation type="unfinished">Alto</translation>
+        <translation>Alto</translation>
     </message>
     <message>
         <source>Share of the sizes tried</source>
-        <translation type="unfinished">Parte de los tamaños ya probada</translation>
+        <translation>Parte de los tamaños ya probada</translation>
     </message>
     <message>
         <source>Money against years without a dry day</source>
-        <translation type="unfinished">Dinero frente a años en que ningún día falta agua</translation>
+        <translation>Dinero frente a años en que ningún día falta agua</translation>
     </message>
     <message>
         <source>%1. Click, or press Enter, to take this size.</source>
-        <translation type="unfinished">%1. Haga clic, o pulse Intro, para tomar este tamaño.</translation>
+        <translation>%1. Haga clic, o pulse Intro, para tomar este tamaño.</translation>
     </message>
     <message>
         <source>Take the cheapest that meets the target</source>
-        <translation type="unfinished">Tomar el más barato que cumple la meta</translation>
+        <translation>Tomar el más barato que cumple la meta</translation>
     </message>
     <message>
         <source>Take the largest within the limits</source>
-        <translation type="unfinished">Tomar el más grande dentro de los límites</translation>
+        <translation>Tomar el más grande dentro de los límites</translation>
     </message>
     <message>
         <source>Sizes within the limits of footprint and depth: %1.</source>
-        <translation type="unfinished">Tamaños dentro de los límites de área ocupada y profundidad: %1.</translation>
+        <translation>Tamaños dentro de los límites de área ocupada y profundidad: %1.</translation>
     </message>
     <message>
         <source>The limits stand at the left under “Limits of the search”: with ten bags as the limit, this answers what ten bags can build.</source>
-        <translation type="unfinished">Los límites están a la izquierda, en «Límites de la búsqueda»: con diez bolsas como límite, esto responde qué se puede construir con diez bolsas.</translation>
+        <translation>Los límites están a la izquierda, en «Límites de la búsqueda»: con diez bolsas como límite, esto responde qué se puede construir con diez bolsas.</translation>
     </message>
     <message>
         <source>The project has changed since: try again.</source>
-        <translation type="unfinished">El proyecto ha cambiado desde entonces: pruebe otra vez.</translation>
+        <translation>El proyecto ha cambiado desde entonces: pruebe otra vez.</translation>
     </message>
     <message>
         <source>Take a size</source>
-        <translation type="unfinished">Tomar un tamaño</translation>
+        <translation>Tomar un tamaño</translation>
     </message>
     <message>
         <source>The limit on people is not used: people and dates are not part of this project.</source>
-        <translation type="unfinished">El límite de personas no se usa: personas y fechas no son parte de este proyecto.</translation>
+        <translation>El límite de personas no se usa: personas y fechas no son parte de este proyecto.</translation>
     </message>
     <message>
         <source>The limit on money is not used: prices are missing.</source>
-        <translation type="unfinished">El límite de dinero no se usa: faltan precios.</translation>
+        <translation>El límite de dinero no se usa: faltan precios.</translation>
     </message>
 </context>
 <context>
     <name>ui::OptionsTable</name>
     <message>
         <source>Options side by side</source>
-        <translation type="unfinished">Opciones lado a lado</translation>
+        <translation>Opciones lado a lado</translation>
     </message>
     <message>
         <source>Add an option</source>
-        <translation type="unfinished">Agregar una opción</translation>
+        <translation>Agregar una opción</translation>
     </message>
     <message>
         <source>Take out the option</source>
-        <translation type="unfinished">Quitar la opción</translation>
+        <translation>Quitar la opción</translation>
     </message>
     <message>
         <source>Build this one</source>
-        <translation type="unfinished">Construir esta</translation>
+        <translation>Construir esta</translation>
     </message>
     <message>
         <source>Field in which the options differ</source>
-        <translation type="unfinished">Dato en que se diferencian las opciones</translation>
+        <translation>Dato en que se diferencian las opciones</translation>
     </message>
     <message>
         <source>Differ also in…</source>
-        <translation type="unfinished">Diferenciar también en…</translation>
+        <translation>Diferenciar también en…</translation>
     </message>
     <message>
         <source>Build another option</source>
-        <translation type="unfinished">Construir otra opción</translation>
+        <translation>Construir otra opción</translation>
     </message>
     <message>
         <source>as before</source>
-        <translation type="unfinished">como antes</translation>
+        <translation>como antes</translation>
     </message>
     <message>
         <source>Field in which options differ</source>
-        <translation type="unfinished">Dato en que se diferencian opciones</translation>
+        <translation>Dato en que se diferencian opciones</translation>
     </message>
     <message>
         <source>A, as it stands</source>
-        <translation type="unfinished">A, tal como está</translation>
+        <translation>A, tal como está</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished">Nombre</translation>
+        <translation>Nombre</translation>
     </message>
     <message>
         <source>As A. Type a value to change it.</source>
-        <translation type="unfinished">Igual que A. Escriba un valor para cambiarlo.</translation>
+        <translation>Igual que A. Escriba un valor para cambiarlo.</translation>
     </message>
     <message>
         <source>Name of an option</source>
-        <translation type="unfinished">Nombre de una opción</translation>
+        <translation>Nombre de una opción</translation>
     </message>
     <message>
         <source>Being reckoned…</source>
-        <translation type="unfinished">Se está calculando…</translation>
+        <translation>Se está calculando…</translation>
     </message>
 </context>
 <context>
     <name>ui::PitPanel</name>
     <message>
         <source>&amp;Dimensions</source>
-        <translation type="unfinished">&amp;Medidas</translation>
+        <translation>&amp;Medidas</translation>
     </message>
     <message>
         <source>The pit in three dimensions</source>
-        <translation type="unfinished">La excavación en tres dimensiones</translation>
+        <translation>La excavación en tres dimensiones</translation>
     </message>
     <message>
         <source>Oblique</source>
-        <translation type="unfinished">Oblicua</translation>
+        <translation>Oblicua</translation>
     </message>
     <message>
         <source>Plan</source>
-        <translation type="unfinished">Planta</translation>
+        <translation>Planta</translation>
     </message>
     <message>
         <source>Section</source>
-        <translation type="unfinished">Corte</translation>
+        <translation>Corte</translation>
     </message>
     <message>
         <source>View: %1</source>
-        <translation type="unfinished">Vista: %1</translation>
+        <translation>Vista: %1</translation>
     </message>
     <message>
         <source>Layers</source>
-        <translation type="unfinished">Capas</translation>
+        <translation>Capas</translation>
     </message>
     <message>
         <source>Show and hide the ground, each layer, the water and the person</source>
-        <translation type="unfinished">Mostrar y ocultar el terreno, cada capa, el agua y la persona</translation>
+        <translation>Mostrar y ocultar el terreno, cada capa, el agua y la persona</translation>
     </message>
     <message>
         <source>&amp;Water</source>
-        <translation type="unfinished">A&amp;gua</translation>
+        <translation>A&amp;gua</translation>
     </message>
     <message>
         <source>Water level above the finished floor</source>
-        <translation type="unfinished">Nivel del agua sobre el piso terminado</translation>
+        <translation>Nivel del agua sobre el piso terminado</translation>
     </message>
     <message>
         <source>To the overflow</source>
-        <translation type="unfinished">Hasta el rebosadero</translation>
+        <translation>Hasta el rebosadero</translation>
     </message>
     <message>
         <source>%1 deep: %2</source>
-        <translation type="unfinished">%1 de hondo: %2</translation>
+        <translation>%1 de hondo: %2</translation>
     </message>
     <message>
         <source>What the water level follows</source>
-        <translation type="unfinished">Qué sigue el nivel del agua</translation>
+        <translation>Qué sigue el nivel del agua</translation>
     </message>
     <message>
         <source>level set by hand</source>
-        <translation type="unfinished">nivel puesto a mano</translation>
+        <translation>nivel puesto a mano</translation>
     </message>
     <message>
         <source>day of a middle year</source>
-        <translation type="unfinished">día de un año intermedio</translation>
+        <translation>día de un año intermedio</translation>
     </message>
     <message>
         <source>day of a dry year</source>
-        <translation type="unfinished">día de un año seco</translation>
+        <translation>día de un año seco</translation>
     </message>
     <message>
         <source>In a dry year the tank holds less than in nine of ten years on each day; the tab Water has the weather</source>
-        <translation type="unfinished">En un año seco el tanque tiene cada día menos que en nueve de cada diez años; el clima está en la pestaña Agua</translation>
+        <translation>En un año seco el tanque tiene cada día menos que en nueve de cada diez años; el clima está en la pestaña Agua</translation>
     </message>
     <message>
         <source>%1: %2 deep, %3</source>
-        <translation type="unfinished">%1: %2 de hondo, %3</translation>
+        <translation>%1: %2 de hondo, %3</translation>
     </message>
 </context>
 <context>
     <name>ui::PointTable</name>
     <message>
         <source>Clear outline</source>
-        <translation type="unfinished">Contorno interior</translation>
+        <translation>Contorno interior</translation>
     </message>
     <message>
         <source>Add a point</source>
-        <translation type="unfinished">Agregar un punto</translation>
+        <translation>Agregar un punto</translation>
     </message>
     <message>
         <source>Remove the point</source>
-        <translation type="unfinished">Quitar el punto</translation>
+        <translation>Quitar el punto</translation>
     </message>
     <message>
         <source>Paste</source>
-        <translation type="unfinished">Pegar</translation>
+        <translation>Pegar</translation>
     </message>
 </context>
 <context>
     <name>ui::RowTable</name>
     <message>
         <source>Add a row</source>
-        <translation type="unfinished">Agregar una fila</translation>
+        <translation>Agregar una fila</translation>
     </message>
     <message>
         <source>Take out the row</source>
-        <translation type="unfinished">Quitar la fila</translation>
+        <translation>Quitar la fila</translation>
     </message>
     <message>
         <source>Paste cells</source>
-        <translation type="unfinished">Pegar celdas</translation>
+        <translation>Pegar celdas</translation>
     </message>
     <message>
         <source>Take out a row</source>
-        <translation type="unfinished">Quitar una fila</translation>
+        <translation>Quitar una fila</translation>
     </message>
     <message>
         <source>Nothing was pasted.</source>
-        <translation type="unfinished">No se pegó nada.</translation>
+        <translation>No se pegó nada.</translation>
     </message>
     <message>
         <source>yes</source>
-        <translation type="unfinished">sí</translation>
+        <translation>sí</translation>
     </message>
     <message>
         <source>no</source>
-        <translation type="unfinished">no</translation>
+        <translation>no</translation>
     </message>
 </context>
 <context>
     <name>ui::SheetsPanel</name>
     <message>
         <source>Page before</source>
-        <translation type="unfinished">Página anterior</translation>
+        <translation>Página anterior</translation>
     </message>
     <message>
         <source>Next page</source>
-        <translation type="unfinished">Página siguiente</translation>
+        <translation>Página siguiente</translation>
     </message>
     <message>
         <source>Page</source>
-        <translation type="unfinished">Página</translation>
+        <translation>Página</translation>
     </message>
     <message>
         <source>Size of the page on the screen</source>
-        <translation type="unfinished">Tamaño de la página en la pantalla</translation>
+        <translation>Tamaño de la página en la pantalla</translation>
     </message>
     <message>
         <source>Whole page</source>
-        <translation type="unfinished">Página entera</translation>
+        <translation>Página entera</translation>
     </message>
     <message>
         <source>Export PDF…</source>
-        <translation type="unfinished">Exportar PDF…</translation>
+        <translation>Exportar PDF…</translation>
     </message>
     <message>
         <source>Print…</source>
-        <translation type="unfinished">Imprimir…</translation>
+        <translation>Imprimir…</translation>
     </message>
 </context>
 <context>
     <name>ui::SurveyTable</name>
     <message>
         <source>East</source>
-        <translation type="unfinished">Este</translation>
+        <translation>Este</translation>
     </message>
     <message>
         <source>North</source>
-        <translation type="unfinished">Norte</translation>
+        <translation>Norte</translation>
     </message>
     <message>
         <source>Height</source>
-        <translation type="unfinished">Altura</translation>
+        <translation>Altura</translation>
     </message>
     <message>
         <source>and %1 more</source>
-        <translation type="unfinished">y %1 más</translation>
+        <translation>y %1 más</translation>
     </message>
     <message>
         <source>Spot heights</source>
-        <translation type="unfinished">Cotas</translation>
+        <translation>Cotas</translation>
     </message>
     <message>
         <source>Add a point</source>
-        <translation type="unfinished">Agregar un punto</translation>
+        <translation>Agregar un punto</translation>
     </message>
     <message>
         <source>Remove points</source>
-        <translation type="unfinished">Quitar puntos</translation>
+        <translation>Quitar puntos</translation>
     </message>
     <message>
         <source>Paste</source>
-        <translation type="unfinished">Pegar</translation>
+        <translation>Pegar</translation>
     </message>
     <message>
         <source>Read a table…</source>
-        <translation type="unfinished">Leer una tabla…</translation>
+        <translation>Leer una tabla…</translation>
     </message>
     <message>
         <source>Reading the table</source>
-        <translation type="unfinished">Leyendo la tabla</translation>
+        <translation>Leyendo la tabla</translation>
     </message>
     <message>
         <source>Nothing has changed.</source>
-        <translation type="unfinished">Nada ha cambiado.</translation>
+        <translation>Nada ha cambiado.</translation>
     </message>
     <message>
         <source>Taken off every point: %1 east, %2 north.</source>
-        <translation type="unfinished">Restado a cada punto: %1 este, %2 norte.</translation>
+        <translation>Restado a cada punto: %1 este, %2 norte.</translation>
     </message>
     <message>
         <source>Paste spot heights</source>
-        <translation type="unfinished">Pegar cotas</translation>
+        <translation>Pegar cotas</translation>
     </message>
     <message>
         <source>Doubtful spot heights</source>
-        <translation type="unfinished">Cotas dudosas</translation>
+        <translation>Cotas dudosas</translation>
     </message>
     <message>
         <source>Puts the copied rows in place of all points: east, north, height, in metres</source>
-        <translation type="unfinished">Pone las filas copiadas en lugar de todos los puntos: este, norte, altura, en metros</translation>
+        <translation>Pone las filas copiadas en lugar de todos los puntos: este, norte, altura, en metros</translation>
     </message>
     <message>
         <source>The tank stood outside the survey and was moved to its middle: %1 east, %2 north.</source>
-        <translation type="unfinished">El tanque estaba fuera del terreno medido y se movió a su centro: %1 este, %2 norte.</translation>
+        <translation>El tanque estaba fuera del terreno medido y se movió a su centro: %1 este, %2 norte.</translation>
     </message>
     <message>
         <source>The numbers were taken as metres.</source>
-        <translation type="unfinished">Los números se tomaron como metros.</translation>
+        <translation>Los números se tomaron como metros.</translation>
     </message>
 </context>
 <context>
     <name>ui::TaskControls</name>
     <message>
         <source>As usual</source>
-        <translation type="unfinished">Como de costumbre</translation>
+        <translation>Como de costumbre</translation>
     </message>
     <message>
         <source>The task starts on this day or later</source>
-        <translation type="unfinished">La tarea empieza este día o después</translation>
+        <translation>La tarea empieza este día o después</translation>
     </message>
     <message>
         <source>People on the task</source>
-        <translation type="unfinished">Personas en la tarea</translation>
+        <translation>Personas en la tarea</translation>
     </message>
     <message>
         <source>Forget what was wished for this task</source>
-        <translation type="unfinished">Olvidar lo que se deseó para esta tarea</translation>
+        <translation>Olvidar lo que se deseó para esta tarea</translation>
     </message>
     <message>
         <source>not before</source>
-        <translation type="unfinished">no antes del</translation>
+        <translation>no antes del</translation>
     </message>
     <message>
         <source>people</source>
-        <translation type="unfinished">personas</translation>
+        <translation>personas</translation>
     </message>
     <message>
         <source>Not before</source>
-        <translation type="unfinished">No antes del</translation>
+        <translation>No antes del</translation>
     </message>
     <message>
         <source>People on a task</source>
-        <translation type="unfinished">Personas en una tarea</translation>
+        <translation>Personas en una tarea</translation>
     </message>
     <message>
         <source>Move %1</source>
-        <translation type="unfinished">Mover: %1</translation>
+        <translation>Mover: %1</translation>
     </message>
     <message>
         <source>Task as usual</source>
-        <translation type="unfinished">Tarea como de costumbre</translation>
+        <translation>Tarea como de costumbre</translation>
     </message>
     <message>
         <source>Choose a bar to move it or to give it more people.</source>
-        <translation type="unfinished">Elija una barra para moverla o para darle más personas.</translation>
+        <translation>Elija una barra para moverla o para darle más personas.</translation>
     </message>
 </context>
 <context>
     <name>ui::TextRow</name>
     <message>
         <source>year-month-day</source>
-        <translation type="unfinished">año-mes-día</translation>
+        <translation>año-mes-día</translation>
     </message>
 </context>
 <context>
     <name>ui::Waiting</name>
     <message>
         <source>Give up</source>
-        <translation type="unfinished">Dejar de esperar</translation>
+        <translation>Dejar de esperar</translation>
     </message>
     <message>
         <source>Stopping…</source>
-        <translation type="unfinished">Deteniendo…</translation>
+        <translation>Deteniendo…</translation>
     </message>
 </context>
 <context>
     <name>ui::WaterChartsView</name>
     <message>
         <source>Level through the year</source>
-        <translation type="unfinished">Nivel en el año</translation>
+        <translation>Nivel en el año</translation>
     </message>
     <message>
         <source>Supply and need</source>
-        <translation type="unfinished">Entradas y necesidades</translation>
+        <translation>Entradas y necesidades</translation>
     </message>
     <message>
         <source>Tank size and beds</source>
-        <translation type="unfinished">Tamaño del tanque y camas</translation>
+        <translation>Tamaño del tanque y camas</translation>
     </message>
     <message>
         <source>Storage</source>
-        <translation type="unfinished">Almacenamiento</translation>
+        <translation>Almacenamiento</translation>
     </message>
     <message>
         <source>Water in the tank through the year</source>
-        <translation type="unfinished">Agua en el tanque durante el año</translation>
+        <translation>Agua en el tanque durante el año</translation>
     </message>
     <message>
         <source>Supply and need by month</source>
-        <translation type="unfinished">Entradas y necesidades por mes</translation>
+        <translation>Entradas y necesidades por mes</translation>
     </message>
     <message>
         <source>Years in ten with water all year, by size of the tank and area of the beds</source>
-        <translation type="unfinished">Años de cada diez con agua todo el año, según el tamaño del tanque y el área de las camas</translation>
+        <translation>Años de cada diez con agua todo el año, según el tamaño del tanque y el área de las camas</translation>
     </message>
     <message>
         <source>Years in ten with water all year, by size of the tank</source>
-        <translation type="unfinished">Años de cada diez con agua todo el año, según el tamaño del tanque</translation>
+        <translation>Años de cada diez con agua todo el año, según el tamaño del tanque</translation>
     </message>
 </context>
 <context>
     <name>ui::WaterPanel</name>
     <message>
         <source>Crop %1</source>
-        <translation type="unfinished">Cultivo %1</translation>
+        <translation>Cultivo %1</translation>
     </message>
     <message>
         <source>Ask whether the water lasts</source>
-        <translation type="unfinished">Preguntar si alcanzará el agua</translation>
+        <translation>Preguntar si alcanzará el agua</translation>
     </message>
     <message>
         <source>Charts</source>
-        <translation type="unfinished">Gráficos</translation>
+        <translation>Gráficos</translation>
     </message>
     <message>
         <source>Source</source>
-        <translation type="unfinished">Fuente de agua</translation>
+        <translation>Fuente de agua</translation>
     </message>
     <message>
         <source>Beds and animals</source>
-        <translation type="unfinished">Camas y animales</translation>
+        <translation>Camas y animales</translation>
     </message>
     <message>
         <source>Weather</source>
-        <translation type="unfinished">Clima</translation>
+        <translation>Clima</translation>
     </message>
     <message>
         <source>What the tap or spring gives, month by month</source>
-        <translation type="unfinished">Lo que da la llave o el manantial, mes por mes</translation>
+        <translation>Lo que da la llave o el manantial, mes por mes</translation>
     </message>
     <message>
         <source>Bucket and watch: time how long a vessel takes to fill, more than three times</source>
-        <translation type="unfinished">Balde y reloj: mida cuánto tarda en llenarse un recipiente, más de tres veces</translation>
+        <translation>Balde y reloj: mida cuánto tarda en llenarse un recipiente, más de tres veces</translation>
     </message>
     <message>
         <source>Use the medians as flows</source>
-        <translation type="unfinished">Usar las medianas como caudales</translation>
+        <translation>Usar las medianas como caudales</translation>
     </message>
     <message>
         <source>Beds</source>
-        <translation type="unfinished">Camas de cultivo</translation>
+        <translation>Camas de cultivo</translation>
     </message>
     <message>
         <source>Animals</source>
-        <translation type="unfinished">Animales</translation>
+        <translation>Animales</translation>
     </message>
     <message>
         <source>Crops of your own, beside the table of crops</source>
-        <translation type="unfinished">Cultivos propios, además de la tabla de cultivos</translation>
+        <translation>Cultivos propios, además de la tabla de cultivos</translation>
     </message>
     <message>
         <source>Means of many years, month by month</source>
-        <translation type="unfinished">Promedios de muchos años, mes por mes</translation>
+        <translation>Promedios de muchos años, mes por mes</translation>
     </message>
     <message>
         <source>Read a daily record…</source>
-        <translation type="unfinished">Leer un registro diario…</translation>
+        <translation>Leer un registro diario…</translation>
     </message>
     <message>
         <source>Take the record out</source>
-        <translation type="unfinished">Quitar el registro</translation>
+        <translation>Quitar el registro</translation>
     </message>
     <message>
         <source>Enter the latitude and the weather, and the answer stands here.</source>
-        <translation type="unfinished">Anote la latitud y el clima, y aquí estará la respuesta.</translation>
+        <translation>Anote la latitud y el clima, y aquí estará la respuesta.</translation>
     </message>
     <message>
         <source>Will the water last the dry season?</source>
-        <translation type="unfinished">¿Alcanzará el agua en la época seca?</translation>
+        <translation>¿Alcanzará el agua en la época seca?</translation>
     </message>
     <message>
         <source>Enter the weather, and the answer stands here.</source>
-        <translation type="unfinished">Anote el clima, y aquí estará la respuesta.</translation>
+        <translation>Anote el clima, y aquí estará la respuesta.</translation>
     </message>
     <message>
         <source>Enter the latitude, and the answer stands here.</source>
-        <translation type="unfinished">Anote la latitud, y aquí estará la respuesta.</translation>
+        <translation>Anote la latitud, y aquí estará la respuesta.</translation>
     </message>
 </context>
 <context>
     <name>ui::WorksPanel</name>
     <message>
         <source>Who does what, when, and can each coat be finished in a day?</source>
-        <translation type="unfinished">¿Quién hace qué, cuándo, y se puede terminar cada capa en un día?</translation>
+        <translation>¿Quién hace qué, cuándo, y se puede terminar cada capa en un día?</translation>
     </message>
     <message>
         <source>Plan labour and dates</source>
-        <translation type="unfinished">Planear mano de obra y fechas</translation>
+        <translation>Planear mano de obra y fechas</translation>
     </message>
     <message>
         <source>Bars of all tasks over the days</source>
-        <translation type="unfinished">Barras de todas las tareas a lo largo de los días</translation>
+        <translation>Barras de todas las tareas a lo largo de los días</translation>
     </message>
     <message>
         <source>Dates</source>
-        <translation type="unfinished">Fechas</translation>
+        <translation>Fechas</translation>
     </message>
     <message>
         <source>People</source>
-        <translation type="unfinished">Personas</translation>
+        <translation>Personas</translation>
     </message>
     <message>
         <source>People on each day</source>
-        <translation type="unfinished">Personas cada día</translation>
+        <translation>Personas cada día</translation>
     </message>
     <message>
         <source>Days on which nobody works, besides the rest day of the week</source>
-        <translation type="unfinished">Días en que nadie trabaja, además del día de descanso semanal</translation>
+        <translation>Días en que nadie trabaja, además del día de descanso semanal</translation>
     </message>
     <message>
         <source>Wishes for single tasks: dragging a bar makes one</source>
-        <translation type="unfinished">Deseos para tareas sueltas: al arrastrar una barra se anota uno</translation>
+        <translation>Deseos para tareas sueltas: al arrastrar una barra se anota uno</translation>
     </message>
     <message>
         <source>Coats in one go</source>
-        <translation type="unfinished">Capas de una sola vez</translation>
+        <translation>Capas de una sola vez</translation>
     </message>
     <message>
         <source>First filling</source>
-        <translation type="unfinished">Primer llenado</translation>
+        <translation>Primer llenado</translation>
     </message>
     <message>
         <source>There is no coat to fill after.</source>
-        <translation type="unfinished">No hay capa después de la cual llenar.</translation>
+        <translation>No hay capa después de la cual llenar.</translation>
     </message>
     <message>
         <source>Water level and wet walls, day by day</source>
-        <translation type="unfinished">Nivel del agua y paredes mojadas, día por día</translation>
+        <translation>Nivel del agua y paredes mojadas, día por día</translation>
     </message>
     <message>
         <source>Weather</source>
-        <translation type="unfinished">Clima</translation>
+        <translation>Clima</translation>
     </message>
     <message>
         <source>Enter the weather in the tab Water, and the weeks stand here.</source>
-        <translation type="unfinished">Anote el clima en la pestaña Agua, y las semanas estarán aquí.</translation>
+        <translation>Anote el clima en la pestaña Agua, y las semanas estarán aquí.</translation>
     </message>
     <message>
         <source>Chance of undisturbed coats in each week of the year</source>
-        <translation type="unfinished">Probabilidad de capas sin contratiempos en cada semana del año</translation>
+        <translation>Probabilidad de capas sin contratiempos en cada semana del año</translation>
     </message>
     <message>
         <source>Start so that the coats fall in the best week</source>
-        <translation type="unfinished">Empezar de modo que las capas caigan en la mejor semana</translation>
+        <translation>Empezar de modo que las capas caigan en la mejor semana</translation>
     </message>
     <message>
         <source>Best start</source>
-        <translation type="unfinished">Mejor comienzo</translation>
+        <translation>Mejor comienzo</translation>
     </message>
     <message>
         <source>Measured on site</source>
-        <translation type="unfinished">Medido en la obra</translation>
+        <translation>Medido en la obra</translation>
     </message>
     <message>
         <source>Trial batches: mix one, put it on, measure what it covers</source>
-        <translation type="unfinished">Tandas de prueba: mezcle una, colóquela, mida cuánto cubre</translation>
+        <translation>Tandas de prueba: mezcle una, colóquela, mida cuánto cubre</translation>
     </message>
     <message>
         <source>Work done and the person-days it took</source>
-        <translation type="unfinished">Trabajo hecho y los jornales que llevó</translation>
+        <translation>Trabajo hecho y los jornales que llevó</translation>
     </message>
     <message>
         <source>The district&apos;s own rates, person-days for each unit of work</source>
-        <translation type="unfinished">Los rendimientos propios del distrito, jornales por cada unidad de trabajo</translation>
+        <translation>Los rendimientos propios del distrito, jornales por cada unidad de trabajo</translation>
     </message>
     <message>
         <source>Change between the records and what is entered</source>
-        <translation type="unfinished">Cambiar entre los registros y lo anotado</translation>
+        <translation>Cambiar entre los registros y lo anotado</translation>
     </message>
     <message>
         <source>Records in force</source>
-        <translation type="unfinished">Registros en uso</translation>
+        <translation>Registros en uso</translation>
     </message>
 </context>
 <context>
     <name>ui::words</name>
     <message>
         <source>level</source>
-        <translation type="unfinished">llano</translation>
+        <translation>llano</translation>
     </message>
     <message>
         <source>even slope</source>
-        <translation type="unfinished">ladera pareja</translation>
+        <translation>ladera pareja</translation>
     </message>
     <message>
         <source>surveyed spot heights</source>
-        <translation type="unfinished">cotas medidas</translation>
+        <translation>cotas medidas</translation>
     </message>
     <message>
         <source>stiff clay</source>
-        <translation type="unfinished">arcilla dura</translation>
+        <translation>arcilla dura</translation>
     </message>
     <message>
         <source>firm loam</source>
-        <translation type="unfinished">tierra franca firme</translation>
+        <translation>tierra franca firme</translation>
     </message>
     <message>
         <source>sandy</source>
-        <translation type="unfinished">arenoso</translation>
+        <translation>arenoso</translation>
     </message>
     <message>
         <source>loose fill</source>
-        <translation type="unfinished">relleno suelto</translation>
+        <translation>relleno suelto</translation>
     </message>
     <message>
         <source>soft and wet</source>
-        <translation type="unfinished">blando y húmedo</translation>
+        <translation>blando y húmedo</translation>
     </message>
     <message>
         <source>rock</source>
-        <translation type="unfinished">roca</translation>
+        <translation>roca</translation>
     </message>
     <message>
         <source>rectangle</source>
-        <translation type="unfinished">rectángulo</translation>
+        <translation>rectángulo</translation>
     </message>
     <message>
         <source>round</source>
-        <translation type="unfinished">redondo</translation>
+        <translation>redondo</translation>
     </message>
     <message>
         <source>polygon</source>
-        <translation type="unfinished">polígono</translation>
+        <translation>polígono</translation>
     </message>
     <message>
         <source>finished floor</source>
-        <translation type="unfinished">piso terminado</translation>
+        <translation>piso terminado</translation>
     </message>
     <message>
         <source>rim</source>
-        <translation type="unfinished">borde</translation>
+        <translation>borde</translation>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished">ninguno</translation>
+        <translation>ninguno</translation>
     </message>
     <message>
         <source>Monday</source>
-        <translation type="unfinished">lunes</translation>
+        <translation>lunes</translation>
     </message>
     <message>
         <source>Tuesday</source>
-        <translation type="unfinished">martes</translation>
+        <translation>martes</translation>
     </message>
     <message>
         <source>Wednesday</source>
-        <translation type="unfinished">miércoles</translation>
+        <translation>miércoles</translation>
     </message>
     <message>
         <source>Thursday</source>
-        <translation type="unfinished">jueves</translation>
+        <translation>jueves</translation>
     </message>
     <message>
         <source>Friday</source>
-        <translation type="unfinished">viernes</translation>
+        <translation>viernes</translation>
     </message>
     <message>
         <source>Saturday</source>
-        <translation type="unfinished">sábado</translation>
+        <translation>sábado</translation>
     </message>
     <message>
         <source>Sunday</source>
-        <translation type="unfinished">domingo</translation>
+        <translation>domingo</translation>
     </message>
     <message>
         <source>Name of the tank as it shall stand on every sheet.</source>
-        <translation type="unfinished">Nombre del tanque como debe aparecer en cada hoja.</translation>
+        <translation>Nombre del tanque como debe aparecer en cada hoja.</translation>
     </message>
     <message>
         <source>Village and field where the tank is dug.</source>
-        <translation type="unfinished">Pueblo y terreno donde se cava el tanque.</translation>
+        <translation>Pueblo y terreno donde se cava el tanque.</translation>
     </message>
     <message>
         <source>Who made this plan and answers questions about it.</source>
-        <translation type="unfinished">Quién hizo este plan y responde preguntas sobre él.</translation>
+        <translation>Quién hizo este plan y responde preguntas sobre él.</translation>
     </message>
     <message>
         <source>Short name of the money used, for example Rs.</source>
-        <translation type="unfinished">Nombre corto de la moneda usada, por ejemplo Bs.</translation>
+        <translation>Nombre corto de la moneda usada, por ejemplo Bs.</translation>
     </message>
     <message>
         <source>Degrees north of the equator; south is negative. Leave empty if not known.</source>
-        <translation type="unfinished">Grados al norte del ecuador; el sur es negativo. Deje vacío si no se sabe.</translation>
+        <translation>Grados al norte del ecuador; el sur es negativo. Deje vacío si no se sabe.</translation>
     </message>
     <message>
         <source>From a map or a phone, at the tank. Leave empty if not known.</source>
-        <translation type="unfinished">De un mapa o un teléfono, en el lugar del tanque. Deje vacío si no se sabe.</translation>
+        <translation>De un mapa o un teléfono, en el lugar del tanque. Deje vacío si no se sabe.</translation>
     </message>
     <message>
         <source>How the natural ground lies where the tank is dug, before any levelling.</source>
-        <translation type="unfinished">Cómo está el terreno natural donde se cava el tanque, antes de nivelar.</translation>
+        <translation>Cómo está el terreno natural donde se cava el tanque, antes de nivelar.</translation>
     </message>
     <message>
         <source>Drop of the natural ground straight downhill over 100 of level distance.</source>
-        <translation type="unfinished">Caída del terreno natural ladera abajo por cada 100 de distancia a nivel.</translation>
+        <translation>Caída del terreno natural ladera abajo por cada 100 de distancia a nivel.</translation>
     </message>
     <message>
         <source>Compass direction in which water would run off: north 0, east 90, south 180.</source>
-        <translation type="unfinished">Rumbo hacia donde correría el agua: norte 0, este 90, sur 180.</translation>
+        <translation>Rumbo hacia donde correría el agua: norte 0, este 90, sur 180.</translation>
     </message>
     <message>
         <source>The weakest soil found in the trial pit down to the pit floor; choose “not known” rather than guess.</source>
-        <translation type="unfinished">El suelo más débil hallado en la calicata hasta el fondo de la excavación; elija «no se sabe» antes que adivinar.</translation>
+        <translation>El suelo más débil hallado en la calicata hasta el fondo de la excavación; elija «no se sabe» antes que adivinar.</translation>
     </message>
     <message>
         <source>Clay in the soil used for plaster, from a jar test. Leave empty if not known.</source>
-        <translation type="unfinished">Arcilla en la tierra para el repello, según la prueba del frasco. Deje vacío si no se sabe.</translation>
+        <translation>Arcilla en la tierra para el repello, según la prueba del frasco. Deje vacío si no se sabe.</translation>
     </message>
     <message>
         <source>From the ground down to ground water at its highest in the year. Leave empty if not known.</source>
-        <translation type="unfinished">Del suelo hasta el agua subterránea en su nivel más alto del año. Deje vacío si no se sabe.</translation>
+        <translation>Del suelo hasta el agua subterránea en su nivel más alto del año. Deje vacío si no se sabe.</translation>
     </message>
     <message>
         <source>Level distance from the pit edge to the nearest terrace edge or bank downhill.</source>
-        <translation type="unfinished">Distancia a nivel de la orilla de la excavación al filo de terraza o barranco más cercano ladera abajo.</translation>
+        <translation>Distancia a nivel de la orilla de la excavación al filo de terraza o barranco más cercano ladera abajo.</translation>
     </message>
     <message>
         <source>Drop of that terrace edge or bank.</source>
-        <translation type="unfinished">Altura de ese filo de terraza o barranco.</translation>
+        <translation>Altura de ese filo de terraza o barranco.</translation>
     </message>
     <message>
         <source>Whether the pit floor, or part of it, lies on rock.</source>
-        <translation type="unfinished">Si el fondo de la excavación, o parte de él, está sobre roca.</translation>
+        <translation>Si el fondo de la excavación, o parte de él, está sobre roca.</translation>
     </message>
     <message>
         <source>Level distance to the nearest house, path or shed that escaping water would reach.</source>
-        <translation type="unfinished">Distancia a nivel a la casa, camino o cobertizo más cercano al que llegaría el agua si se escapa.</translation>
+        <translation>Distancia a nivel a la casa, camino o cobertizo más cercano al que llegaría el agua si se escapa.</translation>
     </message>
     <message>
         <source>Whether children who cannot yet swim or climb out live or play within 20 m.</source>
-        <translation type="unfinished">Si a menos de 20 m viven o juegan niños que aún no saben nadar ni salir solos.</translation>
+        <translation>Si a menos de 20 m viven o juegan niños que aún no saben nadar ni salir solos.</translation>
     </message>
     <message>
         <source>Clear length of the smallest tank that builders here recommend.</source>
-        <translation type="unfinished">Largo interior del tanque más pequeño que recomiendan los constructores de aquí.</translation>
+        <translation>Largo interior del tanque más pequeño que recomiendan los constructores de aquí.</translation>
     </message>
     <message>
         <source>Clear width of the smallest tank that builders here recommend.</source>
-        <translation type="unfinished">Ancho interior del tanque más pequeño que recomiendan los constructores de aquí.</translation>
+        <translation>Ancho interior del tanque más pequeño que recomiendan los constructores de aquí.</translation>
     </message>
     <message>
         <source>Clear depth of the smallest tank that builders here recommend.</source>
-        <translation type="unfinished">Profundidad interior del tanque más pequeño que recomiendan los constructores de aquí.</translation>
+        <translation>Profundidad interior del tanque más pequeño que recomiendan los constructores de aquí.</translation>
     </message>
     <message>
         <source>Shape of the finished floor seen from above.</source>
-        <translation type="unfinished">Forma del piso terminado visto desde arriba.</translation>
+        <translation>Forma del piso terminado visto desde arriba.</translation>
     </message>
     <message>
         <source>Whether the clear sizes below are those of the finished floor or of the opening at the rim.</source>
-        <translation type="unfinished">Si las medidas interiores de abajo son las del piso terminado o las de la boca en el borde.</translation>
+        <translation>Si las medidas interiores de abajo son las del piso terminado o las de la boca en el borde.</translation>
     </message>
     <message>
         <source>Finished inside length that the water touches, plaster to plaster; the pit is dug larger.</source>
-        <translation type="unfinished">Largo interior terminado que toca el agua, de repello a repello; la excavación se hace más grande.</translation>
+        <translation>Largo interior terminado que toca el agua, de repello a repello; la excavación se hace más grande.</translation>
     </message>
     <message>
         <source>Finished inside width that the water touches, plaster to plaster; the pit is dug larger.</source>
-        <translation type="unfinished">Ancho interior terminado que toca el agua, de repello a repello; la excavación se hace más grande.</translation>
+        <translation>Ancho interior terminado que toca el agua, de repello a repello; la excavación se hace más grande.</translation>
     </message>
     <message>
         <source>Finished inside diameter that the water touches, plaster to plaster; the pit is dug larger.</source>
-        <translation type="unfinished">Diámetro interior terminado que toca el agua, de repello a repello; la excavación se hace más grande.</translation>
+        <translation>Diámetro interior terminado que toca el agua, de repello a repello; la excavación se hace más grande.</translation>
     </message>
     <message>
         <source>Corners of the finished inside in plan, anticlockwise, with no corner bent inward.</source>
-        <translation type="unfinished">Esquinas del interior terminado en planta, en sentido contrario al reloj, sin esquinas hacia adentro.</translation>
+        <translation>Esquinas del interior terminado en planta, en sentido contrario al reloj, sin esquinas hacia adentro.</translation>
     </message>
     <message>
         <source>Finished floor straight up to the rim; the pit is deeper by the coats and the stone bed.</source>
-        <translation type="unfinished">Del piso terminado a plomo hasta el borde; la excavación es más honda por las capas y el lecho de piedra.</translation>
+        <translation>Del piso terminado a plomo hasta el borde; la excavación es más honda por las capas y el lecho de piedra.</translation>
     </message>
     <message>
         <source>How far the wall leans outward for each unit of height: 0 is upright, 0.10 is 1 in 10.</source>
-        <translation type="unfinished">Cuánto se abre la pared por cada unidad de altura: 0 es a plomo, 0.10 es 1 en 10.</translation>
+        <translation>Cuánto se abre la pared por cada unidad de altura: 0 es a plomo, 0.10 es 1 en 10.</translation>
     </message>
     <message>
         <source>Rounding of the corners of the clear floor in plan; 0 leaves them sharp.</source>
-        <translation type="unfinished">Redondeo de las esquinas del piso interior en planta; 0 las deja vivas.</translation>
+        <translation>Redondeo de las esquinas del piso interior en planta; 0 las deja vivas.</translation>
     </message>
     <message>
         <source>Height from the overflow level, where water runs out, up to the rim.</source>
-        <translation type="unfinished">Altura desde el rebosadero, por donde sale el agua, hasta el borde.</translation>
+        <translation>Altura desde el rebosadero, por donde sale el agua, hasta el borde.</translation>
     </message>
     <message>
         <source>Water left above the finished floor that the outlet cannot draw.</source>
-        <translation type="unfinished">Agua que queda sobre el piso terminado y la salida no puede sacar.</translation>
+        <translation>Agua que queda sobre el piso terminado y la salida no puede sacar.</translation>
     </message>
     <message>
         <source>Thickness of the compacted stone under the floor; there is none behind the walls.</source>
-        <translation type="unfinished">Espesor de la piedra apisonada bajo el piso; detrás de las paredes no hay.</translation>
+        <translation>Espesor de la piedra apisonada bajo el piso; detrás de las paredes no hay.</translation>
     </message>
     <message>
         <source>Volume of loose soil, sand and cement that makes one volume of plaster on the wall.</source>
-        <translation type="unfinished">Volumen de tierra, arena y cemento sueltos que da un volumen de repello en la pared.</translation>
+        <translation>Volumen de tierra, arena y cemento sueltos que da un volumen de repello en la pared.</translation>
     </message>
     <message>
         <source>Extra plaster for what falls, sticks to tools or sets before it is placed.</source>
-        <translation type="unfinished">Repello de más por lo que cae, se pega a las herramientas o fragua antes de colocarse.</translation>
+        <translation>Repello de más por lo que cae, se pega a las herramientas o fragua antes de colocarse.</translation>
     </message>
     <message>
         <source>Extra for hollows in the dug faces, on the stone bed and on coat 1 alone.</source>
-        <translation type="unfinished">De más por los huecos de las caras cavadas, solo en el lecho de piedra y en la capa 1.</translation>
+        <translation>De más por los huecos de las caras cavadas, solo en el lecho de piedra y en la capa 1.</translation>
     </message>
     <message>
         <source>Weight printed on the cement bag sold nearby.</source>
-        <translation type="unfinished">Peso impreso en la bolsa de cemento que se vende cerca.</translation>
+        <translation>Peso impreso en la bolsa de cemento que se vende cerca.</translation>
     </message>
     <message>
         <source>Weight of cement poured loose into a gauge box.</source>
-        <translation type="unfinished">Peso del cemento vertido suelto en un cajón de medida.</translation>
+        <translation>Peso del cemento vertido suelto en un cajón de medida.</translation>
     </message>
     <message>
         <source>Finished thickness of the coat, measured square to the face.</source>
-        <translation type="unfinished">Espesor terminado de la capa, medido a escuadra con la cara.</translation>
+        <translation>Espesor terminado de la capa, medido a escuadra con la cara.</translation>
     </message>
     <message>
         <source>Parts of sieved soil in the mix, by loose volume.</source>
-        <translation type="unfinished">Partes de tierra cernida en la mezcla, en volumen suelto.</translation>
+        <translation>Partes de tierra cernida en la mezcla, en volumen suelto.</translation>
     </message>
     <message>
         <source>Parts of sand in the mix, by loose volume.</source>
-        <translation type="unfinished">Partes de arena en la mezcla, en volumen suelto.</translation>
+        <translation>Partes de arena en la mezcla, en volumen suelto.</translation>
     </message>
     <message>
         <source>Parts of cement in the mix, by loose volume.</source>
-        <translation type="unfinished">Partes de cemento en la mezcla, en volumen suelto.</translation>
+        <translation>Partes de cemento en la mezcla, en volumen suelto.</translation>
     </message>
     <message>
         <source>Days for which the coat is kept under wet sacks, rest days too.</source>
-        <translation type="unfinished">Días que la capa se mantiene bajo costales mojados, también los de descanso.</translation>
+        <translation>Días que la capa se mantiene bajo costales mojados, también los de descanso.</translation>
     </message>
     <message>
         <source>Rounded fillet between clear floor and wall; 0 leaves a sharp corner.</source>
-        <translation type="unfinished">Media caña entre piso interior y pared; 0 deja el rincón vivo.</translation>
+        <translation>Media caña entre piso interior y pared; 0 deja el rincón vivo.</translation>
     </message>
     <message>
         <source>Width of the plaster collar let into the ground around the top, outward of the coats; 0 for none.</source>
-        <translation type="unfinished">Ancho del collar de repello metido en el suelo alrededor de la boca, por fuera de las capas; 0 si no hay.</translation>
+        <translation>Ancho del collar de repello metido en el suelo alrededor de la boca, por fuera de las capas; 0 si no hay.</translation>
     </message>
     <message>
         <source>Thickness of that collar; 0 for none.</source>
-        <translation type="unfinished">Espesor de ese collar; 0 si no hay.</translation>
+        <translation>Espesor de ese collar; 0 si no hay.</translation>
     </message>
     <message>
         <source>Share of soil and sand that stays on the sieve and cannot be used.</source>
-        <translation type="unfinished">Parte de la tierra y la arena que queda en la zaranda y no sirve.</translation>
+        <translation>Parte de la tierra y la arena que queda en la zaranda y no sirve.</translation>
     </message>
     <message>
         <source>How much more room damp sand takes than dry sand.</source>
-        <translation type="unfinished">Cuánto más ocupa la arena húmeda que la seca.</translation>
+        <translation>Cuánto más ocupa la arena húmeda que la seca.</translation>
     </message>
     <message>
         <source>Volume of loose stone to buy for one volume of compacted bed.</source>
-        <translation type="unfinished">Volumen de piedra suelta que hay que comprar por un volumen de lecho apisonado.</translation>
+        <translation>Volumen de piedra suelta que hay que comprar por un volumen de lecho apisonado.</translation>
     </message>
     <message>
         <source>Water to mix one volume of mortar.</source>
-        <translation type="unfinished">Agua para preparar un volumen de mezcla.</translation>
+        <translation>Agua para preparar un volumen de mezcla.</translation>
     </message>
     <message>
         <source>Water to keep one unit of plastered face wet for a day.</source>
-        <translation type="unfinished">Agua para mantener mojada un día una unidad de cara repellada.</translation>
+        <translation>Agua para mantener mojada un día una unidad de cara repellada.</translation>
     </message>
     <message>
         <source>Face that one sack covers once laps are taken off.</source>
-        <translation type="unfinished">Cara que cubre un costal, descontados los traslapes.</translation>
+        <translation>Cara que cubre un costal, descontados los traslapes.</translation>
     </message>
     <message>
         <source>Sacks beyond those that just cover the face.</source>
-        <translation type="unfinished">Costales además de los que justo cubren la cara.</translation>
+        <translation>Costales además de los que justo cubren la cara.</translation>
     </message>
     <message>
         <source>Measure it: fill the box with water from a bottle of known size.</source>
-        <translation type="unfinished">Mídalo: llene el cajón con agua de una botella de tamaño conocido.</translation>
+        <translation>Mídalo: llene el cajón con agua de una botella de tamaño conocido.</translation>
     </message>
     <message>
         <source>Measure it: fill the pan level with water from a bottle of known size.</source>
-        <translation type="unfinished">Mídala: llene la batea al ras con agua de una botella de tamaño conocido.</translation>
+        <translation>Mídala: llene la batea al ras con agua de una botella de tamaño conocido.</translation>
     </message>
     <message>
         <source>Measure it: fill the bucket with water from a bottle of known size.</source>
-        <translation type="unfinished">Mídalo: llene el balde con agua de una botella de tamaño conocido.</translation>
+        <translation>Mídalo: llene el balde con agua de una botella de tamaño conocido.</translation>
     </message>
     <message>
         <source>Soil for such a tank as people reckon it today; shown beside the computed soil, never mixed with it.</source>
-        <translation type="unfinished">Tierra para un tanque así como se calcula hoy por costumbre; se muestra junto a la calculada, nunca se mezcla con ella.</translation>
+        <translation>Tierra para un tanque así como se calcula hoy por costumbre; se muestra junto a la calculada, nunca se mezcla con ella.</translation>
     </message>
     <message>
         <source>Sand for such a tank as people reckon it today; shown beside the computed sand, never mixed with it.</source>
-        <translation type="unfinished">Arena para un tanque así como se calcula hoy por costumbre; se muestra junto a la calculada, nunca se mezcla con ella.</translation>
+        <translation>Arena para un tanque así como se calcula hoy por costumbre; se muestra junto a la calculada, nunca se mezcla con ella.</translation>
     </message>
     <message>
         <source>Stone for such a tank as people reckon it today; shown beside the computed stone, never mixed with it.</source>
-        <translation type="unfinished">Piedra para un tanque así como se calcula hoy por costumbre; se muestra junto a la calculada, nunca se mezcla con ella.</translation>
+        <translation>Piedra para un tanque así como se calcula hoy por costumbre; se muestra junto a la calculada, nunca se mezcla con ella.</translation>
     </message>
     <message>
         <source>Cement for such a tank as people reckon it today; shown beside the computed cement, never mixed with it.</source>
-        <translation type="unfinished">Cemento para un tanque así como se calcula hoy por costumbre; se muestra junto al calculado, nunca se mezcla con él.</translation>
+        <translation>Cemento para un tanque así como se calcula hoy por costumbre; se muestra junto al calculado, nunca se mezcla con él.</translation>
     </message>
     <message>
         <source>Masons, mixers and carriers together on a coat; a coat is placed in one go, within the day.</source>
-        <translation type="unfinished">Albañiles, mezcladores y cargadores juntos en una capa; una capa se coloca de una sola vez, dentro del día.</translation>
+        <translation>Albañiles, mezcladores y cargadores juntos en una capa; una capa se coloca de una sola vez, dentro del día.</translation>
     </message>
     <message>
         <source>Nobody digs or plasters on this day; wetting goes on.</source>
-        <translation type="unfinished">Ese día nadie cava ni repella; se sigue mojando.</translation>
+        <translation>Ese día nadie cava ni repella; se sigue mojando.</translation>
     </message>
     <message>
         <source>Latest start of the first filling, counted in days after the last coat.</source>
-        <translation type="unfinished">A más tardar cuándo empezar el primer llenado, en días después de la última capa.</translation>
+        <translation>A más tardar cuándo empezar el primer llenado, en días después de la última capa.</translation>
     </message>
     <message>
         <source>One person&apos;s days to dig and throw out ground as it lies; leave empty to take it from the soil.</source>
-        <translation type="unfinished">Días de una persona para cavar y botar tierra en banco; deje vacío para tomarlo del tipo de suelo.</translation>
+        <translation>Días de una persona para cavar y botar tierra en banco; deje vacío para tomarlo del tipo de suelo.</translation>
     </message>
     <message>
         <source>One person&apos;s days to lay and compact the stone bed.</source>
-        <translation type="unfinished">Días de una persona para poner y apisonar el lecho de piedra.</translation>
+        <translation>Días de una persona para poner y apisonar el lecho de piedra.</translation>
     </message>
     <message>
         <source>One person&apos;s days to plaster one coat, helpers counted.</source>
-        <translation type="unfinished">Días de una persona para repellar una capa, contando ayudantes.</translation>
+        <translation>Días de una persona para repellar una capa, contando ayudantes.</translation>
     </message>
     <message>
         <source>One person&apos;s days to mix mortar by hand.</source>
-        <translation type="unfinished">Días de una persona para preparar mezcla a mano.</translation>
+        <translation>Días de una persona para preparar mezcla a mano.</translation>
     </message>
     <message>
         <source>Title</source>
-        <translation type="unfinished">Título</translation>
+        <translation>Título</translation>
     </message>
     <message>
         <source>Place</source>
-        <translation type="unfinished">Lugar</translation>
+        <translation>Lugar</translation>
     </message>
     <message>
         <source>Prepared by</source>
-        <translation type="unfinished">Preparado por</translation>
+        <translation>Preparado por</translation>
     </message>
     <message>
         <source>Currency</source>
-        <translation type="unfinished">Moneda</translation>
+        <translation>Moneda</translation>
     </message>
     <message>
         <source>Latitude</source>
-        <translation type="unfinished">Latitud</translation>
+        <translation>Latitud</translation>
     </message>
     <message>
         <source>Height above sea level</source>
-        <translation type="unfinished">Altura sobre el nivel del mar</translation>
+        <translation>Altura sobre el nivel del mar</translation>
     </message>
     <message>
         <source>Ground</source>
-        <translation type="unfinished">Terreno</translation>
+        <translation>Terreno</translation>
     </message>
     <message>
         <source>Fall of the ground</source>
-        <translation type="unfinished">Pendiente del terreno</translation>
+        <translation>Pendiente del terreno</translation>
     </message>
     <message>
         <source>Downhill direction</source>
-        <translation type="unfinished">Rumbo ladera abajo</translation>
+        <translation>Rumbo ladera abajo</translation>
     </message>
     <message>
         <source>Soil of the pit</source>
-        <translation type="unfinished">Suelo de la excavación</translation>
+        <translation>Suelo de la excavación</translation>
     </message>
     <message>
         <source>Clay in the soil</source>
-        <translation type="unfinished">Arcilla en la tierra</translation>
+        <translation>Arcilla en la tierra</translation>
     </message>
     <message>
         <source>Depth to ground water</source>
-        <translation type="unfinished">Profundidad del agua subterránea</translation>
+        <translation>Profundidad del agua subterránea</translation>
     </message>
     <message>
         <source>Distance to the terrace edge</source>
-        <translation type="unfinished">Distancia al filo de la terraza</translation>
+        <translation>Distancia al filo de la terraza</translation>
     </message>
     <message>
         <source>Height of the terrace edge</source>
-        <translation type="unfinished">Altura del filo de la terraza</translation>
+        <translation>Altura del filo de la terraza</translation>
     </message>
     <message>
         <source>Rock in the pit floor</source>
-        <translation type="unfinished">Roca en el fondo de la excavación</translation>
+        <translation>Roca en el fondo de la excavación</translation>
     </message>
     <message>
         <source>Distance to the nearest house downhill</source>
-        <translation type="unfinished">Distancia a la casa más cercana ladera abajo</translation>
+        <translation>Distancia a la casa más cercana ladera abajo</translation>
     </message>
     <message>
         <source>Small children live within 20 m</source>
-        <translation type="unfinished">Viven niños pequeños a menos de 20 m</translation>
+        <translation>Viven niños pequeños a menos de 20 m</translation>
     </message>
     <message>
         <source>Shape</source>
-        <translation type="unfinished">Forma</translation>
+        <translation>Forma</translation>
     </message>
     <message>
         <source>Clear size measured at</source>
-        <translation type="unfinished">Medidas interiores tomadas en</translation>
+        <translation>Medidas interiores tomadas en</translation>
     </message>
     <message>
         <source>Clear length</source>
-        <translation type="unfinished">Largo interior</translation>
+        <translation>Largo interior</translation>
     </message>
     <message>
         <source>Clear width</source>
-        <translation type="unfinished">Ancho interior</translation>
+        <translation>Ancho interior</translation>
     </message>
     <message>
         <source>Clear diameter</source>
-        <translation type="unfinished">Diámetro interior</translation>
+        <translation>Diámetro interior</translation>
     </message>
     <message>
         <source>Clear outline</source>
-        <translation type="unfinished">Contorno interior</translation>
+        <translation>Contorno interior</translation>
     </message>
     <message>
         <source>Clear depth, floor to rim</source>
-        <translation type="unfinished">Profundidad interior, del piso al borde</translation>
+        <translation>Profundidad interior, del piso al borde</translation>
     </message>
     <message>
         <source>Batter of the walls</source>
-        <translation type="unfinished">Talud de las paredes</translation>
+        <translation>Talud de las paredes</translation>
     </message>
     <message>
         <source>Corner radius, clear floor</source>
-        <translation type="unfinished">Radio de esquina, piso interior</translation>
+        <translation>Radio de esquina, piso interior</translation>
     </message>
     <message>
         <source>Freeboard</source>
-        <translation type="unfinished">Borde libre</translation>
+        <translation>Borde libre</translation>
     </message>
     <message>
         <source>Dead depth</source>
-        <translation type="unfinished">Profundidad muerta</translation>
+        <translation>Profundidad muerta</translation>
     </message>
     <message>
         <source>Stone bed, compacted</source>
-        <translation type="unfinished">Lecho de piedra, apisonado</translation>
+        <translation>Lecho de piedra, apisonado</translation>
     </message>
     <message>
         <source>Loose ingredients per placed plaster</source>
-        <translation type="unfinished">Materiales sueltos por repello colocado</translation>
+        <translation>Materiales sueltos por repello colocado</translation>
     </message>
     <message>
         <source>Waste</source>
-        <translation type="unfinished">Desperdicio</translation>
+        <translation>Desperdicio</translation>
     </message>
     <message>
         <source>Unevenness of dug faces</source>
-        <translation type="unfinished">Irregularidad de las caras cavadas</translation>
+        <translation>Irregularidad de las caras cavadas</translation>
     </message>
     <message>
         <source>Cement in a bag</source>
-        <translation type="unfinished">Cemento por bolsa</translation>
+        <translation>Cemento por bolsa</translation>
     </message>
     <message>
         <source>Loose weight of cement</source>
-        <translation type="unfinished">Peso suelto del cemento</translation>
+        <translation>Peso suelto del cemento</translation>
     </message>
     <message>
         <source>Thickness</source>
-        <translation type="unfinished">Espesor</translation>
+        <translation>Espesor</translation>
     </message>
     <message>
         <source>Soil</source>
-        <translation type="unfinished">Tierra</translation>
+        <translation>Tierra</translation>
     </message>
     <message>
         <source>Sand</source>
-        <translation type="unfinished">Arena</translation>
+        <translation>Arena</translation>
     </message>
     <message>
         <source>Cement</source>
-        <translation type="unfinished">Cemento</translation>
+        <translation>Cemento</translation>
     </message>
     <message>
         <source>Days under wet sacks</source>
-        <translation type="unfinished">Días bajo costales mojados</translation>
+        <translation>Días bajo costales mojados</translation>
     </message>
     <message>
         <source>Cove radius, floor to wall</source>
-        <translation type="unfinished">Radio de la media caña, piso y pared</translation>
+        <translation>Radio de la media caña, piso y pared</translation>
     </message>
     <message>
         <source>Rim collar, width</source>
-        <translation type="unfinished">Collar del borde, ancho</translation>
+        <translation>Collar del borde, ancho</translation>
     </message>
     <message>
         <source>Rim collar, thickness</source>
-        <translation type="unfinished">Collar del borde, espesor</translation>
+        <translation>Collar del borde, espesor</translation>
     </message>
     <message>
         <source>Loss in sieving</source>
-        <translation type="unfinished">Pérdida al cernir</translation>
+        <translation>Pérdida al cernir</translation>
     </message>
     <message>
         <source>Bulking of damp sand</source>
-        <translation type="unfinished">Abultamiento de la arena húmeda</translation>
+        <translation>Abultamiento de la arena húmeda</translation>
     </message>
     <message>
         <source>Loose stone per compacted bed</source>
-        <translation type="unfinished">Piedra suelta por lecho apisonado</translation>
+        <translation>Piedra suelta por lecho apisonado</translation>
     </message>
     <message>
         <source>Mixing water</source>
-        <translation type="unfinished">Agua de mezcla</translation>
+        <translation>Agua de mezcla</translation>
     </message>
     <message>
         <source>Curing water</source>
-        <translation type="unfinished">Agua de curado</translation>
+        <translation>Agua de curado</translation>
     </message>
     <message>
         <source>Face covered by one sack</source>
-        <translation type="unfinished">Cara que cubre un costal</translation>
+        <translation>Cara que cubre un costal</translation>
     </message>
     <message>
         <source>Spare sacks</source>
-        <translation type="unfinished">Costales de reserva</translation>
+        <translation>Costales de reserva</translation>
     </message>
     <message>
         <source>Gauge box holds</source>
-        <translation type="unfinished">Cabida del cajón de medida</translation>
+        <translation>Cabida del cajón de medida</translation>
     </message>
     <message>
         <source>Pan holds</source>
-        <translation type="unfinished">Cabida de la batea</translation>
+        <translation>Cabida de la batea</translation>
     </message>
     <message>
         <source>Bucket holds</source>
-        <translation type="unfinished">Cabida del balde</translation>
+        <translation>Cabida del balde</translation>
     </message>
     <message>
         <source>Customary bill: soil</source>
-        <translation type="unfinished">Lista acostumbrada: tierra</translation>
+        <translation>Lista acostumbrada: tierra</translation>
     </message>
     <message>
         <source>Customary bill: sand</source>
-        <translation type="unfinished">Lista acostumbrada: arena</translation>
+        <translation>Lista acostumbrada: arena</translation>
     </message>
     <message>
         <source>Customary bill: stone</source>
-        <translation type="unfinished">Lista acostumbrada: piedra</translation>
+        <translation>Lista acostumbrada: piedra</translation>
     </message>
     <message>
         <source>Customary bill: cement</source>
-        <translation type="unfinished">Lista acostumbrada: cemento</translation>
+        <translation>Lista acostumbrada: cemento</translation>
     </message>
     <message>
         <source>Smallest recommended clear length</source>
-        <translation type="unfinished">Largo interior mínimo recomendado</translation>
+        <translation>Largo interior mínimo recomendado</translation>
     </message>
     <message>
         <source>Smallest recommended clear width</source>
-        <translation type="unfinished">Ancho interior mínimo recomendado</translation>
+        <translation>Ancho interior mínimo recomendado</translation>
     </message>
     <message>
         <source>Smallest recommended clear depth</source>
-        <translation type="unfinished">Profundidad interior mínima recomendada</translation>
+        <translation>Profundidad interior mínima recomendada</translation>
     </message>
     <message>
         <source>Diggers</source>
-        <translation type="unfinished">Cavadores</translation>
+        <translation>Cavadores</translation>
     </message>
     <message>
         <source>People on a coat</source>
-        <translation type="unfinished">Personas en una capa</translation>
+        <translation>Personas en una capa</translation>
     </message>
     <message>
         <source>Weekly rest day</source>
-        <translation type="unfinished">Día de descanso semanal</translation>
+        <translation>Día de descanso semanal</translation>
     </message>
     <message>
         <source>Start filling within</source>
-        <translation type="unfinished">Empezar a llenar dentro de</translation>
+        <translation>Empezar a llenar dentro de</translation>
     </message>
     <message>
         <source>Digging</source>
-        <translation type="unfinished">Cavar</translation>
+        <translation>Cavar</translation>
     </message>
     <message>
         <source>Laying the stone bed</source>
-        <translation type="unfinished">Poner el lecho de piedra</translation>
+        <translation>Poner el lecho de piedra</translation>
     </message>
     <message>
         <source>Plastering a coat</source>
-        <translation type="unfinished">Repellar una capa</translation>
+        <translation>Repellar una capa</translation>
     </message>
     <message>
         <source>Mixing mortar</source>
-        <translation type="unfinished">Preparar mezcla</translation>
+        <translation>Preparar mezcla</translation>
     </message>
     <message>
         <source>The tank is smaller than the smallest one that builders recommend: %1 long, %2 wide and %3 deep (clear), which is %4 to the rim.</source>
-        <translation type="unfinished">El tanque es más pequeño que el menor que recomiendan los constructores: %1 de largo, %2 de ancho y %3 de hondo (interiores), o sea %4 hasta el borde.</translation>
+        <translation>El tanque es más pequeño que el menor que recomiendan los constructores: %1 de largo, %2 de ancho y %3 de hondo (interiores), o sea %4 hasta el borde.</translation>
     </message>
     <message>
         <source>%1 parts of sand to 1 part of soil would reach it.</source>
-        <translation type="unfinished">Se llegaría con %1 partes de arena por 1 parte de tierra.</translation>
+        <translation>Se llegaría con %1 partes de arena por 1 parte de tierra.</translation>
     </message>
     <message>
         <source>%1: clay is only %2 of its soil and sand together; %3 to %4 is wanted, or the plaster crumbles.</source>
-        <translation type="unfinished">%1: la arcilla es solo %2 de su tierra y arena juntas; se quiere de %3 a %4, o el repello se desmorona.</translation>
+        <translation>%1: la arcilla es solo %2 de su tierra y arena juntas; se quiere de %3 a %4, o el repello se desmorona.</translation>
     </message>
     <message>
         <source>%1: clay is %2 of its soil and sand together; %3 to %4 is wanted, or the plaster shrinks and cracks.</source>
-        <translation type="unfinished">%1: la arcilla es %2 de su tierra y arena juntas; se quiere de %3 a %4, o el repello se encoge y se raja.</translation>
+        <translation>%1: la arcilla es %2 de su tierra y arena juntas; se quiere de %3 a %4, o el repello se encoge y se raja.</translation>
     </message>
     <message>
         <source>%1: clay is only %2 of its soil and sand together, and even the soil alone has less than the %3 wanted. Look for a soil with more clay.</source>
-        <translation type="unfinished">%1: la arcilla es solo %2 de su tierra y arena juntas, y aun la tierra sola tiene menos del %3 que se quiere. Busque una tierra con más arcilla.</translation>
+        <translation>%1: la arcilla es solo %2 de su tierra y arena juntas, y aun la tierra sola tiene menos del %3 que se quiere. Busque una tierra con más arcilla.</translation>
     </message>
     <message>
         <source>The clay in the soil is not known, so the mix cannot be judged. Do a jar test and enter its result.</source>
-        <translation type="unfinished">No se sabe cuánta arcilla tiene la tierra, así que no se puede juzgar la mezcla. Haga la prueba del frasco y anote el resultado.</translation>
+        <translation>No se sabe cuánta arcilla tiene la tierra, así que no se puede juzgar la mezcla. Haga la prueba del frasco y anote el resultado.</translation>
     </message>
     <message>
         <source>The soil of the pit is not known. Digging is reckoned as for firm loam, and the walls cannot be called safe.</source>
-        <translation type="unfinished">No se conoce el suelo de la excavación. El cavado se calcula como en tierra franca firme, y no se puede decir que las paredes sean seguras.</translation>
+        <translation>No se conoce el suelo de la excavación. El cavado se calcula como en tierra franca firme, y no se puede decir que las paredes sean seguras.</translation>
     </message>
     <message>
         <source>%1 is kept wet for %2. Ordinary cement practice is at least %3; shorter curing is reported from tanks of this kind, and leaves the plaster weaker.</source>
-        <translation type="unfinished">%1 se mantiene mojada %2. La práctica común con cemento es al menos %3; en tanques de este tipo se informa de curados más cortos, que dejan el repello más débil.</translation>
+        <translation>%1 se mantiene mojada %2. La práctica común con cemento es al menos %3; en tanques de este tipo se informa de curados más cortos, que dejan el repello más débil.</translation>
     </message>
     <message>
         <source>The last coat is kept wet for %1, but filling shall start within %2 of placing it. Keep the walls above the water under wet sacks after filling has begun.</source>
-        <translation type="unfinished">La última capa se mantiene mojada %1, pero el llenado debe empezar dentro de %2 de colocarla. Mantenga bajo costales mojados las paredes sobre el agua después de empezar a llenar.</translation>
+        <translation>La última capa se mantiene mojada %1, pero el llenado debe empezar dentro de %2 de colocarla. Mantenga bajo costales mojados las paredes sobre el agua después de empezar a llenar.</translation>
     </message>
     <message>
         <source>The pit is %1 deep. From %2 on a ladder must stand in it while anyone works there. Local codes and licensed practice come first.</source>
-        <translation type="unfinished">La excavación tiene %1 de hondo. Desde %2 debe haber una escalera dentro mientras alguien trabaje allí. Las normas locales y el ejercicio profesional autorizado van primero.</translation>
+        <translation>La excavación tiene %1 de hondo. Desde %2 debe haber una escalera dentro mientras alguien trabaje allí. Las normas locales y el ejercicio profesional autorizado van primero.</translation>
     </message>
     <message>
         <source>The pit is %1 deep. From %2 on its walls must be held against cave-in: slope or step them back, or shore them, and let a competent person look at them each day. Local codes and licensed practice come first.</source>
-        <translation type="unfinished">La excavación tiene %1 de hondo. Desde %2 hay que proteger sus paredes contra derrumbes: deles talud o gradas, o entíbelas, y que una persona competente las revise cada día. Las normas locales y el ejercicio profesional autorizado van primero.</translation>
+        <translation>La excavación tiene %1 de hondo. Desde %2 hay que proteger sus paredes contra derrumbes: deles talud o gradas, o entíbelas, y que una persona competente las revise cada día. Las normas locales y el ejercicio profesional autorizado van primero.</translation>
     </message>
     <message>
         <source>The pit is %1 deep, more than the %2 that this program allows to be dug by hand. Have an engineer design it, or make the tank shallower and wider.</source>
-        <translation type="unfinished">La excavación tiene %1 de hondo, más que los %2 que este programa admite cavar a mano. Encargue el diseño a un ingeniero, o haga el tanque menos hondo y más ancho.</translation>
+        <translation>La excavación tiene %1 de hondo, más que los %2 que este programa admite cavar a mano. Encargue el diseño a un ingeniero, o haga el tanque menos hondo y más ancho.</translation>
     </message>
     <message>
         <source>The mixes and thicknesses entered need %1 times the cement of the customary bill by exact shells, %2 times by area times thickness. Decide which to trust, thickness, mix or cement; the others follow from your choice.</source>
-        <translation type="unfinished">Las mezclas y los espesores anotados necesitan %1 veces el cemento de la lista acostumbrada por capas exactas, y %2 veces por área por espesor. Decida en qué confiar, espesor, mezcla o cemento; lo demás sigue de su elección.</translation>
+        <translation>Las mezclas y los espesores anotados necesitan %1 veces el cemento de la lista acostumbrada por capas exactas, y %2 veces por área por espesor. Decida en qué confiar, espesor, mezcla o cemento; lo demás sigue de su elección.</translation>
     </message>
     <message>
         <source>The customary bill has %1 parts of soil to 1 part of sand; the mixes entered need %2. Both cannot be right.</source>
-        <translation type="unfinished">La lista acostumbrada tiene %1 partes de tierra por 1 parte de arena; las mezclas anotadas necesitan %2. No pueden ser ciertas las dos.</translation>
+        <translation>La lista acostumbrada tiene %1 partes de tierra por 1 parte de arena; las mezclas anotadas necesitan %2. No pueden ser ciertas las dos.</translation>
     </message>
     <message>
         <source>Digging takes %1 by published rate norms and %2 by local practice. Check which fits your diggers before you promise dates.</source>
-        <translation type="unfinished">Cavar lleva %1 según normas publicadas y %2 según la práctica local. Vea cuál vale para sus cavadores antes de prometer fechas.</translation>
+        <translation>Cavar lleva %1 según normas publicadas y %2 según la práctica local. Vea cuál vale para sus cavadores antes de prometer fechas.</translation>
     </message>
     <message>
         <source>The file&apos;s entry “%1” is not known to this version. It is kept and not used.</source>
-        <translation type="unfinished">Esta versión no conoce la entrada «%1» del archivo. Se conserva y no se usa.</translation>
+        <translation>Esta versión no conoce la entrada «%1» del archivo. Se conserva y no se usa.</translation>
     </message>
     <message>
         <source>Stone bed</source>
-        <translation type="unfinished">Lecho de piedra</translation>
+        <translation>Lecho de piedra</translation>
     </message>
     <message>
         <source>Cove</source>
-        <translation type="unfinished">Media caña</translation>
+        <translation>Media caña</translation>
     </message>
     <message>
         <source>Rim collar</source>
-        <translation type="unfinished">Collar del borde</translation>
+        <translation>Collar del borde</translation>
     </message>
     <message>
         <source>Dug pit</source>
-        <translation type="unfinished">Excavación</translation>
+        <translation>Excavación</translation>
     </message>
     <message>
         <source>Water</source>
-        <translation type="unfinished">Agua</translation>
+        <translation>Agua</translation>
     </message>
     <message>
         <source>Person for scale</source>
-        <translation type="unfinished">Persona para comparar</translation>
+        <translation>Persona para comparar</translation>
     </message>
     <message>
         <source>Bags of cement</source>
-        <translation type="unfinished">Bolsas de cemento</translation>
+        <translation>Bolsas de cemento</translation>
     </message>
     <message>
         <source>Soil, sieved</source>
-        <translation type="unfinished">Tierra, cernida</translation>
+        <translation>Tierra, cernida</translation>
     </message>
     <message>
         <source>Stone, loose</source>
-        <translation type="unfinished">Piedra, suelta</translation>
+        <translation>Piedra, suelta</translation>
     </message>
     <message>
         <source>Water, all together</source>
-        <translation type="unfinished">Agua, en total</translation>
+        <translation>Agua, en total</translation>
     </message>
     <message>
         <source>Water for mixing</source>
-        <translation type="unfinished">Agua para mezclar</translation>
+        <translation>Agua para mezclar</translation>
     </message>
     <message>
         <source>Water for wetting</source>
-        <translation type="unfinished">Agua para mojar</translation>
+        <translation>Agua para mojar</translation>
     </message>
     <message>
         <source>Sacks to keep wet</source>
-        <translation type="unfinished">Costales para mantener mojado</translation>
+        <translation>Costales para mantener mojado</translation>
     </message>
     <message>
         <source>Dig the pit</source>
-        <translation type="unfinished">Cavar</translation>
+        <translation>Cavar</translation>
     </message>
     <message>
         <source>Lay and compact the stone bed</source>
-        <translation type="unfinished">Poner y apisonar el lecho de piedra</translation>
+        <translation>Poner y apisonar el lecho de piedra</translation>
     </message>
     <message>
         <source>Keep the coats wet</source>
-        <translation type="unfinished">Mantener mojadas las capas</translation>
+        <translation>Mantener mojadas las capas</translation>
     </message>
     <message>
         <source>Start filling no later than</source>
-        <translation type="unfinished">Empezar a llenar a más tardar</translation>
+        <translation>Empezar a llenar a más tardar</translation>
     </message>
     <message>
         <source>labourers</source>
-        <translation type="unfinished">peones</translation>
+        <translation>peones</translation>
     </message>
     <message>
         <source>masons and helpers</source>
-        <translation type="unfinished">albañiles y ayudantes</translation>
+        <translation>albañiles y ayudantes</translation>
     </message>
     <message>
         <source>clear length</source>
-        <translation type="unfinished">largo interior</translation>
+        <translation>largo interior</translation>
     </message>
     <message>
         <source>clear width</source>
-        <translation type="unfinished">ancho interior</translation>
+        <translation>ancho interior</translation>
     </message>
     <message>
         <source>clear diameter</source>
-        <translation type="unfinished">diámetro interior</translation>
+        <translation>diámetro interior</translation>
     </message>
     <message>
         <source>clear depth</source>
-        <translation type="unfinished">profundidad interior</translation>
+        <translation>profundidad interior</translation>
     </message>
     <message>
         <source>pit length</source>
-        <translation type="unfinished">largo de la excavación</translation>
+        <translation>largo de la excavación</translation>
     </message>
     <message>
         <source>pit width</source>
-        <translation type="unfinished">ancho de la excavación</translation>
+        <translation>ancho de la excavación</translation>
     </message>
     <message>
         <source>pit diameter</source>
-        <translation type="unfinished">diámetro de la excavación</translation>
+        <translation>diámetro de la excavación</translation>
     </message>
     <message>
         <source>pit depth</source>
-        <translation type="unfinished">profundidad de la excavación</translation>
+        <translation>profundidad de la excavación</translation>
     </message>
     <message>
         <source>Pit floor</source>
-        <translation type="unfinished">Fondo de la excavación</translation>
+        <translation>Fondo de la excavación</translation>
     </message>
     <message>
         <source>Top of stone bed</source>
-        <translation type="unfinished">Cara del lecho de piedra</translation>
+        <translation>Cara del lecho de piedra</translation>
     </message>
     <message>
         <source>Overflow level</source>
-        <translation type="unfinished">Nivel del rebosadero</translation>
+        <translation>Nivel del rebosadero</translation>
     </message>
     <message>
         <source>Rim</source>
-        <translation type="unfinished">Borde</translation>
+        <translation>Borde</translation>
     </message>
     <message>
         <source>pit corner at ground</source>
-        <translation type="unfinished">esquina de la excavación a ras de suelo</translation>
+        <translation>esquina de la excavación a ras de suelo</translation>
     </message>
     <message>
         <source>offset peg, clear of the pit</source>
-        <translation type="unfinished">estaca apartada, fuera de la excavación</translation>
+        <translation>estaca apartada, fuera de la excavación</translation>
     </message>
     <message>
         <source>pit corner at floor</source>
-        <translation type="unfinished">esquina de la excavación en el fondo</translation>
+        <translation>esquina de la excavación en el fondo</translation>
     </message>
     <message>
         <source>centre</source>
-        <translation type="unfinished">centro</translation>
+        <translation>centro</translation>
     </message>
     <message>
         <source>centre of the rounded corner</source>
-        <translation type="unfinished">centro de la esquina redondeada</translation>
+        <translation>centro de la esquina redondeada</translation>
     </message>
     <message>
         <source>mark for the right angle</source>
-        <translation type="unfinished">marca para la escuadra</translation>
+        <translation>marca para la escuadra</translation>
     </message>
     <message>
         <source>side</source>
-        <translation type="unfinished">lado</translation>
+        <translation>lado</translation>
     </message>
     <message>
         <source>diagonal</source>
-        <translation type="unfinished">diagonal</translation>
+        <translation>diagonal</translation>
     </message>
     <message>
         <source>radius</source>
-        <translation type="unfinished">radio</translation>
+        <translation>radio</translation>
     </message>
     <message>
         <source>3-4-5 triangle</source>
-        <translation type="unfinished">triángulo 3-4-5</translation>
+        <translation>triángulo 3-4-5</translation>
     </message>
     <message>
         <source>site</source>
-        <translation type="unfinished">lugar</translation>
+        <translation>lugar</translation>
     </message>
     <message>
         <source>tank</source>
-        <translation type="unfinished">tanque</translation>
+        <translation>tanque</translation>
     </message>
     <message>
         <source>lining</source>
-        <translation type="unfinished">revestimiento</translation>
+        <translation>revestimiento</translation>
     </message>
     <message>
         <source>water balance</source>
-        <translation type="unfinished">balance de agua</translation>
+        <translation>balance de agua</translation>
     </message>
     <message>
         <source>labour and dates</source>
-        <translation type="unfinished">mano de obra y fechas</translation>
+        <translation>mano de obra y fechas</translation>
     </message>
     <message>
         <source>prices and cost</source>
-        <translation type="unfinished">precios y costo</translation>
+        <translation>precios y costo</translation>
     </message>
     <message>
         <source>options side by side</source>
-        <translation type="unfinished">opciones lado a lado</translation>
+        <translation>opciones lado a lado</translation>
     </message>
     <message>
         <source>%1 bag</source>
-        <translation type="unfinished">%1 bolsa</translation>
+        <translation>%1 bolsa</translation>
     </message>
     <message>
         <source>Coat %1</source>
-        <translation type="unfinished">Capa %1</translation>
+        <translation>Capa %1</translation>
     </message>
     <message>
         <source>Place coat %1</source>
-        <translation type="unfinished">Colocar la capa %1</translation>
+        <translation>Colocar la capa %1</translation>
     </message>
     <message>
         <source>Keep coat %1 wet</source>
-        <translation type="unfinished">Mantener mojada la capa %1</translation>
+        <translation>Mantener mojada la capa %1</translation>
     </message>
     <message>
         <source>Top of coat %1</source>
-        <translation type="unfinished">Cara de la capa %1</translation>
+        <translation>Cara de la capa %1</translation>
     </message>
     <message>
         <source>cannot be read</source>
-        <translation type="unfinished">no se puede leer</translation>
+        <translation>no se puede leer</translation>
     </message>
     <message>
         <source>cannot be written; what was there before is untouched</source>
-        <translation type="unfinished">no se puede escribir; lo que había antes queda intacto</translation>
+        <translation>no se puede escribir; lo que había antes queda intacto</translation>
     </message>
     <message>
         <source>is too large, in bytes</source>
-        <translation type="unfinished">es demasiado grande, en bytes</translation>
+        <translation>es demasiado grande, en bytes</translation>
     </message>
     <message>
         <source>is not JSON from this line and column on</source>
-        <translation type="unfinished">no es JSON desde esta línea y columna</translation>
+        <translation>no es JSON desde esta línea y columna</translation>
     </message>
     <message>
         <source>has too many levels of brackets</source>
-        <translation type="unfinished">tiene demasiados niveles de corchetes</translation>
+        <translation>tiene demasiados niveles de corchetes</translation>
     </message>
     <message>
         <source>is not UTF-8 text from this line and column on</source>
-        <translation type="unfinished">no es texto UTF-8 desde esta línea y columna</translation>
+        <translation>no es texto UTF-8 desde esta línea y columna</translation>
     </message>
     <message>
         <source>is not a Tankwright project</source>
-        <translation type="unfinished">no es un proyecto de Tankwright</translation>
+        <translation>no es un proyecto de Tankwright</translation>
     </message>
     <message>
         <source>is of a version that this program does not know</source>
-        <translation type="unfinished">es de una versión que este programa no conoce</translation>
+        <translation>es de una versión que este programa no conoce</translation>
     </message>
     <message>
         <source>is missing</source>
-        <translation type="unfinished">falta</translation>
+        <translation>falta</translation>
     </message>
     <message>
         <source>is of the wrong kind</source>
-        <translation type="unfinished">es de un tipo equivocado</translation>
+        <translation>es de un tipo equivocado</translation>
     </message>
     <message>
         <source>is not a finite number</source>
-        <translation type="unfinished">no es un número finito</translation>
+        <translation>no es un número finito</translation>
     </message>
     <message>
         <source>is outside the allowed range</source>
-        <translation type="unfinished">está fuera del rango permitido</translation>
+        <translation>está fuera del rango permitido</translation>
     </message>
     <message>
         <source>is not one of the choices</source>
-        <translation type="unfinished">no es una de las opciones</translation>
+        <translation>no es una de las opciones</translation>
     </message>
     <message>
         <source>is too long, in bytes of UTF-8</source>
-        <translation type="unfinished">es demasiado largo, en bytes de UTF-8</translation>
+        <translation>es demasiado largo, en bytes de UTF-8</translation>
     </message>
     <message>
         <source>is not a calendar date written year-month-day</source>
-        <translation type="unfinished">no es una fecha escrita año-mes-día</translation>
+        <translation>no es una fecha escrita año-mes-día</translation>
     </message>
     <message>
         <source>is given twice</source>
-        <translation type="unfinished">está dos veces</translation>
+        <translation>está dos veces</translation>
     </message>
     <message>
         <source>has too few entries</source>
-        <translation type="unfinished">tiene muy pocas entradas</translation>
+        <translation>tiene muy pocas entradas</translation>
     </message>
     <message>
         <source>has too many entries</source>
-        <translation type="unfinished">tiene demasiadas entradas</translation>
+        <translation>tiene demasiadas entradas</translation>
     </message>
     <message>
         <source>runs clockwise; list the corners anticlockwise</source>
-        <translation type="unfinished">va en el sentido del reloj; anote las esquinas en sentido contrario</translation>
+        <translation>va en el sentido del reloj; anote las esquinas en sentido contrario</translation>
     </message>
     <message>
         <source>touches or crosses itself</source>
-        <translation type="unfinished">se toca o se cruza a sí mismo</translation>
+        <translation>se toca o se cruza a sí mismo</translation>
     </message>
     <message>
         <source>is bent inward at this corner; every corner must point outward</source>
-        <translation type="unfinished">se dobla hacia adentro en esta esquina; todas deben apuntar hacia afuera</translation>
+        <translation>se dobla hacia adentro en esta esquina; todas deben apuntar hacia afuera</translation>
     </message>
     <message>
         <source>puts the overflow level at or below the clear floor; it must be less than the clear depth</source>
-        <translation type="unfinished">pone el rebosadero en el piso interior o más abajo; debe ser menor que la profundidad interior</translation>
+        <translation>pone el rebosadero en el piso interior o más abajo; debe ser menor que la profundidad interior</translation>
     </message>
     <message>
         <source>reaches the overflow level; it must be less than the clear depth without the freeboard</source>
-        <translation type="unfinished">llega al rebosadero; debe ser menor que la profundidad interior sin el borde libre</translation>
+        <translation>llega al rebosadero; debe ser menor que la profundidad interior sin el borde libre</translation>
     </message>
     <message>
         <source>make a lining thicker than the clear inside of the tank</source>
-        <translation type="unfinished">hacen un revestimiento más grueso que el interior del tanque</translation>
+        <translation>hacen un revestimiento más grueso que el interior del tanque</translation>
     </message>
     <message>
         <source>leaves no clear floor: the size at the rim is too small for this depth and batter</source>
-        <translation type="unfinished">no deja piso interior: la medida en el borde es muy pequeña para esta profundidad y este talud</translation>
+        <translation>no deja piso interior: la medida en el borde es muy pequeña para esta profundidad y este talud</translation>
     </message>
     <message>
         <source>does not fit into the corners of the clear floor</source>
-        <translation type="unfinished">no cabe en las esquinas del piso interior</translation>
+        <translation>no cabe en las esquinas del piso interior</translation>
     </message>
     <message>
         <source>is too small: with this batter the corners would vanish at the floor</source>
-        <translation type="unfinished">es muy pequeño: con este talud las esquinas desaparecerían en el piso</translation>
+        <translation>es muy pequeño: con este talud las esquinas desaparecerían en el piso</translation>
     </message>
     <message>
         <source>does not fit between the clear floor and the rim</source>
-        <translation type="unfinished">no cabe entre el piso interior y el borde</translation>
+        <translation>no cabe entre el piso interior y el borde</translation>
     </message>
     <message>
         <source>has neither soil nor sand; give at least one of them some parts</source>
-        <translation type="unfinished">no tiene ni tierra ni arena; dé partes al menos a una de ellas</translation>
+        <translation>no tiene ni tierra ni arena; dé partes al menos a una de ellas</translation>
     </message>
     <message>
         <source>leaves no pit floor to stand on</source>
-        <translation type="unfinished">no deja fondo de excavación donde pararse</translation>
+        <translation>no deja fondo de excavación donde pararse</translation>
     </message>
     <message>
         <source>is not known to this version; it is kept and not used</source>
-        <translation type="unfinished">no se conoce en esta versión; se conserva y no se usa</translation>
+        <translation>no se conoce en esta versión; se conserva y no se usa</translation>
     </message>
     <message>
         <source>The project file</source>
-        <translation type="unfinished">El archivo del proyecto</translation>
+        <translation>El archivo del proyecto</translation>
     </message>
     <message>
         <source>Format mark</source>
-        <translation type="unfinished">Marca del formato</translation>
+        <translation>Marca del formato</translation>
     </message>
     <message>
         <source>Version of the format</source>
-        <translation type="unfinished">Versión del formato</translation>
+        <translation>Versión del formato</translation>
     </message>
     <message>
         <source>Site</source>
-        <translation type="unfinished">Lugar</translation>
+        <translation>Lugar</translation>
     </message>
     <message>
         <source>Spot heights</source>
-        <translation type="unfinished">Cotas</translation>
+        <translation>Cotas</translation>
     </message>
     <message>
         <source>Terrace edge</source>
-        <translation type="unfinished">Filo de la terraza</translation>
+        <translation>Filo de la terraza</translation>
     </message>
     <message>
         <source>Tank</source>
-        <translation type="unfinished">Tanque</translation>
+        <translation>Tanque</translation>
     </message>
     <message>
         <source>Lining</source>
-        <translation type="unfinished">Revestimiento</translation>
+        <translation>Revestimiento</translation>
     </message>
     <message>
         <source>Coats</source>
-        <translation type="unfinished">Capas</translation>
+        <translation>Capas</translation>
     </message>
     <message>
         <source>Customary bill</source>
-        <translation type="unfinished">Lista acostumbrada</translation>
+        <translation>Lista acostumbrada</translation>
     </message>
     <message>
         <source>Recommended by builders</source>
-        <translation type="unfinished">Recomendado por los constructores</translation>
+        <translation>Recomendado por los constructores</translation>
     </message>
     <message>
         <source>Labour and dates</source>
-        <translation type="unfinished">Mano de obra y fechas</translation>
+        <translation>Mano de obra y fechas</translation>
     </message>
     <message>
         <source>a number</source>
-        <translation type="unfinished">un número</translation>
+        <translation>un número</translation>
     </message>
     <message>
         <source>a whole number</source>
-        <translation type="unfinished">un número entero</translation>
+        <translation>un número entero</translation>
     </message>
     <message>
         <source>text</source>
-        <translation type="unfinished">texto</translation>
+        <translation>texto</translation>
     </message>
     <message>
         <source>a list</source>
-        <translation type="unfinished">una lista</translation>
+        <translation>una lista</translation>
     </message>
     <message>
         <source>a group in braces</source>
-        <translation type="unfinished">un grupo entre llaves</translation>
+        <translation>un grupo entre llaves</translation>
     </message>
     <message>
         <source>all corners pointing outward</source>
-        <translation type="unfinished">todas las esquinas hacia afuera</translation>
+        <translation>todas las esquinas hacia afuera</translation>
     </message>
     <message>
         <source>corners listed anticlockwise</source>
-        <translation type="unfinished">esquinas en sentido contrario al reloj</translation>
+        <translation>esquinas en sentido contrario al reloj</translation>
     </message>
     <message>
         <source>no corner given twice, no sides crossing</source>
-        <translation type="unfinished">ninguna esquina repetida, ningún lado cruzado</translation>
+        <translation>ninguna esquina repetida, ningún lado cruzado</translation>
     </message>
     <message>
         <source>%1, entry %2</source>
-        <translation type="unfinished">%1, entrada %2</translation>
+        <translation>%1, entrada %2</translation>
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished">%1 a %2</translation>
+        <translation>%1 a %2</translation>
     </message>
     <message>
         <source>%1, %2</source>
-        <translation type="unfinished">%1, %2</translation>
+        <translation>%1, %2</translation>
     </message>
     <message>
         <source>%1 in the file, %2</source>
-        <translation type="unfinished">%1 en el archivo, %2</translation>
+        <translation>%1 en el archivo, %2</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
-        <translation type="unfinished">%1 (%2)</translation>
+        <translation>%1 (%2)</translation>
     </message>
     <message>
         <source>%1 %2.</source>
-        <translation type="unfinished">%1 %2.</translation>
+        <translation>%1 %2.</translation>
     </message>
     <message>
         <source>%1 %2: found %3.</source>
-        <translation type="unfinished">%1 %2: se halló %3.</translation>
+        <translation>%1 %2: se halló %3.</translation>
     </message>
     <message>
         <source>%1 %2: allowed %3.</source>
-        <translation type="unfinished">%1 %2: se permite %3.</translation>
+        <translation>%1 %2: se permite %3.</translation>
     </message>
     <message>
         <source>%1 %2: found %3; allowed %4.</source>
-        <translation type="unfinished">%1 %2: se halló %3; se permite %4.</translation>
+        <translation>%1 %2: se halló %3; se permite %4.</translation>
     </message>
     <message>
         <source>%1 or more</source>
-        <translation type="unfinished">%1 o más</translation>
+        <translation>%1 o más</translation>
     </message>
     <message>
         <source>up to %1</source>
-        <translation type="unfinished">hasta %1</translation>
+        <translation>hasta %1</translation>
     </message>
     <message>
         <source>published</source>
-        <translation type="unfinished">publicado</translation>
+        <translation>publicado</translation>
     </message>
     <message>
         <source>common practice, no source</source>
-        <translation type="unfinished">práctica común, sin fuente</translation>
+        <translation>práctica común, sin fuente</translation>
     </message>
     <message>
         <source>from memory, to be verified</source>
-        <translation type="unfinished">de memoria, por verificar</translation>
+        <translation>de memoria, por verificar</translation>
     </message>
     <message>
         <source>this program&apos;s proposal, to be changed where practice differs</source>
-        <translation type="unfinished">propuesta de este programa, para cambiar donde la práctica sea otra</translation>
+        <translation>propuesta de este programa, para cambiar donde la práctica sea otra</translation>
     </message>
     <message>
         <source>entered or fixed by the design</source>
-        <translation type="unfinished">anotado o fijado por el diseño</translation>
+        <translation>anotado o fijado por el diseño</translation>
     </message>
     <message>
         <source>measured or chosen on site</source>
-        <translation type="unfinished">medido o elegido en el lugar</translation>
+        <translation>medido o elegido en el lugar</translation>
     </message>
     <message>
         <source>plane and solid geometry; the prismoidal formula is exact for a straight batter</source>
-        <translation type="unfinished">geometría del plano y del espacio; la fórmula del prismoide es exacta con talud recto</translation>
+        <translation>geometría del plano y del espacio; la fórmula del prismoide es exacta con talud recto</translation>
     </message>
     <message>
         <source>this program&apos;s proposal; change it to suit the district</source>
-        <translation type="unfinished">propuesta de este programa; cámbiela según el distrito</translation>
+        <translation>propuesta de este programa; cámbiela según el distrito</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished">Nota</translation>
+        <translation>Nota</translation>
     </message>
     <message>
         <source>Caution</source>
-        <translation type="unfinished">Cuidado</translation>
+        <translation>Cuidado</translation>
     </message>
     <message>
         <source>Stop</source>
-        <translation type="unfinished">Alto</translation>
+        <translation>Alto</translation>
     </message>
     <message>
         <source>Allowed: %1.</source>
-        <translation type="unfinished">Permitido: %1.</translation>
+        <translation>Permitido: %1.</translation>
     </message>
     <message>
         <source>Source of the default: %1.</source>
-        <translation type="unfinished">Fuente del valor inicial: %1.</translation>
+        <translation>Fuente del valor inicial: %1.</translation>
     </message>
     <message>
         <source>ft</source>
-        <translation type="unfinished">pie</translation>
+        <translation>pie</translation>
     </message>
     <message>
         <source>ft²</source>
-        <translation type="unfinished">pie²</translation>
+        <translation>pie²</translation>
     </message>
     <message>
         <source>ft³</source>
-        <translation type="unfinished">pie³</translation>
+        <translation>pie³</translation>
     </message>
     <message>
         <source>kg/ft³</source>
-        <translation type="unfinished">kg/pie³</translation>
+        <translation>kg/pie³</translation>
     </message>
     <message>
         <source>L/ft³</source>
-        <translation type="unfinished">L/pie³</translation>
+        <translation>L/pie³</translation>
     </message>
     <message>
         <source>L/ft² per day</source>
-        <translation type="unfinished">L/pie² por día</translation>
+        <translation>L/pie² por día</translation>
     </message>
     <message>
         <source>person-days per 100 ft³</source>
-        <translation type="unfinished">jornales por 100 pie³</translation>
+        <translation>jornales por 100 pie³</translation>
     </message>
     <message>
         <source>person-days per 100 ft²</source>
-        <translation type="unfinished">jornales por 100 pie²</translation>
+        <translation>jornales por 100 pie²</translation>
     </message>
     <message>
         <source>m</source>
-        <translation type="unfinished">m</translation>
+        <translation>m</translation>
     </message>
     <message>
         <source>m²</source>
-        <translation type="unfinished">m²</translation>
+        <translation>m²</translation>
     </message>
     <message>
         <source>m³</source>
-        <translation type="unfinished">m³</translation>
+        <translation>m³</translation>
     </message>
     <message>
         <source>L</source>
-        <translation type="unfinished">L</translation>
+        <translation>L</translation>
     </message>
     <message>
         <source>kg</source>
-        <translation type="unfinished">kg</translation>
+        <translation>kg</translation>
     </message>
     <message>
         <source>days</source>
-        <translation type="unfinished">días</translation>
+        <translation>días</translation>
     </message>
     <message>
         <source>hours</source>
-        <translation type="unfinished">horas</translation>
+        <translation>horas</translation>
     </message>
     <message>
         <source>people</source>
-        <translation type="unfinished">personas</translation>
+        <translation>personas</translation>
     </message>
     <message>
         <source>person-days</source>
-        <translation type="unfinished">jornales</translation>
+        <translation>jornales</translation>
     </message>
     <message>
         <source>parts</source>
-        <translation type="unfinished">partes</translation>
+        <translation>partes</translation>
     </message>
     <message>
         <source>kg/m³</source>
-        <translation type="unfinished">kg/m³</translation>
+        <translation>kg/m³</translation>
     </message>
     <message>
         <source>L/m³</source>
-        <translation type="unfinished">L/m³</translation>
+        <translation>L/m³</translation>
     </message>
     <message>
         <source>L/m² per day</source>
-        <translation type="unfinished">L/m² por día</translation>
+        <translation>L/m² por día</translation>
     </message>
     <message>
         <source>person-days per m³</source>
-        <translation type="unfinished">jornales por m³</translation>
+        <translation>jornales por m³</translation>
     </message>
     <message>
         <source>person-days per m²</source>
-        <translation type="unfinished">jornales por m²</translation>
+        <translation>jornales por m²</translation>
     </message>
     <message>
         <source>%1 day</source>
-        <translation type="unfinished">%1 día</translation>
+        <translation>%1 día</translation>
     </message>
     <message>
         <source>%1 hour</source>
-        <translation type="unfinished">%1 hora</translation>
+        <translation>%1 hora</translation>
     </message>
     <message>
         <source>%1 person</source>
-        <translation type="unfinished">%1 persona</translation>
+        <translation>%1 persona</translation>
     </message>
     <message>
         <source>%1 person-day</source>
-        <translation type="unfinished">%1 jornal</translation>
+        <translation>%1 jornal</translation>
     </message>
     <message>
         <source>%1 part</source>
-        <translation type="unfinished">%1 parte</translation>
+        <translation>%1 parte</translation>
     </message>
     <message numerus="yes">
         <source>%1 days</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%1 día</numerusform>
             <numerusform>%1 días</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%1 hours</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%1 hora</numerusform>
             <numerusform>%1 horas</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%1 people</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%1 persona</numerusform>
             <numerusform>%1 personas</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%1 person-days</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%1 jornal</numerusform>
             <numerusform>%1 jornales</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%1 parts</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%1 parte</numerusform>
             <numerusform>%1 partes</numerusform>
         </translation>
     </message>
     <message>
         <source>, </source>
-        <translation type="unfinished">, </translation>
+        <translation>, </translation>
     </message>
     <message>
         <source>%1 or %2</source>
-        <translation type="unfinished">%1 o %2</translation>
+        <translation>%1 o %2</translation>
     </message>
     <message>
         <source>Not in the project, so not in the plan: %1.</source>
-        <translation type="unfinished">No está en el proyecto, así que tampoco en el plan: %1.</translation>
+        <translation>No está en el proyecto, así que tampoco en el plan: %1.</translation>
     </message>
     <message>
         <source>%1 must be placed in one go, within the day. People entered for it: %2; needed: %3.</source>
-        <translation type="unfinished">%1 debe colocarse de una sola vez, dentro del día. Personas anotadas: %2; necesarias: %3.</translation>
+        <translation>%1 debe colocarse de una sola vez, dentro del día. Personas anotadas: %2; necesarias: %3.</translation>
     </message>
     <message>
         <source>%1 %2: %3.</source>
-        <translation type="unfinished">%1 %2: %3.</translation>
+        <translation>%1 %2: %3.</translation>
     </message>
     <message numerus="yes">
         <source>%1 bags</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%1 bolsa</numerusform>
             <numerusform>%1 bolsas</numerusform>
         </translation>
     </message>
     <message>
         <source>%1 (draft)</source>
-        <translation type="unfinished">%1 (borrador)</translation>
+        <translation>%1 (borrador)</translation>
     </message>
     <message>
         <source>end of the rounded corner&apos;s arc</source>
-        <translation type="unfinished">fin del arco de la esquina redondeada</translation>
+        <translation>fin del arco de la esquina redondeada</translation>
     </message>
     <message>
         <source>watering can or bucket</source>
-        <translation type="unfinished">regadera o balde</translation>
+        <translation>regadera o balde</translation>
     </message>
     <message>
         <source>hose</source>
-        <translation type="unfinished">manguera</translation>
+        <translation>manguera</translation>
     </message>
     <message>
         <source>furrows</source>
-        <translation type="unfinished">surcos</translation>
+        <translation>surcos</translation>
     </message>
     <message>
         <source>sprinkler</source>
-        <translation type="unfinished">aspersor</translation>
+        <translation>aspersor</translation>
     </message>
     <message>
         <source>drip lines</source>
-        <translation type="unfinished">cintas de goteo</translation>
+        <translation>cintas de goteo</translation>
     </message>
     <message>
         <source>cattle</source>
-        <translation type="unfinished">res (ganado vacuno)</translation>
+        <translation>res (ganado vacuno)</translation>
     </message>
     <message>
         <source>cow in milk</source>
-        <translation type="unfinished">vaca en leche</translation>
+        <translation>vaca en leche</translation>
     </message>
     <message>
         <source>buffalo</source>
-        <translation type="unfinished">búfalo</translation>
+        <translation>búfalo</translation>
     </message>
     <message>
         <source>horse or mule</source>
-        <translation type="unfinished">caballo o mula</translation>
+        <translation>caballo o mula</translation>
     </message>
     <message>
         <source>donkey</source>
-        <translation type="unfinished">burro</translation>
+        <translation>burro</translation>
     </message>
     <message>
         <source>goat or sheep</source>
-        <translation type="unfinished">cabra u oveja</translation>
+        <translation>cabra u oveja</translation>
     </message>
     <message>
         <source>pig</source>
-        <translation type="unfinished">cerdo</translation>
+        <translation>cerdo</translation>
     </message>
     <message>
         <source>hen or other poultry</source>
-        <translation type="unfinished">gallina u otra ave</translation>
+        <translation>gallina u otra ave</translation>
     </message>
     <message>
         <source>monthly means</source>
-        <translation type="unfinished">promedio mensual</translation>
+        <translation>promedio mensual</translation>
     </message>
     <message>
         <source>daily record</source>
-        <translation type="unfinished">registro diario</translation>
+        <translation>registro diario</translation>
     </message>
     <message>
         <source>Penman-Monteith</source>
-        <translation type="unfinished">Penman-Monteith</translation>
+        <translation>Penman-Monteith</translation>
     </message>
     <message>
         <source>Hargreaves</source>
-        <translation type="unfinished">Hargreaves</translation>
+        <translation>Hargreaves</translation>
     </message>
     <message>
         <source>leave the year out</source>
-        <translation type="unfinished">dejar fuera el año</translation>
+        <translation>dejar fuera el año</translation>
     </message>
     <message>
         <source>fill in from the nearest year</source>
-        <translation type="unfinished">completar con el año más cercano</translation>
+        <translation>completar con el año más cercano</translation>
     </message>
     <message>
         <source>Source</source>
-        <translation type="unfinished">Fuente de agua</translation>
+        <translation>Fuente de agua</translation>
     </message>
     <message>
         <source>Months of the source</source>
-        <translation type="unfinished">Meses de la fuente de agua</translation>
+        <translation>Meses de la fuente de agua</translation>
     </message>
     <message>
         <source>Readings of the source</source>
-        <translation type="unfinished">Mediciones de la fuente de agua</translation>
+        <translation>Mediciones de la fuente de agua</translation>
     </message>
     <message>
         <source>Roof</source>
-        <translation type="unfinished">Techo</translation>
+        <translation>Techo</translation>
     </message>
     <message>
         <source>Ground led to the tank</source>
-        <translation type="unfinished">Terreno que da agua al tanque</translation>
+        <translation>Terreno que da agua al tanque</translation>
     </message>
     <message>
         <source>Losses</source>
-        <translation type="unfinished">Pérdidas</translation>
+        <translation>Pérdidas</translation>
     </message>
     <message>
         <source>Beds</source>
-        <translation type="unfinished">Camas de cultivo</translation>
+        <translation>Camas de cultivo</translation>
     </message>
     <message>
         <source>Animals</source>
-        <translation type="unfinished">Animales</translation>
+        <translation>Animales</translation>
     </message>
     <message>
         <source>Own crops</source>
-        <translation type="unfinished">Cultivos propios</translation>
+        <translation>Cultivos propios</translation>
     </message>
     <message>
         <source>Climate</source>
-        <translation type="unfinished">Clima</translation>
+        <translation>Clima</translation>
     </message>
     <message>
         <source>Months of the climate</source>
-        <translation type="unfinished">Meses del clima</translation>
+        <translation>Meses del clima</translation>
     </message>
     <message>
         <source>Daily record</source>
-        <translation type="unfinished">Registro diario</translation>
+        <translation>Registro diario</translation>
     </message>
     <message>
         <source>Reading %1</source>
-        <translation type="unfinished">Medición %1</translation>
+        <translation>Medición %1</translation>
     </message>
     <message>
         <source>Bed %1</source>
-        <translation type="unfinished">Cama %1</translation>
+        <translation>Cama %1</translation>
     </message>
     <message>
         <source>Animals %1</source>
-        <translation type="unfinished">Animales %1</translation>
+        <translation>Animales %1</translation>
     </message>
     <message>
         <source>Own crop %1</source>
-        <translation type="unfinished">Cultivo propio %1</translation>
+        <translation>Cultivo propio %1</translation>
     </message>
     <message>
         <source>Source in %1</source>
-        <translation type="unfinished">Fuente de agua en %1</translation>
+        <translation>Fuente de agua en %1</translation>
     </message>
     <message>
         <source>Climate of %1</source>
-        <translation type="unfinished">Clima de %1</translation>
+        <translation>Clima de %1</translation>
     </message>
     <message>
         <source>date</source>
-        <translation type="unfinished">fecha</translation>
+        <translation>fecha</translation>
     </message>
     <message>
         <source>rain</source>
-        <translation type="unfinished">lluvia</translation>
+        <translation>lluvia</translation>
     </message>
     <message>
         <source>lowest temperature</source>
-        <translation type="unfinished">temperatura mínima</translation>
+        <translation>temperatura mínima</translation>
     </message>
     <message>
         <source>highest temperature</source>
-        <translation type="unfinished">temperatura máxima</translation>
+        <translation>temperatura máxima</translation>
     </message>
     <message>
         <source>wind</source>
-        <translation type="unfinished">viento</translation>
+        <translation>viento</translation>
     </message>
     <message>
         <source>humidity</source>
-        <translation type="unfinished">humedad</translation>
+        <translation>humedad</translation>
     </message>
     <message>
         <source>sunshine</source>
-        <translation type="unfinished">sol</translation>
+        <translation>sol</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished">%1: %2</translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>Line %1 of the table</source>
-        <translation type="unfinished">Línea %1 de la tabla</translation>
+        <translation>Línea %1 de la tabla</translation>
     </message>
     <message>
         <source>is neither in the table of crops nor one of your own; choose one, or enter it among your own crops</source>
-        <translation type="unfinished">no está en la tabla de cultivos ni es uno de los suyos; elija uno, o anótelo entre sus cultivos propios</translation>
+        <translation>no está en la tabla de cultivos ni es uno de los suyos; elija uno, o anótelo entre sus cultivos propios</translation>
     </message>
     <message>
         <source>is a day that this month does not have; choose an earlier one</source>
-        <translation type="unfinished">es un día que este mes no tiene; elija uno anterior</translation>
+        <translation>es un día que este mes no tiene; elija uno anterior</translation>
     </message>
     <message>
         <source>makes the whole season too long; shorten the stages</source>
-        <translation type="unfinished">hace demasiado larga la temporada; acorte las etapas</translation>
+        <translation>hace demasiado larga la temporada; acorte las etapas</translation>
     </message>
     <message>
         <source>leaves a month with rain without a wet day; enter on how many days it rains</source>
-        <translation type="unfinished">deja un mes con lluvia sin ningún día de lluvia; anote en cuántos días llueve</translation>
+        <translation>deja un mes con lluvia sin ningún día de lluvia; anote en cuántos días llueve</translation>
     </message>
     <message>
         <source>is more than the days of this month; enter fewer</source>
-        <translation type="unfinished">es más que los días de este mes; anote menos</translation>
+        <translation>es más que los días de este mes; anote menos</translation>
     </message>
     <message>
         <source>is too little for the wet days of this month: each has 0.1 mm at least</source>
-        <translation type="unfinished">es muy poco para los días con lluvia de este mes: cada uno tiene al menos 0.1 mm</translation>
+        <translation>es muy poco para los días con lluvia de este mes: cada uno tiene al menos 0.1 mm</translation>
     </message>
     <message>
         <source>is below the lowest temperature of the same month; check both</source>
-        <translation type="unfinished">es menor que la temperatura mínima del mismo mes; revise las dos</translation>
+        <translation>es menor que la temperatura mínima del mismo mes; revise las dos</translation>
     </message>
     <message>
         <source>is not later than the day before it; put the days in order</source>
-        <translation type="unfinished">no es posterior al día de antes; ponga los días en orden</translation>
+        <translation>no es posterior al día de antes; ponga los días en orden</translation>
     </message>
     <message>
         <source>does not name the columns; begin the table with a line such as date,rain_mm,t_min_c,t_max_c</source>
-        <translation type="unfinished">no nombra las columnas; empiece la tabla con una línea como date,rain_mm,t_min_c,t_max_c</translation>
+        <translation>no nombra las columnas; empiece la tabla con una línea como date,rain_mm,t_min_c,t_max_c</translation>
     </message>
     <message>
         <source>is not among the columns; add it to the table and to its first line</source>
-        <translation type="unfinished">no está entre las columnas; agréguela a la tabla y a su primera línea</translation>
+        <translation>no está entre las columnas; agréguela a la tabla y a su primera línea</translation>
     </message>
     <message>
         <source>does not have as many cells as the first line; look for a mark too many or too few between them</source>
-        <translation type="unfinished">no tiene tantas celdas como la primera línea; busque una coma u otro separador que sobre o falte</translation>
+        <translation>no tiene tantas celdas como la primera línea; busque una coma u otro separador que sobre o falte</translation>
     </message>
     <message>
         <source>stands in the table already; keep one line for each day</source>
-        <translation type="unfinished">ya está en la tabla; deje una línea por cada día</translation>
+        <translation>ya está en la tabla; deje una línea por cada día</translation>
     </message>
     <message>
         <source>is earlier than the date above it; sort the lines by date</source>
-        <translation type="unfinished">es anterior a la fecha de arriba; ordene las líneas por fecha</translation>
+        <translation>es anterior a la fecha de arriba; ordene las líneas por fecha</translation>
     </message>
     <message>
         <source>is below the lowest temperature of the same day; check both</source>
-        <translation type="unfinished">es menor que la temperatura mínima del mismo día; revise las dos</translation>
+        <translation>es menor que la temperatura mínima del mismo día; revise las dos</translation>
     </message>
     <message>
         <source>comes after days that are left out, which count as gaps of the record</source>
-        <translation type="unfinished">viene después de días que faltan, que cuentan como vacíos del registro</translation>
+        <translation>viene después de días que faltan, que cuentan como vacíos del registro</translation>
     </message>
     <message>
         <source>names a column that is not used</source>
-        <translation type="unfinished">nombra una columna que no se usa</translation>
+        <translation>nombra una columna que no se usa</translation>
     </message>
     <message>
         <source>The weather table</source>
-        <translation type="unfinished">La tabla del clima</translation>
+        <translation>La tabla del clima</translation>
     </message>
     <message>
         <source>mm</source>
-        <translation type="unfinished">mm</translation>
+        <translation>mm</translation>
     </message>
     <message>
         <source>mm per day</source>
-        <translation type="unfinished">mm por día</translation>
+        <translation>mm por día</translation>
     </message>
     <message>
         <source>mm per m</source>
-        <translation type="unfinished">mm por m</translation>
+        <translation>mm por m</translation>
     </message>
     <message>
         <source>L/min</source>
-        <translation type="unfinished">L/min</translation>
+        <translation>L/min</translation>
     </message>
     <message>
         <source>L per day</source>
-        <translation type="unfinished">L por día</translation>
+        <translation>L por día</translation>
     </message>
     <message>
         <source>s</source>
-        <translation type="unfinished">s</translation>
+        <translation>s</translation>
     </message>
     <message>
         <source>m/s</source>
-        <translation type="unfinished">m/s</translation>
+        <translation>m/s</translation>
     </message>
     <message>
         <source>years</source>
-        <translation type="unfinished">años</translation>
+        <translation>años</translation>
     </message>
     <message>
         <source>%1 year</source>
-        <translation type="unfinished">%1 año</translation>
+        <translation>%1 año</translation>
     </message>
     <message numerus="yes">
         <source>%1 years</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%1 año</numerusform>
             <numerusform>%1 años</numerusform>
         </translation>
     </message>
     <message>
         <source>Where water is missing, it is in %1.</source>
-        <translation type="unfinished">Cuando falta agua, es en %1.</translation>
+        <translation>Cuando falta agua, es en %1.</translation>
     </message>
     <message>
         <source>Where water is missing, it is in %1; most often in %2.</source>
-        <translation type="unfinished">Cuando falta agua, es en estos meses: %1; más a menudo en %2.</translation>
+        <translation>Cuando falta agua, es en estos meses: %1; más a menudo en %2.</translation>
     </message>
     <message>
         <source>Full at the start of %1 and with nothing more flowing in, the tank lasts a year or longer.</source>
-        <translation type="unfinished">Lleno a comienzos de %1 y sin que entre más agua, el tanque dura un año o más.</translation>
+        <translation>Lleno a comienzos de %1 y sin que entre más agua, el tanque dura un año o más.</translation>
     </message>
     <message>
         <source>With nothing drawn, an empty tank does not fill within a year.</source>
-        <translation type="unfinished">Sin sacar nada, un tanque vacío no se llena en un año.</translation>
+        <translation>Sin sacar nada, un tanque vacío no se llena en un año.</translation>
     </message>
     <message>
         <source>With nothing drawn, an empty tank fills in %1.</source>
-        <translation type="unfinished">Sin sacar nada, un tanque vacío se llena en %1.</translation>
+        <translation>Sin sacar nada, un tanque vacío se llena en %1.</translation>
     </message>
     <message>
         <source>With nothing drawn, an empty tank fills quickest from the start of %1 on: in %2.</source>
-        <translation type="unfinished">Sin sacar nada, un tanque vacío se llena más pronto desde comienzos de %1: en %2.</translation>
+        <translation>Sin sacar nada, un tanque vacío se llena más pronto desde comienzos de %1: en %2.</translation>
     </message>
     <message>
         <source>Almost any tank gives as many good years as are wanted.</source>
-        <translation type="unfinished">Casi cualquier tanque da tantos años buenos como se desean.</translation>
+        <translation>Casi cualquier tanque da tantos años buenos como se desean.</translation>
     </message>
     <message>
         <source>A tank that holds about %1 already gives as many good years as are wanted.</source>
-        <translation type="unfinished">Un tanque con cabida de unos %1 ya da tantos años buenos como se desean.</translation>
+        <translation>Un tanque con cabida de unos %1 ya da tantos años buenos como se desean.</translation>
     </message>
     <message>
         <source>With this tank, beds of no size have as many good years as are wanted.</source>
-        <translation type="unfinished">Con este tanque, ni las camas más pequeñas tienen tantos años buenos como se desean.</translation>
+        <translation>Con este tanque, ni las camas más pequeñas tienen tantos años buenos como se desean.</translation>
     </message>
     <message>
         <source>With this tank, even beds of %1 have as many good years as are wanted.</source>
-        <translation type="unfinished">Con este tanque, incluso camas de %1 tienen tantos años buenos como se desean.</translation>
+        <translation>Con este tanque, incluso camas de %1 tienen tantos años buenos como se desean.</translation>
     </message>
     <message>
         <source>With this tank, beds of up to about %1 have as many good years as are wanted; entered: %2.</source>
-        <translation type="unfinished">Con este tanque, camas de hasta unos %1 tienen tantos años buenos como se desean; anotado: %2.</translation>
+        <translation>Con este tanque, camas de hasta unos %1 tienen tantos años buenos como se desean; anotado: %2.</translation>
     </message>
     <message>
         <source>In a mean year about %1 run over unused.</source>
-        <translation type="unfinished">En un año promedio rebosan sin uso unos %1.</translation>
+        <translation>En un año promedio rebosan sin uso unos %1.</translation>
     </message>
     <message>
         <source>The latitude of the site is not known, so whether the water lasts cannot be answered. Read it from a map or a phone.</source>
-        <translation type="unfinished">No se conoce la latitud del lugar, así que no se puede responder si alcanzará el agua. Léala en un mapa o un teléfono.</translation>
+        <translation>No se conoce la latitud del lugar, así que no se puede responder si alcanzará el agua. Léala en un mapa o un teléfono.</translation>
     </message>
     <message>
         <source>The climate is not known, so whether the water lasts cannot be answered. Enter rain, wet days, lowest and highest temperature of all twelve months, or take in a daily record.</source>
-        <translation type="unfinished">No se conoce el clima, así que no se puede responder si alcanzará el agua. Anote la lluvia, los días con lluvia y las temperaturas mínima y máxima de los doce meses, o lea un registro diario.</translation>
+        <translation>No se conoce el clima, así que no se puede responder si alcanzará el agua. Anote la lluvia, los días con lluvia y las temperaturas mínima y máxima de los doce meses, o lea un registro diario.</translation>
     </message>
     <message>
         <source>The height above sea level is not known; evaporation is reckoned as at sea level. Read it from a map or a phone.</source>
-        <translation type="unfinished">No se conoce la altura sobre el nivel del mar; la evaporación se calcula como al nivel del mar. Léala en un mapa o un teléfono.</translation>
+        <translation>No se conoce la altura sobre el nivel del mar; la evaporación se calcula como al nivel del mar. Léala en un mapa o un teléfono.</translation>
     </message>
     <message>
         <source>Only rain on the tank itself brings water. Enter what the source gives in each month, or a roof or ground that is led to the tank.</source>
-        <translation type="unfinished">Solo la lluvia sobre el tanque trae agua. Anote lo que da la fuente en cada mes, o un techo o terreno que lleve agua al tanque.</translation>
+        <translation>Solo la lluvia sobre el tanque trae agua. Anote lo que da la fuente en cada mes, o un techo o terreno que lleve agua al tanque.</translation>
     </message>
     <message>
         <source>Nothing is drawn from the tank. Enter beds, animals or people who use its water.</source>
-        <translation type="unfinished">No se saca nada del tanque. Anote camas de cultivo, animales o personas que usen su agua.</translation>
+        <translation>No se saca nada del tanque. Anote camas de cultivo, animales o personas que usen su agua.</translation>
     </message>
     <message>
         <source>Water from an open tank is not safe to drink as it is. Use it for washing and the house, and treat what is drunk. People counted: %1.</source>
-        <translation type="unfinished">El agua de un tanque abierto no es segura para beber tal como está. Úsela para lavar y para la casa, y trate la que se beba. Personas contadas: %1.</translation>
+        <translation>El agua de un tanque abierto no es segura para beber tal como está. Úsela para lavar y para la casa, y trate la que se beba. Personas contadas: %1.</translation>
     </message>
     <message>
         <source>The water lasts in %1 of 10 years; %2 of 10 are wanted.</source>
-        <translation type="unfinished">El agua alcanza en %1 de 10 años; se desean %2 de 10.</translation>
+        <translation>El agua alcanza en %1 de 10 años; se desean %2 de 10.</translation>
     </message>
     <message>
         <source>A tank that holds about %1 would reach it.</source>
-        <translation type="unfinished">Se llegaría con un tanque con cabida de unos %1.</translation>
+        <translation>Se llegaría con un tanque con cabida de unos %1.</translation>
     </message>
     <message>
         <source>Beds of about %1 in all would reach it.</source>
-        <translation type="unfinished">Se llegaría con camas de unos %1 en total.</translation>
+        <translation>Se llegaría con camas de unos %1 en total.</translation>
     </message>
     <message>
         <source>The tank does not fill in any year: it holds %1, and the most that is ever in it is about %2. Lead in more water, or build it smaller.</source>
-        <translation type="unfinished">El tanque no se llena en ningún año: le caben %1, y lo más que llega a tener son unos %2. Traiga más agua, o hágalo más pequeño.</translation>
+        <translation>El tanque no se llena en ningún año: le caben %1, y lo más que llega a tener son unos %2. Traiga más agua, o hágalo más pequeño.</translation>
     </message>
     <message>
         <source>How much the rain differs from year to year is not known. The years made from monthly means differ by %1, real ones mostly by more. Ask the weather station for the spread of yearly rain.</source>
-        <translation type="unfinished">No se sabe cuánto varía la lluvia de un año a otro. Los años generados de promedios mensuales varían %1; los reales, casi siempre más. Pregunte en la estación meteorológica la variación de la lluvia anual.</translation>
+        <translation>No se sabe cuánto varía la lluvia de un año a otro. Los años generados de promedios mensuales varían %1; los reales, casi siempre más. Pregunte en la estación meteorológica la variación de la lluvia anual.</translation>
     </message>
     <message>
         <source>The record has whole years: %1. At least %2 are wanted to see how often the water runs short.</source>
-        <translation type="unfinished">Años completos que tiene el registro: %1. Se quieren al menos %2 para ver cada cuánto falta el agua.</translation>
+        <translation>Años completos que tiene el registro: %1. Se quieren al menos %2 para ver cada cuánto falta el agua.</translation>
     </message>
     <message>
         <source>Years of the record left out for their gaps: %1, the first one beginning in %2. Add what is missing, or have gaps filled in from the nearest year.</source>
-        <translation type="unfinished">Años del registro dejados fuera por sus vacíos: %1; el primero empieza en %2. Agregue lo que falta, o haga completar los vacíos con el año más cercano.</translation>
+        <translation>Años del registro dejados fuera por sus vacíos: %1; el primero empieza en %2. Agregue lo que falta, o haga completar los vacíos con el año más cercano.</translation>
     </message>
     <message>
         <source>Missing values of the record filled in from the nearest year: %1.</source>
-        <translation type="unfinished">Valores que faltaban en el registro y se completaron con el año más cercano: %1.</translation>
+        <translation>Valores que faltaban en el registro y se completaron con el año más cercano: %1.</translation>
     </message>
     <message>
         <source>Readings of the source in %1: %2. Take more than three, so that a wrong one shows.</source>
-        <translation type="unfinished">Mediciones de la fuente de agua en %1: %2. Haga más de tres, para que se note si una está mal.</translation>
+        <translation>Mediciones de la fuente de agua en %1: %2. Haga más de tres, para que se note si una está mal.</translation>
     </message>
     <message>
         <source>Reading %1 gives %2, far from the middle of its month, %3. Measure once more, and take the reading out if something went wrong.</source>
-        <translation type="unfinished">La medición %1 da %2, lejos del valor medio de su mes, %3. Mida otra vez, y quite la medición si algo salió mal.</translation>
+        <translation>La medición %1 da %2, lejos del valor medio de su mes, %3. Mida otra vez, y quite la medición si algo salió mal.</translation>
     </message>
     <message>
         <source>Reading %1: the vessel was full after %2. Below 3 seconds a watch is too coarse; take a larger vessel.</source>
-        <translation type="unfinished">Medición %1: el recipiente se llenó a los %2. Por debajo de 3 segundos un reloj no es bastante fino; tome un recipiente más grande.</translation>
+        <translation>Medición %1: el recipiente se llenó a los %2. Por debajo de 3 segundos un reloj no es bastante fino; tome un recipiente más grande.</translation>
     </message>
     <message>
         <source>For %1 a flow of %2 is entered; the middle of the readings is %3. Enter the one you trust.</source>
-        <translation type="unfinished">Para %1 está anotado un caudal de %2; el valor medio de las mediciones es %3. Anote el que le dé más confianza.</translation>
+        <translation>Para %1 está anotado un caudal de %2; el valor medio de las mediciones es %3. Anote el que le dé más confianza.</translation>
     </message>
     <message>
         <source>Rain alone waters the beds; nothing has to be drawn from the tank.</source>
-        <translation type="unfinished">Solo con la lluvia se riegan las camas de cultivo; no hace falta sacar nada del tanque.</translation>
+        <translation>Solo con la lluvia se riegan las camas de cultivo; no hace falta sacar nada del tanque.</translation>
     </message>
     <message>
         <source>Nothing is drawn from the tank yet. Enter beds, animals or people who use its water.</source>
-        <translation type="unfinished">Aún no se saca nada del tanque. Anote camas de cultivo, animales o personas que usen su agua.</translation>
+        <translation>Aún no se saca nada del tanque. Anote camas de cultivo, animales o personas que usen su agua.</translation>
     </message>
     <message>
         <source>the beds</source>
-        <translation type="unfinished">las camas de cultivo</translation>
+        <translation>las camas de cultivo</translation>
     </message>
     <message>
         <source>the animals</source>
-        <translation type="unfinished">los animales</translation>
+        <translation>los animales</translation>
     </message>
     <message>
         <source>the people</source>
-        <translation type="unfinished">las personas</translation>
+        <translation>las personas</translation>
     </message>
     <message>
         <source>In every year reckoned (%1) the beds stay watered.</source>
-        <translation type="unfinished">En todos los años calculados (%1) las camas de cultivo tienen riego.</translation>
+        <translation>En todos los años calculados (%1) las camas de cultivo tienen riego.</translation>
     </message>
     <message>
         <source>In every year reckoned (%1) there is water for %2.</source>
-        <translation type="unfinished">En todos los años calculados (%1) hay agua para %2.</translation>
+        <translation>En todos los años calculados (%1) hay agua para %2.</translation>
     </message>
     <message>
         <source>In no year reckoned (%1) do the beds stay watered all year.</source>
-        <translation type="unfinished">En ninguno de los años calculados (%1) tienen riego todo el año las camas de cultivo.</translation>
+        <translation>En ninguno de los años calculados (%1) tienen riego todo el año las camas de cultivo.</translation>
     </message>
     <message>
         <source>In no year reckoned (%1) is there water all year for %2.</source>
-        <translation type="unfinished">En ninguno de los años calculados (%1) hay agua todo el año para %2.</translation>
+        <translation>En ninguno de los años calculados (%1) hay agua todo el año para %2.</translation>
     </message>
     <message>
         <source>In %1 of %2 years the beds stay watered all year.</source>
-        <translation type="unfinished">En %1 de %2 años las camas de cultivo tienen riego todo el año.</translation>
+        <translation>En %1 de %2 años las camas de cultivo tienen riego todo el año.</translation>
     </message>
     <message>
         <source>In %1 of %2 years there is water all year for %3.</source>
-        <translation type="unfinished">En %1 de %2 años hay agua todo el año para %3.</translation>
+        <translation>En %1 de %2 años hay agua todo el año para %3.</translation>
     </message>
     <message>
         <source>Water is missing on %1, about %2 in all.</source>
-        <translation type="unfinished">Falta agua en %1, unos %2 en total.</translation>
+        <translation>Falta agua en %1, unos %2 en total.</translation>
     </message>
     <message>
         <source>In the worst of %1 water is missing on %2, about %3 in all.</source>
-        <translation type="unfinished">En el peor de %1 falta agua en %2, unos %3 en total.</translation>
+        <translation>En el peor de %1 falta agua en %2, unos %3 en total.</translation>
     </message>
     <message>
         <source>In a middling year it is missing on %1.</source>
-        <translation type="unfinished">En un año intermedio falta en %1.</translation>
+        <translation>En un año intermedio falta en %1.</translation>
     </message>
     <message>
         <source>What the tap or spring gives while it runs; time how long a vessel of known size takes to fill.</source>
-        <translation type="unfinished">Lo que da la llave o el manantial mientras corre; mida cuánto tarda en llenarse un recipiente de tamaño conocido.</translation>
+        <translation>Lo que da la llave o el manantial mientras corre; mida cuánto tarda en llenarse un recipiente de tamaño conocido.</translation>
     </message>
     <message>
         <source>How long in a day the water runs into the tank; a spring led in day and night runs 24 hours.</source>
-        <translation type="unfinished">Cuánto tiempo al día corre el agua hacia el tanque; un manantial que entra día y noche corre 24 horas.</translation>
+        <translation>Cuánto tiempo al día corre el agua hacia el tanque; un manantial que entra día y noche corre 24 horas.</translation>
     </message>
     <message>
         <source>Month in which this reading was taken.</source>
-        <translation type="unfinished">Mes en que se hizo esta medición.</translation>
+        <translation>Mes en que se hizo esta medición.</translation>
     </message>
     <message>
         <source>What the vessel holds up to the mark to which it was filled; take one that fills in 3 seconds or more.</source>
-        <translation type="unfinished">Lo que cabe en el recipiente hasta la marca donde se llenó; tome uno que tarde 3 segundos o más en llenarse.</translation>
+        <translation>Lo que cabe en el recipiente hasta la marca donde se llenó; tome uno que tarde 3 segundos o más en llenarse.</translation>
     </message>
     <message>
         <source>Time from putting the empty vessel under the flow until it is full, by watch.</source>
-        <translation type="unfinished">Tiempo desde que se pone el recipiente vacío bajo el chorro hasta que se llena, con reloj.</translation>
+        <translation>Tiempo desde que se pone el recipiente vacío bajo el chorro hasta que se llena, con reloj.</translation>
     </message>
     <message>
         <source>Roof whose gutters lead to the tank, as seen from above: length times width of its level shadow.</source>
-        <translation type="unfinished">Techo cuyas canaletas llevan al tanque, visto desde arriba: largo por ancho de su sombra a nivel.</translation>
+        <translation>Techo cuyas canaletas llevan al tanque, visto desde arriba: largo por ancho de su sombra a nivel.</translation>
     </message>
     <message>
         <source>Part of the rain on the roof that reaches the tank: 0.80 is 80 litres of 100.</source>
-        <translation type="unfinished">Parte de la lluvia sobre el techo que llega al tanque: 0.80 es 80 litros de 100.</translation>
+        <translation>Parte de la lluvia sobre el techo que llega al tanque: 0.80 es 80 litros de 100.</translation>
     </message>
     <message>
         <source>Rain at the start of a wet spell that is let run off to wash the roof; 0 when nothing is turned away.</source>
-        <translation type="unfinished">Lluvia al comienzo de una racha de días lluviosos que se deja correr para lavar el techo; 0 si no se desvía nada.</translation>
+        <translation>Lluvia al comienzo de una racha de días lluviosos que se deja correr para lavar el techo; 0 si no se desvía nada.</translation>
     </message>
     <message>
         <source>Ground uphill whose runoff a ditch leads to the tank; pace its length and width along the level.</source>
-        <translation type="unfinished">Terreno ladera arriba cuya escorrentía lleva una zanja al tanque; mida a pasos su largo y su ancho, a nivel.</translation>
+        <translation>Terreno ladera arriba cuya escorrentía lleva una zanja al tanque; mida a pasos su largo y su ancho, a nivel.</translation>
     </message>
     <message>
         <source>Part of the rain on this ground that reaches the tank; bare and steep ground sheds more than grass.</source>
-        <translation type="unfinished">Parte de la lluvia sobre este terreno que llega al tanque; el suelo desnudo y empinado da más que el pasto.</translation>
+        <translation>Parte de la lluvia sobre este terreno que llega al tanque; el suelo desnudo y empinado da más que el pasto.</translation>
     </message>
     <message>
         <source>Rain at the start of a wet spell that only wets the ground or is let run past with its mud.</source>
-        <translation type="unfinished">Lluvia al comienzo de una racha de días lluviosos que solo moja el terreno o se deja pasar con su lodo.</translation>
+        <translation>Lluvia al comienzo de una racha de días lluviosos que solo moja el terreno o se deja pasar con su lodo.</translation>
     </message>
     <message>
         <source>Evaporation of open water for each unit of reference evapotranspiration; 1.05 for shallow water.</source>
-        <translation type="unfinished">Evaporación del agua libre por cada unidad de evapotranspiración de referencia; 1.05 para agua poco honda.</translation>
+        <translation>Evaporación del agua libre por cada unidad de evapotranspiración de referencia; 1.05 para agua poco honda.</translation>
     </message>
     <message>
         <source>Share of the evaporation that a roof, a shade cloth or a floating cover keeps back; 0 for open water.</source>
-        <translation type="unfinished">Parte de la evaporación que detiene un techo, una malla sombra o una cubierta flotante; 0 para agua libre.</translation>
+        <translation>Parte de la evaporación que detiene un techo, una malla sombra o una cubierta flotante; 0 para agua libre.</translation>
     </message>
     <message>
         <source>Depth of water lost through the wetted plaster in a day; measure on a covered tank how far the level falls over several days without inflow or drawing.</source>
-        <translation type="unfinished">Profundidad de agua que se pierde en un día por el repello mojado; mida en un tanque tapado cuánto baja el nivel en varios días sin que entre ni se saque agua.</translation>
+        <translation>Profundidad de agua que se pierde en un día por el repello mojado; mida en un tanque tapado cuánto baja el nivel en varios días sin que entre ni se saque agua.</translation>
     </message>
     <message>
         <source>Crop of this bed, from the table or one of your own.</source>
-        <translation type="unfinished">Cultivo de esta cama, de la tabla o uno propio.</translation>
+        <translation>Cultivo de esta cama, de la tabla o uno propio.</translation>
     </message>
     <message>
         <source>Planted area that is watered from the tank, paths left out.</source>
-        <translation type="unfinished">Área sembrada que se riega con el tanque, sin los caminos.</translation>
+        <translation>Área sembrada que se riega con el tanque, sin los caminos.</translation>
     </message>
     <message>
         <source>Month in which the crop is sown or planted out each year.</source>
-        <translation type="unfinished">Mes en que se siembra o trasplanta el cultivo cada año.</translation>
+        <translation>Mes en que se siembra o trasplanta el cultivo cada año.</translation>
     </message>
     <message>
         <source>Day of that month; the first or the middle is near enough.</source>
-        <translation type="unfinished">Día de ese mes; basta con el primero o la mitad del mes.</translation>
+        <translation>Día de ese mes; basta con el primero o la mitad del mes.</translation>
     </message>
     <message>
         <source>How the water is given to the bed.</source>
-        <translation type="unfinished">Cómo se da el agua a la cama.</translation>
+        <translation>Cómo se da el agua a la cama.</translation>
     </message>
     <message>
         <source>Share of the water drawn that stays where the roots can use it; leave empty to take it from the way of watering.</source>
-        <translation type="unfinished">Parte del agua sacada que queda donde las raíces la pueden usar; deje vacío para tomarla de la forma de riego.</translation>
+        <translation>Parte del agua sacada que queda donde las raíces la pueden usar; deje vacío para tomarla de la forma de riego.</translation>
     </message>
     <message>
         <source>Animals that drink from the tank.</source>
-        <translation type="unfinished">Animales que beben del tanque.</translation>
+        <translation>Animales que beben del tanque.</translation>
     </message>
     <message>
         <source>Number of these animals, on average.</source>
-        <translation type="unfinished">Número de estos animales, en promedio.</translation>
+        <translation>Número de estos animales, en promedio.</translation>
     </message>
     <message>
         <source>Water one animal drinks in a day; count the buckets, or leave empty to take the usual for its kind.</source>
-        <translation type="unfinished">Agua que bebe un animal en un día; cuente los baldes, o deje vacío para tomar lo usual de su clase.</translation>
+        <translation>Agua que bebe un animal en un día; cuente los baldes, o deje vacío para tomar lo usual de su clase.</translation>
     </message>
     <message>
         <source>People whose water for washing and the house comes from the tank.</source>
-        <translation type="unfinished">Personas que sacan del tanque el agua para lavar y para la casa.</translation>
+        <translation>Personas que sacan del tanque el agua para lavar y para la casa.</translation>
     </message>
     <message>
         <source>Water one person takes from the tank in a day; count the vessels carried home.</source>
-        <translation type="unfinished">Agua que toma del tanque una persona en un día; cuente los recipientes que se llevan a casa.</translation>
+        <translation>Agua que toma del tanque una persona en un día; cuente los recipientes que se llevan a casa.</translation>
     </message>
     <message>
         <source>Name by which the beds call this crop; each one only once.</source>
-        <translation type="unfinished">Nombre con que las camas llaman a este cultivo; cada uno una sola vez.</translation>
+        <translation>Nombre con que las camas llaman a este cultivo; cada uno una sola vez.</translation>
     </message>
     <message>
         <source>Water use over reference evapotranspiration from planting until a tenth of the ground is covered.</source>
-        <translation type="unfinished">Uso de agua entre evapotranspiración de referencia, desde la siembra hasta que se cubre un décimo del suelo.</translation>
+        <translation>Uso de agua entre evapotranspiración de referencia, desde la siembra hasta que se cubre un décimo del suelo.</translation>
     </message>
     <message>
         <source>Water use over reference evapotranspiration while the crop covers the ground fully.</source>
-        <translation type="unfinished">Uso de agua entre evapotranspiración de referencia mientras el cultivo cubre todo el suelo.</translation>
+        <translation>Uso de agua entre evapotranspiración de referencia mientras el cultivo cubre todo el suelo.</translation>
     </message>
     <message>
         <source>Water use over reference evapotranspiration on the day of harvest or when the leaves die.</source>
-        <translation type="unfinished">Uso de agua entre evapotranspiración de referencia el día de la cosecha o cuando mueren las hojas.</translation>
+        <translation>Uso de agua entre evapotranspiración de referencia el día de la cosecha o cuando mueren las hojas.</translation>
     </message>
     <message>
         <source>Height of the full-grown crop, or to the top of its stakes.</source>
-        <translation type="unfinished">Altura del cultivo ya crecido, o hasta la punta de sus tutores.</translation>
+        <translation>Altura del cultivo ya crecido, o hasta la punta de sus tutores.</translation>
     </message>
     <message>
         <source>Days from planting until a tenth of the ground is covered.</source>
-        <translation type="unfinished">Días desde la siembra hasta que se cubre un décimo del suelo.</translation>
+        <translation>Días desde la siembra hasta que se cubre un décimo del suelo.</translation>
     </message>
     <message>
         <source>Days from then until the leaves cover the ground.</source>
-        <translation type="unfinished">Días desde entonces hasta que las hojas cubren el suelo.</translation>
+        <translation>Días desde entonces hasta que las hojas cubren el suelo.</translation>
     </message>
     <message>
         <source>Days from full cover until the leaves begin to yellow or fruit ripens.</source>
-        <translation type="unfinished">Días desde que cubre todo hasta que las hojas empiezan a ponerse amarillas o el fruto madura.</translation>
+        <translation>Días desde que cubre todo hasta que las hojas empiezan a ponerse amarillas o el fruto madura.</translation>
     </message>
     <message>
         <source>Days from then until harvest or until watering stops.</source>
-        <translation type="unfinished">Días desde entonces hasta la cosecha o hasta que se deja de regar.</translation>
+        <translation>Días desde entonces hasta la cosecha o hasta que se deja de regar.</translation>
     </message>
     <message>
         <source>Depth from which most roots draw; dig beside a grown plant and look.</source>
-        <translation type="unfinished">Profundidad de donde toman agua casi todas las raíces; cave junto a una planta crecida y mire.</translation>
+        <translation>Profundidad de donde toman agua casi todas las raíces; cave junto a una planta crecida y mire.</translation>
     </message>
     <message>
         <source>Part of the water held by the soil that the crop may use up before it suffers: 0.40 is 40 litres of 100.</source>
-        <translation type="unfinished">Parte del agua que guarda el suelo que el cultivo puede gastar antes de sufrir: 0.40 es 40 litros de 100.</translation>
+        <translation>Parte del agua que guarda el suelo que el cultivo puede gastar antes de sufrir: 0.40 es 40 litros de 100.</translation>
     </message>
     <message>
         <source>Water the soil keeps for roots after it has drained, down to wilting: sand little, loam and clay much.</source>
-        <translation type="unfinished">Agua que el suelo guarda para las raíces desde que escurre hasta que la planta se marchita: poca la arena, mucha la tierra franca y la arcilla.</translation>
+        <translation>Agua que el suelo guarda para las raíces desde que escurre hasta que la planta se marchita: poca la arena, mucha la tierra franca y la arcilla.</translation>
     </message>
     <message>
         <source>Whether twelve monthly means or a table of single days from a weather station is at hand.</source>
-        <translation type="unfinished">Si se tienen doce promedios mensuales o una tabla día por día de una estación meteorológica.</translation>
+        <translation>Si se tienen doce promedios mensuales o una tabla día por día de una estación meteorológica.</translation>
     </message>
     <message>
         <source>Rain of this month, mean of many years, from the nearest weather station.</source>
-        <translation type="unfinished">Lluvia de este mes, promedio de muchos años, de la estación meteorológica más cercana.</translation>
+        <translation>Lluvia de este mes, promedio de muchos años, de la estación meteorológica más cercana.</translation>
     </message>
     <message>
         <source>Days of this month on which it rains 0.1 mm or more, mean of many years.</source>
-        <translation type="unfinished">Días de este mes en que llueve 0.1 mm o más, promedio de muchos años.</translation>
+        <translation>Días de este mes en que llueve 0.1 mm o más, promedio de muchos años.</translation>
     </message>
     <message>
         <source>Mean of the lowest temperatures of each day, in the shade.</source>
-        <translation type="unfinished">Promedio de las temperaturas mínimas de cada día, a la sombra.</translation>
+        <translation>Promedio de las temperaturas mínimas de cada día, a la sombra.</translation>
     </message>
     <message>
         <source>Mean of the highest temperatures of each day, in the shade.</source>
-        <translation type="unfinished">Promedio de las temperaturas máximas de cada día, a la sombra.</translation>
+        <translation>Promedio de las temperaturas máximas de cada día, a la sombra.</translation>
     </message>
     <message>
         <source>Mean relative humidity of the air; leave empty when not known, then it is estimated from the temperature.</source>
-        <translation type="unfinished">Humedad relativa media del aire; deje vacío si no se sabe, y se estima por la temperatura.</translation>
+        <translation>Humedad relativa media del aire; deje vacío si no se sabe, y se estima por la temperatura.</translation>
     </message>
     <message>
         <source>Mean wind 2 m above the ground; leave empty when not known, then a light wind is reckoned with.</source>
-        <translation type="unfinished">Viento medio a 2 m sobre el suelo; deje vacío si no se sabe, y se calcula con un viento suave.</translation>
+        <translation>Viento medio a 2 m sobre el suelo; deje vacío si no se sabe, y se calcula con un viento suave.</translation>
     </message>
     <message>
         <source>Mean hours of bright sunshine a day; leave empty when not known, then it is estimated from the temperatures.</source>
-        <translation type="unfinished">Promedio de horas de sol brillante al día; deje vacío si no se sabe, y se estima por las temperaturas.</translation>
+        <translation>Promedio de horas de sol brillante al día; deje vacío si no se sabe, y se estima por las temperaturas.</translation>
     </message>
     <message>
         <source>Standard deviation of the yearly rain over its mean, from the weather station. Leave empty if not known.</source>
-        <translation type="unfinished">Desviación estándar de la lluvia anual entre su promedio, de la estación meteorológica. Deje vacío si no se sabe.</translation>
+        <translation>Desviación estándar de la lluvia anual entre su promedio, de la estación meteorológica. Deje vacío si no se sabe.</translation>
     </message>
     <message>
         <source>How many years of daily weather are made from the monthly means; more years show rare droughts better and take longer.</source>
-        <translation type="unfinished">Cuántos años de clima diario se generan de los promedios mensuales; más años muestran mejor las sequías raras y tardan más.</translation>
+        <translation>Cuántos años de clima diario se generan de los promedios mensuales; más años muestran mejor las sequías raras y tardan más.</translation>
     </message>
     <message>
         <source>The same number gives the same years; another one shows how much the answer depends on chance.</source>
-        <translation type="unfinished">El mismo número da los mismos años; otro muestra cuánto depende del azar la respuesta.</translation>
+        <translation>El mismo número da los mismos años; otro muestra cuánto depende del azar la respuesta.</translation>
     </message>
     <message>
         <source>Penman-Monteith is the standard and estimates what was not measured; Hargreaves uses temperatures alone.</source>
-        <translation type="unfinished">Penman-Monteith es la norma y estima lo que no se midió; Hargreaves usa solo temperaturas.</translation>
+        <translation>Penman-Monteith es la norma y estima lo que no se midió; Hargreaves usa solo temperaturas.</translation>
     </message>
     <message>
         <source>Turns the day&apos;s range of temperature into sunshine where none was measured: 0.16 inland, 0.19 at a coast.</source>
-        <translation type="unfinished">Convierte la diferencia entre máxima y mínima del día en sol donde no se midió: 0.16 tierra adentro, 0.19 en la costa.</translation>
+        <translation>Convierte la diferencia entre máxima y mínima del día en sol donde no se midió: 0.16 tierra adentro, 0.19 en la costa.</translation>
     </message>
     <message>
         <source>What to do with years in which days or values of the record are missing.</source>
-        <translation type="unfinished">Qué hacer con los años en que faltan días o valores del registro.</translation>
+        <translation>Qué hacer con los años en que faltan días o valores del registro.</translation>
     </message>
     <message>
         <source>In how many of ten years there shall be water on every day; ask those who live from the beds.</source>
-        <translation type="unfinished">En cuántos de diez años debe haber agua todos los días; pregunte a quienes viven de lo que se siembra.</translation>
+        <translation>En cuántos de diez años debe haber agua todos los días; pregunte a quienes viven de lo que se siembra.</translation>
     </message>
     <message>
         <source>Flow</source>
-        <translation type="unfinished">Caudal</translation>
+        <translation>Caudal</translation>
     </message>
     <message>
         <source>Runs each day</source>
-        <translation type="unfinished">Corre al día</translation>
+        <translation>Corre al día</translation>
     </message>
     <message>
         <source>Month</source>
-        <translation type="unfinished">Mes</translation>
+        <translation>Mes</translation>
     </message>
     <message>
         <source>Vessel holds</source>
-        <translation type="unfinished">Cabida del recipiente</translation>
+        <translation>Cabida del recipiente</translation>
     </message>
     <message>
         <source>Time to fill</source>
-        <translation type="unfinished">Tiempo de llenado</translation>
+        <translation>Tiempo de llenado</translation>
     </message>
     <message>
         <source>Roof area</source>
-        <translation type="unfinished">Área del techo</translation>
+        <translation>Área del techo</translation>
     </message>
     <message>
         <source>Share of rain off the roof</source>
-        <translation type="unfinished">Parte de la lluvia que da el techo</translation>
+        <translation>Parte de la lluvia que da el techo</translation>
     </message>
     <message>
         <source>First flush off the roof</source>
-        <translation type="unfinished">Primeras aguas del techo</translation>
+        <translation>Primeras aguas del techo</translation>
     </message>
     <message>
         <source>Ground area</source>
-        <translation type="unfinished">Área del terreno</translation>
+        <translation>Área del terreno</translation>
     </message>
     <message>
         <source>Share of rain off the ground</source>
-        <translation type="unfinished">Parte de la lluvia que da el terreno</translation>
+        <translation>Parte de la lluvia que da el terreno</translation>
     </message>
     <message>
         <source>First flush off the ground</source>
-        <translation type="unfinished">Primeras aguas del terreno</translation>
+        <translation>Primeras aguas del terreno</translation>
     </message>
     <message>
         <source>Evaporation factor of open water</source>
-        <translation type="unfinished">Factor de evaporación de agua libre</translation>
+        <translation>Factor de evaporación de agua libre</translation>
     </message>
     <message>
         <source>Evaporation stopped by a cover</source>
-        <translation type="unfinished">Evaporación que detiene la cubierta</translation>
+        <translation>Evaporación que detiene la cubierta</translation>
     </message>
     <message>
         <source>Seepage through the plaster</source>
-        <translation type="unfinished">Filtración por el repello</translation>
+        <translation>Filtración por el repello</translation>
     </message>
     <message>
         <source>Crop</source>
-        <translation type="unfinished">Cultivo</translation>
+        <translation>Cultivo</translation>
     </message>
     <message>
         <source>Area</source>
-        <translation type="unfinished">Área</translation>
+        <translation>Área</translation>
     </message>
     <message>
         <source>Planted, month</source>
-        <translation type="unfinished">Siembra, mes</translation>
+        <translation>Siembra, mes</translation>
     </message>
     <message>
         <source>Planted, day</source>
-        <translation type="unfinished">Siembra, día</translation>
+        <translation>Siembra, día</translation>
     </message>
     <message>
         <source>Watered by</source>
-        <translation type="unfinished">Forma de riego</translation>
+        <translation>Forma de riego</translation>
     </message>
     <message>
         <source>Reaches the roots</source>
-        <translation type="unfinished">Llega a las raíces</translation>
+        <translation>Llega a las raíces</translation>
     </message>
     <message>
         <source>Animal</source>
-        <translation type="unfinished">Animal</translation>
+        <translation>Animal</translation>
     </message>
     <message>
         <source>How many</source>
-        <translation type="unfinished">Cuántos</translation>
+        <translation>Cuántos</translation>
     </message>
     <message>
         <source>Each drinks</source>
-        <translation type="unfinished">Bebe cada uno</translation>
+        <translation>Bebe cada uno</translation>
     </message>
     <message>
         <source>People who use the water</source>
-        <translation type="unfinished">Personas que usan el agua</translation>
+        <translation>Personas que usan el agua</translation>
     </message>
     <message>
         <source>Water for each person</source>
-        <translation type="unfinished">Agua por persona</translation>
+        <translation>Agua por persona</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished">Nombre</translation>
+        <translation>Nombre</translation>
     </message>
     <message>
         <source>Kc, first stage</source>
-        <translation type="unfinished">Kc inicial</translation>
+        <translation>Kc inicial</translation>
     </message>
     <message>
         <source>Kc, mid season</source>
-        <translation type="unfinished">Kc medio</translation>
+        <translation>Kc medio</translation>
     </message>
     <message>
         <source>Kc, last day</source>
-        <translation type="unfinished">Kc final</translation>
+        <translation>Kc final</translation>
     </message>
     <message>
         <source>Height</source>
-        <translation type="unfinished">Altura</translation>
+        <translation>Altura</translation>
     </message>
     <message>
         <source>First stage</source>
-        <translation type="unfinished">Etapa inicial</translation>
+        <translation>Etapa inicial</translation>
     </message>
     <message>
         <source>Growing stage</source>
-        <translation type="unfinished">Desarrollo</translation>
+        <translation>Desarrollo</translation>
     </message>
     <message>
         <source>Mid season</source>
-        <translation type="unfinished">Media temporada</translation>
+        <translation>Media temporada</translation>
     </message>
     <message>
         <source>Late season</source>
-        <translation type="unfinished">Fin de temporada</translation>
+        <translation>Fin de temporada</translation>
     </message>
     <message>
         <source>Root depth</source>
-        <translation type="unfinished">Profundidad de raíces</translation>
+        <translation>Profundidad de raíces</translation>
     </message>
     <message>
         <source>Share used before stress</source>
-        <translation type="unfinished">Parte usable antes de sufrir</translation>
+        <translation>Parte usable antes de sufrir</translation>
     </message>
     <message>
         <source>Water the soil of the beds holds</source>
-        <translation type="unfinished">Agua que guarda el suelo de las camas</translation>
+        <translation>Agua que guarda el suelo de las camas</translation>
     </message>
     <message>
         <source>Weather known as</source>
-        <translation type="unfinished">Clima conocido por</translation>
+        <translation>Clima conocido por</translation>
     </message>
     <message>
         <source>Rain</source>
-        <translation type="unfinished">Lluvia</translation>
+        <translation>Lluvia</translation>
     </message>
     <message>
         <source>Wet days</source>
-        <translation type="unfinished">Días con lluvia</translation>
+        <translation>Días con lluvia</translation>
     </message>
     <message>
         <source>Humidity</source>
-        <translation type="unfinished">Humedad</translation>
+        <translation>Humedad</translation>
     </message>
     <message>
         <source>Wind</source>
-        <translation type="unfinished">Viento</translation>
+        <translation>Viento</translation>
     </message>
     <message>
         <source>Sunshine</source>
-        <translation type="unfinished">Sol</translation>
+        <translation>Sol</translation>
     </message>
     <message>
         <source>Spread of yearly rain</source>
-        <translation type="unfinished">Variación de la lluvia anual</translation>
+        <translation>Variación de la lluvia anual</translation>
     </message>
     <message>
         <source>Weather years to make</source>
-        <translation type="unfinished">Años de clima por generar</translation>
+        <translation>Años de clima por generar</translation>
     </message>
     <message>
         <source>Number that starts the draw</source>
-        <translation type="unfinished">Número que inicia el sorteo</translation>
+        <translation>Número que inicia el sorteo</translation>
     </message>
     <message>
         <source>Reference evapotranspiration by</source>
-        <translation type="unfinished">Evapotranspiración de referencia según</translation>
+        <translation>Evapotranspiración de referencia según</translation>
     </message>
     <message>
         <source>Radiation factor kRs</source>
-        <translation type="unfinished">Factor de radiación kRs</translation>
+        <translation>Factor de radiación kRs</translation>
     </message>
     <message>
         <source>Gaps in the record</source>
-        <translation type="unfinished">Vacíos del registro</translation>
+        <translation>Vacíos del registro</translation>
     </message>
     <message>
         <source>Good years wanted in ten</source>
-        <translation type="unfinished">Años buenos deseados de cada diez</translation>
+        <translation>Años buenos deseados de cada diez</translation>
     </message>
     <message>
         <source>Tomato</source>
-        <translation type="unfinished">Tomate</translation>
+        <translation>Tomate</translation>
     </message>
     <message>
         <source>Sweet pepper</source>
-        <translation type="unfinished">Pimiento</translation>
+        <translation>Pimiento</translation>
     </message>
     <message>
         <source>Aubergine (eggplant)</source>
-        <translation type="unfinished">Berenjena</translation>
+        <translation>Berenjena</translation>
     </message>
     <message>
         <source>Potato</source>
-        <translation type="unfinished">Papa</translation>
+        <translation>Papa</translation>
     </message>
     <message>
         <source>Onion, for bulbs</source>
-        <translation type="unfinished">Cebolla de bulbo</translation>
+        <translation>Cebolla de bulbo</translation>
     </message>
     <message>
         <source>Onion, green</source>
-        <translation type="unfinished">Cebolla verde</translation>
+        <translation>Cebolla verde</translation>
     </message>
     <message>
         <source>Garlic</source>
-        <translation type="unfinished">Ajo</translation>
+        <translation>Ajo</translation>
     </message>
     <message>
         <source>Cabbage</source>
-        <translation type="unfinished">Repollo</translation>
+        <translation>Repollo</translation>
     </message>
     <message>
         <source>Cauliflower</source>
-        <translation type="unfinished">Coliflor</translation>
+        <translation>Coliflor</translation>
     </message>
     <message>
         <source>Broccoli</source>
-        <translation type="unfinished">Brócoli</translation>
+        <translation>Brócoli</translation>
     </message>
     <message>
         <source>Carrot</source>
-        <translation type="unfinished">Zanahoria</translation>
+        <translation>Zanahoria</translation>
     </message>
     <message>
         <source>Lettuce</source>
-        <translation type="unfinished">Lechuga</translation>
+        <translation>Lechuga</translation>
     </message>
     <message>
         <source>Spinach</source>
-        <translation type="unfinished">Espinaca</translation>
+        <translation>Espinaca</translation>
     </message>
     <message>
         <source>Radish</source>
-        <translation type="unfinished">Rábano</translation>
+        <translation>Rábano</translation>
     </message>
     <message>
         <source>Cucumber</source>
-        <translation type="unfinished">Pepino</translation>
+        <translation>Pepino</translation>
     </message>
     <message>
         <source>Beans, green</source>
-        <translation type="unfinished">Vainita (frijol verde)</translation>
+        <translation>Vainita (frijol verde)</translation>
     </message>
     <message>
         <source>Beans, dry</source>
-        <translation type="unfinished">Frijol seco</translation>
+        <translation>Frijol seco</translation>
     </message>
     <message>
         <source>Peas</source>
-        <translation type="unfinished">Arveja</translation>
+        <translation>Arveja</translation>
     </message>
     <message>
         <source>Lentils</source>
-        <translation type="unfinished">Lenteja</translation>
+        <translation>Lenteja</translation>
     </message>
     <message>
         <source>Maize, for grain</source>
-        <translation type="unfinished">Maíz para grano</translation>
+        <translation>Maíz para grano</translation>
     </message>
     <message>
         <source>Maize, sweet</source>
-        <translation type="unfinished">Maíz dulce</translation>
+        <translation>Maíz dulce</translation>
     </message>
     <message>
         <source>Winter wheat</source>
-        <translation type="unfinished">Trigo de invierno</translation>
+        <translation>Trigo de invierno</translation>
     </message>
     <message>
         <source>Barley</source>
-        <translation type="unfinished">Cebada</translation>
+        <translation>Cebada</translation>
     </message>
     <message>
         <source>Millet</source>
-        <translation type="unfinished">Mijo</translation>
+        <translation>Mijo</translation>
     </message>
     <message>
         <source>Citrus trees</source>
-        <translation type="unfinished">Árboles cítricos</translation>
+        <translation>Árboles cítricos</translation>
     </message>
     <message>
         <source>Fruit trees that shed their leaves</source>
-        <translation type="unfinished">Frutales que botan la hoja</translation>
+        <translation>Frutales que botan la hoja</translation>
     </message>
     <message>
         <source>metal sheet roof</source>
-        <translation type="unfinished">techo de lámina metálica</translation>
+        <translation>techo de lámina metálica</translation>
     </message>
     <message>
         <source>tiled or slate roof</source>
-        <translation type="unfinished">techo de teja o pizarra</translation>
+        <translation>techo de teja o pizarra</translation>
     </message>
     <message>
         <source>thatched roof</source>
-        <translation type="unfinished">techo de paja</translation>
+        <translation>techo de paja</translation>
     </message>
     <message>
         <source>bare ground</source>
-        <translation type="unfinished">suelo desnudo</translation>
+        <translation>suelo desnudo</translation>
     </message>
     <message>
         <source>pasture</source>
-        <translation type="unfinished">pasto</translation>
+        <translation>pasto</translation>
     </message>
     <message>
         <source>tilled ground</source>
-        <translation type="unfinished">terreno labrado</translation>
+        <translation>terreno labrado</translation>
     </message>
     <message>
         <source>first flush off a roof</source>
-        <translation type="unfinished">primeras aguas de un techo</translation>
+        <translation>primeras aguas de un techo</translation>
     </message>
     <message>
         <source>first flush off ground</source>
-        <translation type="unfinished">primeras aguas del terreno</translation>
+        <translation>primeras aguas del terreno</translation>
     </message>
     <message>
         <source>open water</source>
-        <translation type="unfinished">agua libre</translation>
+        <translation>agua libre</translation>
     </message>
     <message>
         <source>shade cloth, one layer</source>
-        <translation type="unfinished">malla sombra, simple</translation>
+        <translation>malla sombra, simple</translation>
     </message>
     <message>
         <source>shade cloth, two layers</source>
-        <translation type="unfinished">malla sombra, doble</translation>
+        <translation>malla sombra, doble</translation>
     </message>
     <message>
         <source>seepage through the plaster</source>
-        <translation type="unfinished">filtración por el repello</translation>
+        <translation>filtración por el repello</translation>
     </message>
     <message>
         <source>one person</source>
-        <translation type="unfinished">una persona</translation>
+        <translation>una persona</translation>
     </message>
     <message>
         <source>%1: median %2 of %3, from %4 to %5.</source>
-        <translation type="unfinished">%1: mediana %2 de %3, de %4 a %5.</translation>
+        <translation>%1: mediana %2 de %3, de %4 a %5.</translation>
     </message>
     <message>
         <source>Apart from the others: row %1.</source>
-        <translation type="unfinished">Lejos de las demás: fila %1.</translation>
+        <translation>Lejos de las demás: fila %1.</translation>
     </message>
     <message>
         <source>%1 reading</source>
-        <translation type="unfinished">%1 medición</translation>
+        <translation>%1 medición</translation>
     </message>
     <message numerus="yes">
         <source>%1 readings</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%1 medición</numerusform>
             <numerusform>%1 mediciones</numerusform>
         </translation>
     </message>
     <message>
         <source>A daily record is a table with the columns date (year-month-day), rain_mm, t_min_c, t_max_c and, where measured, wind_m_s, humidity_percent, sun_hours. Gaps are reported and never filled silently.</source>
-        <translation type="unfinished">Un registro diario es una tabla con las columnas date (año-mes-día), rain_mm, t_min_c, t_max_c y, donde se mide, wind_m_s, humidity_percent, sun_hours. Los vacíos se informan y nunca se completan sin avisar.</translation>
+        <translation>Un registro diario es una tabla con las columnas date (año-mes-día), rain_mm, t_min_c, t_max_c y, donde se mide, wind_m_s, humidity_percent, sun_hours. Los vacíos se informan y nunca se completan sin avisar.</translation>
     </message>
     <message>
         <source>The project holds a daily record from %1 to %2, %3.</source>
-        <translation type="unfinished">El proyecto tiene un registro diario del %1 al %2, %3.</translation>
+        <translation>El proyecto tiene un registro diario del %1 al %2, %3.</translation>
     </message>
     <message>
         <source>It is not used now: the weather comes from monthly means.</source>
-        <translation type="unfinished">No se usa ahora: el clima viene de promedios mensuales.</translation>
+        <translation>No se usa ahora: el clima viene de promedios mensuales.</translation>
     </message>
     <message>
         <source>%1 and %2</source>
-        <translation type="unfinished">%1 y %2</translation>
+        <translation>%1 y %2</translation>
     </message>
     <message>
         <source>Whether a fence on all four sides, a gate that shuts itself and a ladder or rope to climb out are part of the work.</source>
-        <translation type="unfinished">Si la obra incluye una cerca por los cuatro lados, una puerta que se cierra sola y una escalera o soga para salir.</translation>
+        <translation>Si la obra incluye una cerca por los cuatro lados, una puerta que se cierra sola y una escalera o soga para salir.</translation>
     </message>
     <message>
         <source>Whether runoff from roof or ground passes a silt trap before it enters the tank.</source>
-        <translation type="unfinished">Si la escorrentía del techo o del terreno pasa por un desarenador antes de entrar al tanque.</translation>
+        <translation>Si la escorrentía del techo o del terreno pasa por un desarenador antes de entrar al tanque.</translation>
     </message>
     <message>
         <source>Name of the licensed engineer who answers for building although a finding says stop. Counts only with licence, reason and date, and is printed on the sheets.</source>
-        <translation type="unfinished">Nombre del ingeniero autorizado que responde por construir aunque una observación diga alto. Vale solo con licencia, motivo y fecha, y se imprime en las hojas.</translation>
+        <translation>Nombre del ingeniero autorizado que responde por construir aunque una observación diga alto. Vale solo con licencia, motivo y fecha, y se imprime en las hojas.</translation>
     </message>
     <message>
         <source>Number or register of the engineer&apos;s licence.</source>
-        <translation type="unfinished">Número o registro de la licencia del ingeniero.</translation>
+        <translation>Número o registro de la licencia del ingeniero.</translation>
     </message>
     <message>
         <source>What the engineer found and asks for, so that it may be built.</source>
-        <translation type="unfinished">Lo que el ingeniero encontró y lo que exige para que se pueda construir.</translation>
+        <translation>Lo que el ingeniero encontró y lo que exige para que se pueda construir.</translation>
     </message>
     <message>
         <source>Day on which the engineer decided.</source>
-        <translation type="unfinished">Día en que decidió el ingeniero.</translation>
+        <translation>Día en que decidió el ingeniero.</translation>
     </message>
     <message>
         <source>Fence, gate and ladder planned</source>
-        <translation type="unfinished">Cerca, puerta y escalera previstas</translation>
+        <translation>Cerca, puerta y escalera previstas</translation>
     </message>
     <message>
         <source>Silt trap planned</source>
-        <translation type="unfinished">Desarenador previsto</translation>
+        <translation>Desarenador previsto</translation>
     </message>
     <message>
         <source>Override: engineer</source>
-        <translation type="unfinished">Excepción: ingeniero</translation>
+        <translation>Excepción: ingeniero</translation>
     </message>
     <message>
         <source>Override: licence</source>
-        <translation type="unfinished">Excepción: licencia</translation>
+        <translation>Excepción: licencia</translation>
     </message>
     <message>
         <source>Override: reason</source>
-        <translation type="unfinished">Excepción: motivo</translation>
+        <translation>Excepción: motivo</translation>
     </message>
     <message>
         <source>Override: date</source>
-        <translation type="unfinished">Excepción: fecha</translation>
+        <translation>Excepción: fecha</translation>
     </message>
     <message>
         <source>holds fewer different points than a surface needs</source>
-        <translation type="unfinished">tiene menos puntos distintos de los que necesita una superficie</translation>
+        <translation>tiene menos puntos distintos de los que necesita una superficie</translation>
     </message>
     <message>
         <source>holds points that all lie on one line; survey some beside it</source>
-        <translation type="unfinished">tiene todos los puntos en una misma línea; mida algunos fuera de ella</translation>
+        <translation>tiene todos los puntos en una misma línea; mida algunos fuera de ella</translation>
     </message>
     <message>
         <source>repeats an earlier point and is left out</source>
-        <translation type="unfinished">repite un punto anterior y no se usa</translation>
+        <translation>repite un punto anterior y no se usa</translation>
     </message>
     <message>
         <source>stands far above or below the points around it; check its height</source>
-        <translation type="unfinished">está muy por encima o por debajo de los puntos que lo rodean; revise su altura</translation>
+        <translation>está muy por encima o por debajo de los puntos que lo rodean; revise su altura</translation>
     </message>
     <message>
         <source>lies far from all other points; check its place</source>
-        <translation type="unfinished">está lejos de todos los demás puntos; revise su lugar</translation>
+        <translation>está lejos de todos los demás puntos; revise su lugar</translation>
     </message>
     <message>
         <source>The soil is loose fill. Fill settles unevenly and cracks the lining: no floor or wall may stand on it. Choose a place in natural ground, or let a licensed engineer decide.</source>
-        <translation type="unfinished">El suelo es relleno suelto. El relleno se asienta disparejo y raja el revestimiento: ningún piso ni pared debe apoyarse en él. Elija un lugar en terreno natural, o deje que decida un ingeniero autorizado.</translation>
+        <translation>El suelo es relleno suelto. El relleno se asienta disparejo y raja el revestimiento: ningún piso ni pared debe apoyarse en él. Elija un lugar en terreno natural, o deje que decida un ingeniero autorizado.</translation>
     </message>
     <message>
         <source>The soil is soft and wet. It does not carry the lining and its cut does not stand. Choose a drier place, or let a licensed engineer decide.</source>
-        <translation type="unfinished">El suelo es blando y mojado. No sostiene el revestimiento y su corte no se tiene en pie. Elija un lugar más seco, o deje que decida un ingeniero autorizado.</translation>
+        <translation>El suelo es blando y mojado. No sostiene el revestimiento y su corte no se tiene en pie. Elija un lugar más seco, o deje que decida un ingeniero autorizado.</translation>
     </message>
     <message>
         <source>Part of the floor is rock. The lining cracks where rock and earth meet: bed it evenly on stones all over, and break no rock without someone trained for it.</source>
-        <translation type="unfinished">Parte del fondo es roca. El revestimiento se raja donde se juntan roca y tierra: asiéntelo parejo sobre piedras en todo el fondo, y no rompa roca sin alguien capacitado para eso.</translation>
+        <translation>Parte del fondo es roca. El revestimiento se raja donde se juntan roca y tierra: asiéntelo parejo sobre piedras en todo el fondo, y no rompa roca sin alguien capacitado para eso.</translation>
     </message>
     <message>
         <source>The soil holds %1 clay. From about %2 on, clay may swell when wet and crack the lining. Test it: dry a clod and see how far it shrinks.</source>
-        <translation type="unfinished">El suelo tiene %1 de arcilla. Desde cerca de %2, la arcilla puede hincharse al mojarse y rajar el revestimiento. Pruébela: seque un terrón y vea cuánto se encoge.</translation>
+        <translation>El suelo tiene %1 de arcilla. Desde cerca de %2, la arcilla puede hincharse al mojarse y rajar el revestimiento. Pruébela: seque un terrón y vea cuánto se encoge.</translation>
     </message>
     <message>
         <source>The pit is %1 deep and its walls lean back %2 for each unit of height; the published table asks for %3 in this soil. Slope the open cut back further, step it, or shore it. Local codes and licensed practice come first.</source>
-        <translation type="unfinished">La excavación tiene %1 de profundidad y sus paredes se inclinan hacia afuera %2 por cada unidad de altura; la tabla publicada pide %3 en este suelo. Incline más el corte abierto, hágalo en gradas o entíbelo. Las normas locales y el ejercicio profesional autorizado van primero.</translation>
+        <translation>La excavación tiene %1 de profundidad y sus paredes se inclinan hacia afuera %2 por cada unidad de altura; la tabla publicada pide %3 en este suelo. Incline más el corte abierto, hágalo en gradas o entíbelo. Las normas locales y el ejercicio profesional autorizado van primero.</translation>
     </message>
     <message>
         <source>The pit is %1 deep. In the weakest soil of this kind a cut with this batter is reckoned to stand to %2 only, with a safety of %3. Dig less deep, lean the walls back, shore them, or let a licensed engineer test the soil.</source>
-        <translation type="unfinished">La excavación tiene %1 de profundidad. En el suelo más débil de esta clase, según el cálculo, un corte con este talud se tiene en pie solo hasta %2, con una seguridad de %3. Cave menos hondo, incline más las paredes hacia afuera, entíbelas, o deje que un ingeniero autorizado ensaye el suelo.</translation>
+        <translation>La excavación tiene %1 de profundidad. En el suelo más débil de esta clase, según el cálculo, un corte con este talud se tiene en pie solo hasta %2, con una seguridad de %3. Cave menos hondo, incline más las paredes hacia afuera, entíbelas, o deje que un ingeniero autorizado ensaye el suelo.</translation>
     </message>
     <message>
         <source>The ground falls at %1. From %2 on look for cracks, springs, leaning trees and old slips before you choose the place.</source>
-        <translation type="unfinished">El terreno tiene una pendiente de %1. Desde %2, busque grietas, manantiales, árboles inclinados y deslizamientos viejos antes de elegir el lugar.</translation>
+        <translation>El terreno tiene una pendiente de %1. Desde %2, busque grietas, manantiales, árboles inclinados y deslizamientos viejos antes de elegir el lugar.</translation>
     </message>
     <message>
         <source>The ground falls at %1. From %2 on no tank is built without a licensed engineer: a leak can bring the slope down.</source>
-        <translation type="unfinished">El terreno tiene una pendiente de %1. Desde %2 no se construye ningún tanque sin un ingeniero autorizado: una fuga puede hacer que se derrumbe la ladera.</translation>
+        <translation>El terreno tiene una pendiente de %1. Desde %2 no se construye ningún tanque sin un ingeniero autorizado: una fuga puede hacer que se derrumbe la ladera.</translation>
     </message>
     <message>
         <source>Distance and drop of the nearest edge downhill are not known, and not known is not safe. Measure both.</source>
-        <translation type="unfinished">No se conocen la distancia ni la altura del filo más cercano ladera abajo, y lo que no se sabe no es seguro. Mida las dos.</translation>
+        <translation>No se conocen la distancia ni la altura del filo más cercano ladera abajo, y lo que no se sabe no es seguro. Mida las dos.</translation>
     </message>
     <message>
         <source>The edge downhill is %1 away. One rule (drop plus pit depth) asks for %2, another (a third of the drop, as for footings) for %3; they disagree here. Move the tank back if you can.</source>
-        <translation type="unfinished">El filo ladera abajo está a %1. Una regla (altura del filo más profundidad de la excavación) pide %2; otra (un tercio de la altura, como para cimientos) pide %3; aquí no coinciden. Aleje el tanque del filo si puede.</translation>
+        <translation>El filo ladera abajo está a %1. Una regla (altura del filo más profundidad de la excavación) pide %2; otra (un tercio de la altura, como para cimientos) pide %3; aquí no coinciden. Aleje el tanque del filo si puede.</translation>
     </message>
     <message>
         <source>The edge downhill is %1 away, nearer than both rules allow: %2 (drop plus pit depth) and %3 (a third of the drop, as for footings). Move the tank back, or let a licensed engineer decide.</source>
-        <translation type="unfinished">El filo ladera abajo está a %1, más cerca de lo que permiten las dos reglas: %2 (altura del filo más profundidad de la excavación) y %3 (un tercio de la altura, como para cimientos). Aleje el tanque del filo, o deje que decida un ingeniero autorizado.</translation>
+        <translation>El filo ladera abajo está a %1, más cerca de lo que permiten las dos reglas: %2 (altura del filo más profundidad de la excavación) y %3 (un tercio de la altura, como para cimientos). Aleje el tanque del filo, o deje que decida un ingeniero autorizado.</translation>
     </message>
     <message>
         <source>The depth of ground water is not known, and not known is not safe: it can lift an empty tank. Ask how high wells and springs stand in the rains.</source>
-        <translation type="unfinished">No se conoce la profundidad del agua subterránea, y lo que no se sabe no es seguro: puede levantar un tanque vacío. Pregunte hasta dónde suben los pozos y los manantiales en época de lluvias.</translation>
+        <translation>No se conoce la profundidad del agua subterránea, y lo que no se sabe no es seguro: puede levantar un tanque vacío. Pregunte hasta dónde suben los pozos y los manantiales en época de lluvias.</translation>
     </message>
     <message>
         <source>Never let the water sink below %1 above the floor then.</source>
-        <translation type="unfinished">Entonces nunca deje que el agua baje de %1 sobre el piso.</translation>
+        <translation>Entonces nunca deje que el agua baje de %1 sobre el piso.</translation>
     </message>
     <message>
         <source>Not even a full tank would hold it down.</source>
-        <translation type="unfinished">Ni siquiera el tanque lleno lo mantendría en su lugar.</translation>
+        <translation>Ni siquiera el tanque lleno lo mantendría en su lugar.</translation>
     </message>
     <message>
         <source>Ground water stands %1 over the underside of the floor and lifts the empty tank: its weight is %2 of the lift, %3 is wanted.</source>
-        <translation type="unfinished">El agua subterránea está %1 por encima de la cara inferior del piso y levanta el tanque vacío: el peso del tanque es %2 veces el empuje, y se piden %3.</translation>
+        <translation>El agua subterránea está %1 por encima de la cara inferior del piso y levanta el tanque vacío: el peso del tanque es %2 veces el empuje, y se piden %3.</translation>
     </message>
     <message>
         <source>Whether a house lies downhill is not known, and not known is not safe. Walk the way that escaping water would take.</source>
-        <translation type="unfinished">No se sabe si hay una casa ladera abajo, y lo que no se sabe no es seguro. Recorra a pie el camino que tomaría el agua si se escapa.</translation>
+        <translation>No se sabe si hay una casa ladera abajo, y lo que no se sabe no es seguro. Recorra a pie el camino que tomaría el agua si se escapa.</translation>
     </message>
     <message>
         <source>A house lies %1 downhill, within %2. Lead the overflow, and the way of the water if the tank breaks, past it, or choose another place.</source>
-        <translation type="unfinished">Hay una casa a %1 ladera abajo, a menos de %2. Haga que pasen lejos de ella el agua del rebosadero y la que saldría si se rompe el tanque, o elija otro lugar.</translation>
+        <translation>Hay una casa a %1 ladera abajo, a menos de %2. Haga que pasen lejos de ella el agua del rebosadero y la que saldría si se rompe el tanque, o elija otro lugar.</translation>
     </message>
     <message>
         <source>Small children live near and no fence is planned. A child drowns in silence and cannot climb a smooth wall: plan a fence on all four sides with a gate that shuts itself, and a ladder or rope to climb out.</source>
-        <translation type="unfinished">En los alrededores viven niños pequeños y no hay cerca prevista. Un niño se ahoga en silencio y no puede trepar una pared lisa: prevea una cerca por los cuatro lados con una puerta que se cierre sola, y una escalera o soga para salir.</translation>
+        <translation>En los alrededores viven niños pequeños y no hay cerca prevista. Un niño se ahoga en silencio y no puede trepar una pared lisa: prevea una cerca por los cuatro lados con una puerta que se cierre sola, y una escalera o soga para salir.</translation>
     </message>
     <message>
         <source>Whether small children live within 20 m is not known, and not known is not safe. Plan the fence, or ask.</source>
-        <translation type="unfinished">No se sabe si viven niños pequeños a menos de 20 m, y lo que no se sabe no es seguro. Prevea la cerca, o pregunte.</translation>
+        <translation>No se sabe si viven niños pequeños a menos de 20 m, y lo que no se sabe no es seguro. Prevea la cerca, o pregunte.</translation>
     </message>
     <message>
         <source>Runoff is led in and no silt trap is planned. Silt fills the tank and wears the lining: plan a trap and a way to let the first rain go.</source>
-        <translation type="unfinished">Entra escorrentía y no hay desarenador previsto. El lodo llena el tanque y desgasta el revestimiento: prevea un desarenador y una forma de botar las primeras aguas.</translation>
+        <translation>Entra escorrentía y no hay desarenador previsto. El lodo llena el tanque y desgasta el revestimiento: prevea un desarenador y una forma de botar las primeras aguas.</translation>
     </message>
     <message>
         <source>In %1 the mean lowest temperature is %2. Do not plaster or cure in frost, and ask locally whether ice has broken linings.</source>
-        <translation type="unfinished">En %1 el promedio de las temperaturas mínimas es %2. No ponga repello ni haga el curado cuando hiela, y pregunte en la zona si el hielo ha roto revestimientos.</translation>
+        <translation>En %1 el promedio de las temperaturas mínimas es %2. No ponga repello ni haga el curado cuando hiela, y pregunte en la zona si el hielo ha roto revestimientos.</translation>
     </message>
     <message>
         <source>Water is missing all year round; most often in %1.</source>
-        <translation type="unfinished">Falta agua todo el año; más a menudo en %1.</translation>
+        <translation>Falta agua todo el año; más a menudo en %1.</translation>
     </message>
     <message>
         <source>Full at the start of %1, when it is used up fastest, and with nothing more flowing in, the tank lasts %2.</source>
-        <translation type="unfinished">Lleno a comienzos de %1, cuando más rápido se gasta, y sin que entre más agua, el tanque dura %2.</translation>
+        <translation>Lleno a comienzos de %1, cuando más rápido se gasta, y sin que entre más agua, el tanque dura %2.</translation>
     </message>
     <message>
         <source>No tank of this depth and batter, up to %1, gives as many good years as are wanted.</source>
-        <translation type="unfinished">Ningún tanque de esta profundidad y este talud, de hasta %1, da tantos años buenos como se desean.</translation>
+        <translation>Ningún tanque de esta profundidad y este talud, de hasta %1, da tantos años buenos como se desean.</translation>
     </message>
     <message>
         <source>To give as many good years as are wanted, a tank of this depth has to hold about %1.</source>
-        <translation type="unfinished">Para dar tantos años buenos como se desean, un tanque de esta profundidad debe tener una cabida de unos %1.</translation>
+        <translation>Para dar tantos años buenos como se desean, un tanque de esta profundidad debe tener una cabida de unos %1.</translation>
     </message>
     <message>
         <source>No tank of this depth and batter, up to %1, would reach it: lead in more water, or need less.</source>
-        <translation type="unfinished">Ningún tanque de esta profundidad y este talud, de hasta %1, lo lograría: haga entrar más agua, o necesite menos.</translation>
+        <translation>Ningún tanque de esta profundidad y este talud, de hasta %1, lo lograría: haga entrar más agua, o necesite menos.</translation>
     </message>
     <message>
         <source>The yearly rain of the weather years made differs by %1; a spread of %2 is entered. Check the spread and the wet days, or have more years made.</source>
-        <translation type="unfinished">La lluvia anual de los años de clima generados varía %1; está anotada una variación de %2. Revise la variación y los días con lluvia, o haga generar más años.</translation>
+        <translation>La lluvia anual de los años de clima generados varía %1; está anotada una variación de %2. Revise la variación y los días con lluvia, o haga generar más años.</translation>
     </message>
     <message>
         <source>Weather years made from the monthly means: %1. Have at least %2 made to see how often the water runs short.</source>
-        <translation type="unfinished">Años de clima generados de los promedios mensuales: %1. Haga generar al menos %2 para ver cada cuánto falta agua.</translation>
+        <translation>Años de clima generados de los promedios mensuales: %1. Haga generar al menos %2 para ver cada cuánto falta agua.</translation>
     </message>
     <message>
         <source>Reference evapotranspiration of a mean year is %1 by Penman-Monteith and %2 by Hargreaves. Enter or check humidity, wind and sunshine, which only the first one uses.</source>
-        <translation type="unfinished">La evapotranspiración de referencia de un año promedio es %1 según Penman-Monteith y %2 según Hargreaves. Anote o revise la humedad, el viento y el sol, que solo usa la primera.</translation>
+        <translation>La evapotranspiración de referencia de un año promedio es %1 según Penman-Monteith y %2 según Hargreaves. Anote o revise la humedad, el viento y el sol, que solo usa la primera.</translation>
     </message>
     <message>
         <source>Mean daily lowest</source>
-        <translation type="unfinished">Mínima diaria media</translation>
+        <translation>Mínima diaria media</translation>
     </message>
     <message>
         <source>Mean daily highest</source>
-        <translation type="unfinished">Máxima diaria media</translation>
+        <translation>Máxima diaria media</translation>
     </message>
     <message>
         <source>The record holds no whole year without gaps, counted from its wettest month. Add days, or have gaps filled in.</source>
-        <translation type="unfinished">El registro no tiene ningún año completo sin vacíos, contado desde su mes más lluvioso. Agregue días, o haga completar los vacíos.</translation>
+        <translation>El registro no tiene ningún año completo sin vacíos, contado desde su mes más lluvioso. Agregue días, o haga completar los vacíos.</translation>
     </message>
     <message>
         <source>Reckoned with: %1.</source>
-        <translation type="unfinished">Se calcula con: %1.</translation>
+        <translation>Se calcula con: %1.</translation>
     </message>
     <message>
         <source>tank in natural ground</source>
-        <translation type="unfinished">tanque en terreno natural</translation>
+        <translation>tanque en terreno natural</translation>
     </message>
     <message>
         <source>cut and fill balanced</source>
-        <translation type="unfinished">corte y relleno compensados</translation>
+        <translation>corte y relleno compensados</translation>
     </message>
     <message>
         <source>open end of the pipe</source>
-        <translation type="unfinished">extremo abierto de la tubería</translation>
+        <translation>extremo abierto de la tubería</translation>
     </message>
     <message>
         <source>tap</source>
-        <translation type="unfinished">llave</translation>
+        <translation>llave</translation>
     </message>
     <message>
         <source>low-head drip kit</source>
-        <translation type="unfinished">equipo de goteo de baja presión</translation>
+        <translation>equipo de goteo de baja presión</translation>
     </message>
     <message>
         <source>drip lines at full pressure</source>
-        <translation type="unfinished">cintas de goteo a presión completa</translation>
+        <translation>cintas de goteo a presión completa</translation>
     </message>
     <message>
         <source>micro-sprinkler</source>
-        <translation type="unfinished">microaspersor</translation>
+        <translation>microaspersor</translation>
     </message>
     <message>
         <source>notch in the rim</source>
-        <translation type="unfinished">muesca en el borde</translation>
+        <translation>muesca en el borde</translation>
     </message>
     <message>
         <source>pipe</source>
-        <translation type="unfinished">tubo</translation>
+        <translation>tubo</translation>
     </message>
     <message>
         <source>bare soil</source>
-        <translation type="unfinished">suelo desnudo</translation>
+        <translation>suelo desnudo</translation>
     </message>
     <message>
         <source>grass</source>
-        <translation type="unfinished">pasto</translation>
+        <translation>pasto</translation>
     </message>
     <message>
         <source>stone pitching</source>
-        <translation type="unfinished">empedrado</translation>
+        <translation>empedrado</translation>
     </message>
     <message>
         <source>plaster</source>
-        <translation type="unfinished">repello</translation>
+        <translation>repello</translation>
     </message>
     <message>
         <source>the line from the source</source>
-        <translation type="unfinished">la tubería de la fuente</translation>
+        <translation>la tubería de la fuente</translation>
     </message>
     <message>
         <source>the line to the field</source>
-        <translation type="unfinished">la tubería al campo</translation>
+        <translation>la tubería al campo</translation>
     </message>
     <message>
         <source>Water does not flow as it should through %1: %2.</source>
-        <translation type="unfinished">El agua no corre como debe por %1: %2.</translation>
+        <translation>El agua no corre como debe por %1: %2.</translation>
     </message>
     <message>
         <source>With the outlet shut, the water in %1 presses with %2; the pipe bears %3. Take a stronger class, or let the water fall into an open tank on the way, which breaks the pressure.</source>
-        <translation type="unfinished">Con la salida cerrada, el agua en %1 presiona con %2; el tubo aguanta %3. Tome una clase más fuerte, o haga caer el agua en el camino a un tanque abierto, que corta la presión.</translation>
+        <translation>Con la salida cerrada, el agua en %1 presiona con %2; el tubo aguanta %3. Tome una clase más fuerte, o haga caer el agua en el camino a un tanque abierto, que corta la presión.</translation>
     </message>
     <message>
         <source>In %1, at %2 along it, the pressure head would sink to %3; under %4 the column of water parts and the flow reckoned does not come about. Lay the pipe lower there, or throttle it at its end.</source>
-        <translation type="unfinished">En %1, a %2 de recorrido, la carga de presión bajaría a %3; por debajo de %4 la columna de agua se corta y no se da el caudal calculado. Ponga allí la tubería más baja, o reduzca el paso en su extremo.</translation>
+        <translation>En %1, a %2 de recorrido, la carga de presión bajaría a %3; por debajo de %4 la columna de agua se corta y no se da el caudal calculado. Ponga allí la tubería más baja, o reduzca el paso en su extremo.</translation>
     </message>
     <message>
         <source>From %2 to %3 along %1 the pipe lies above the line of heads and sucks, down to %4 of pressure head: air gathers, and a leak draws in dirt. Lay it lower there, or throttle the line at its end.</source>
-        <translation type="unfinished">De %2 a %3 a lo largo de %1, el tubo queda por encima de la línea de carga y succiona, hasta %4 de carga de presión: se junta aire, y por una fuga entra suciedad. Póngalo allí más bajo, o reduzca el paso en el extremo de la tubería.</translation>
+        <translation>De %2 a %3 a lo largo de %1, el tubo queda por encima de la línea de carga y succiona, hasta %4 de carga de presión: se junta aire, y por una fuga entra suciedad. Póngalo allí más bajo, o reduzca el paso en el extremo de la tubería.</translation>
     </message>
     <message>
         <source>Air behind the high points of %1, the first at %2 along it, can hold back %3 of head; there are only %4 to drive the water, so it may not start to flow. Lay the pipe with a steady fall, or put an air valve on each high point.</source>
-        <translation type="unfinished">El aire detrás de los puntos altos de %1, el primero a %2 de recorrido, puede detener %3 de carga; solo hay %4 para mover el agua, así que puede que no empiece a correr. Ponga la tubería con bajada continua, o una válvula de aire en cada punto alto.</translation>
+        <translation>El aire detrás de los puntos altos de %1, el primero a %2 de recorrido, puede detener %3 de carga; solo hay %4 para mover el agua, así que puede que no empiece a correr. Ponga la tubería con bajada continua, o una válvula de aire en cada punto alto.</translation>
     </message>
     <message>
         <source>No pipe of the table brings that much and bears the pressure: find more fall, or break the pressure on the way.</source>
-        <translation type="unfinished">Ningún tubo de la tabla trae tanto y aguanta la presión: busque más caída, o corte la presión en el camino.</translation>
+        <translation>Ningún tubo de la tabla trae tanto y aguanta la presión: busque más caída, o corte la presión en el camino.</translation>
     </message>
     <message>
         <source>A pipe of %1 outside diameter would bring it.</source>
-        <translation type="unfinished">Lo traería un tubo de %1 de diámetro exterior.</translation>
+        <translation>Lo traería un tubo de %1 de diámetro exterior.</translation>
     </message>
     <message>
         <source>A pipe of %1 outside diameter, class %2, would bring it.</source>
-        <translation type="unfinished">Lo traería un tubo de %1 de diámetro exterior, clase %2.</translation>
+        <translation>Lo traería un tubo de %1 de diámetro exterior, clase %2.</translation>
     </message>
     <message>
         <source>Only %2 come through %1; %3 are wanted.</source>
-        <translation type="unfinished">Solo pasan %2 por %1; se quieren %3.</translation>
+        <translation>Solo pasan %2 por %1; se quieren %3.</translation>
     </message>
     <message>
         <source>The pipe to the field goes through the lining. A tank of plaster leaks first where a pipe passes it, and the leak soaks the ground below. A siphon over the rim needs no hole.</source>
-        <translation type="unfinished">La tubería al campo atraviesa el revestimiento. Un tanque de repello pierde agua primero donde lo atraviesa un tubo, y la fuga empapa el terreno de abajo. Un sifón sobre el borde no necesita hueco.</translation>
+        <translation>La tubería al campo atraviesa el revestimiento. Un tanque de repello pierde agua primero donde lo atraviesa un tubo, y la fuga empapa el terreno de abajo. Un sifón sobre el borde no necesita hueco.</translation>
     </message>
     <message>
         <source>The top of the siphon lies %1 above the water; at this height above the sea it can be %2 at most. Lay the top nearer to the rim, or let the water sink less deep.</source>
-        <translation type="unfinished">La parte alta del sifón está %1 sobre el agua; a esta altura sobre el mar puede estar a lo más %2. Ponga la parte alta más cerca del borde, o deje bajar menos el agua.</translation>
+        <translation>La parte alta del sifón está %1 sobre el agua; a esta altura sobre el mar puede estar a lo más %2. Ponga la parte alta más cerca del borde, o deje bajar menos el agua.</translation>
     </message>
     <message>
         <source>The siphon breaks: its top lies %1 above the water, and the pipe sucks too hard there. Lay the top lower.</source>
-        <translation type="unfinished">El sifón se corta: su parte alta está %1 sobre el agua, y allí el tubo succiona demasiado. Ponga la parte alta más baja.</translation>
+        <translation>El sifón se corta: su parte alta está %1 sobre el agua, y allí el tubo succiona demasiado. Ponga la parte alta más baja.</translation>
     </message>
     <message>
         <source>Wide open, the siphon breaks: its top lies %1 above the water, and the pipe sucks too hard there. Put a valve at its lower end and open it to %2 at most, or lay the top lower.</source>
-        <translation type="unfinished">Abierto del todo, el sifón se corta: su parte alta está %1 sobre el agua, y allí el tubo succiona demasiado. Ponga una válvula en su extremo de abajo y ábrala a lo más hasta %2, o ponga la parte alta más baja.</translation>
+        <translation>Abierto del todo, el sifón se corta: su parte alta está %1 sobre el agua, y allí el tubo succiona demasiado. Ponga una válvula en su extremo de abajo y ábrala a lo más hasta %2, o ponga la parte alta más baja.</translation>
     </message>
     <message>
         <source>Water runs through the siphon at %1; under %2 it does not carry air down, which gathers at the top and stops it in time. Take a narrower pipe, or put a plug at the top to fill it anew.</source>
-        <translation type="unfinished">El agua corre por el sifón a %1; por debajo de %2 no arrastra el aire hacia abajo, y este se junta en la parte alta y con el tiempo la detiene. Tome un tubo más angosto, o ponga en la parte alta un tapón para llenarlo de nuevo.</translation>
+        <translation>El agua corre por el sifón a %1; por debajo de %2 no arrastra el aire hacia abajo, y este se junta en la parte alta y con el tiempo la detiene. Tome un tubo más angosto, o ponga en la parte alta un tapón para llenarlo de nuevo.</translation>
     </message>
     <message>
         <source>The outlet chosen (%1) wants a head of %2. Left are %3 with the tank full and %4 when it is nearly empty: %5. Lay the end of the line lower, take a wider pipe, or choose an outlet that needs less.</source>
-        <translation type="unfinished">La salida elegida (%1) necesita una carga de %2. Quedan %3 con el tanque lleno y %4 cuando está casi vacío: %5. Ponga más bajo el extremo de la tubería, tome un tubo más ancho, o elija una salida que necesite menos.</translation>
+        <translation>La salida elegida (%1) necesita una carga de %2. Quedan %3 con el tanque lleno y %4 cuando está casi vacío: %5. Ponga más bajo el extremo de la tubería, tome un tubo más ancho, o elija una salida que necesite menos.</translation>
     </message>
     <message>
         <source>How hard it rains here at worst is not known; the overflow is reckoned for %1. Ask the weather station for the heaviest rain of ten minutes or a quarter of an hour.</source>
-        <translation type="unfinished">No se sabe qué tan fuerte llueve aquí en el peor caso; el rebosadero se calcula para %1. Pregunte en la estación meteorológica por la lluvia más fuerte de diez minutos o un cuarto de hora.</translation>
+        <translation>No se sabe qué tan fuerte llueve aquí en el peor caso; el rebosadero se calcula para %1. Pregunte en la estación meteorológica por la lluvia más fuerte de diez minutos o un cuarto de hora.</translation>
     </message>
     <message>
         <source>A notch %1 wide would leave it.</source>
-        <translation type="unfinished">Con una muesca de %1 de ancho quedaría.</translation>
+        <translation>Con una muesca de %1 de ancho quedaría.</translation>
     </message>
     <message>
         <source>An overflow pipe of %1 inside diameter would leave it.</source>
-        <translation type="unfinished">Con un tubo de rebosadero de %1 de diámetro interior quedaría.</translation>
+        <translation>Con un tubo de rebosadero de %1 de diámetro interior quedaría.</translation>
     </message>
     <message>
         <source>Give more freeboard, or lead less water in during a storm.</source>
-        <translation type="unfinished">Dé más borde libre, o haga llegar menos agua durante un aguacero.</translation>
+        <translation>Dé más borde libre, o haga llegar menos agua durante un aguacero.</translation>
     </message>
     <message>
         <source>If leaves block the overflow, water runs over the rim anywhere, up to %1 deep, and nobody knows where it goes. Lay a part of the rim lower, on the side where it does no harm.</source>
-        <translation type="unfinished">Si las hojas tapan el rebosadero, el agua pasa por encima del borde en cualquier parte, hasta %1 de hondo, y nadie sabe adónde va. Haga más baja una parte del borde, en el lado donde no hace daño.</translation>
+        <translation>Si las hojas tapan el rebosadero, el agua pasa por encima del borde en cualquier parte, hasta %1 de hondo, y nadie sabe adónde va. Haga más baja una parte del borde, en el lado donde no hace daño.</translation>
     </message>
     <message>
         <source>In a storm the water in the spill path would stand %1 deep; the channel is %2 deep. Dig it deeper or wider.</source>
-        <translation type="unfinished">En un aguacero el agua en el camino de desagüe tendría %1 de hondo; el canal tiene %2 de hondo. Cávelo más hondo o más ancho.</translation>
+        <translation>En un aguacero el agua en el camino de desagüe tendría %1 de hondo; el canal tiene %2 de hondo. Cávelo más hondo o más ancho.</translation>
     </message>
     <message>
         <source>In a storm the water runs down the spill path at %1 and may dig itself in: %2 bears about %3. Make the path wider or flatter, or pave it with stones.</source>
-        <translation type="unfinished">En un aguacero el agua baja por el camino de desagüe a %1 y puede socavarlo: el fondo (%2) aguanta cerca de %3. Haga el camino más ancho o menos inclinado, o empiédrelo.</translation>
+        <translation>En un aguacero el agua baja por el camino de desagüe a %1 y puede socavarlo: el fondo (%2) aguanta cerca de %3. Haga el camino más ancho o menos inclinado, o empiédrelo.</translation>
     </message>
     <message>
         <source>Make it deeper, longer or wider, or lead less water through it.</source>
-        <translation type="unfinished">Hágalo más hondo, más largo o más ancho, o haga pasar menos agua por él.</translation>
+        <translation>Hágalo más hondo, más largo o más ancho, o haga pasar menos agua por él.</translation>
     </message>
     <message>
         <source>A trap %1 long and %2 wide inside would hold them.</source>
-        <translation type="unfinished">Un desarenador de %1 de largo y %2 de ancho por dentro los retendría.</translation>
+        <translation>Un desarenador de %1 de largo y %2 de ancho por dentro los retendría.</translation>
     </message>
     <message>
         <source>The silt trap holds grains down to %1 back; it should hold those of %2 too.</source>
-        <translation type="unfinished">El desarenador retiene granos hasta de %1; debería retener también los de %2.</translation>
+        <translation>El desarenador retiene granos hasta de %1; debería retener también los de %2.</translation>
     </message>
     <message>
         <source>The tank leaks %1, about %2. Look for cracks and for wet ground below it, and test again in some weeks.</source>
-        <translation type="unfinished">El tanque pierde %1, cerca de %2. Busque grietas y terreno mojado más abajo, y repita la prueba en algunas semanas.</translation>
+        <translation>El tanque pierde %1, cerca de %2. Busque grietas y terreno mojado más abajo, y repita la prueba en algunas semanas.</translation>
     </message>
     <message>
         <source>The tank leaks %1, about %2.</source>
-        <translation type="unfinished">El tanque pierde %1, cerca de %2.</translation>
+        <translation>El tanque pierde %1, cerca de %2.</translation>
     </message>
     <message>
         <source>That can soften the ground below it: let no more water in, empty it and mend it.</source>
-        <translation type="unfinished">Eso puede ablandar el terreno de abajo: no deje entrar más agua, vacíelo y repárelo.</translation>
+        <translation>Eso puede ablandar el terreno de abajo: no deje entrar más agua, vacíelo y repárelo.</translation>
     </message>
     <message>
         <source>Let the water sink until it stops: the leak is at that height. Mend the cracks there.</source>
-        <translation type="unfinished">Deje bajar el agua hasta que se detenga: la fuga está a esa altura. Repare allí las grietas.</translation>
+        <translation>Deje bajar el agua hasta que se detenga: la fuga está a esa altura. Repare allí las grietas.</translation>
     </message>
     <message>
         <source>Against the bucket the tank gained %1, more than the readings&apos; error of %2: water ran in, or a reading is wrong. Shut all inlets and test again in dry weather.</source>
-        <translation type="unfinished">Comparado con el balde, el tanque ganó %1, más que el error de las mediciones de %2: entró agua, o una medición está mal. Cierre todas las entradas y repita la prueba con tiempo seco.</translation>
+        <translation>Comparado con el balde, el tanque ganó %1, más que el error de las mediciones de %2: entró agua, o una medición está mal. Cierre todas las entradas y repita la prueba con tiempo seco.</translation>
     </message>
     <message>
         <source>The leak test shows %1, no more than the readings&apos; error of %2, so it tells nothing. Let it run longer.</source>
-        <translation type="unfinished">La prueba de fuga muestra %1, no más que el error de las mediciones de %2, así que no dice nada. Déjela más tiempo.</translation>
+        <translation>La prueba de fuga muestra %1, no más que el error de las mediciones de %2, así que no dice nada. Déjela más tiempo.</translation>
     </message>
     <message>
         <source>Of the water in the line, by thermometer; cold water flows a little slower, and over 20 °C plastic pipe bears less.</source>
-        <translation type="unfinished">Del agua en la tubería, con termómetro; el agua fría corre un poco más despacio, y por encima de 20 °C el tubo de plástico aguanta menos.</translation>
+        <translation>Del agua en la tubería, con termómetro; el agua fría corre un poco más despacio, y por encima de 20 °C el tubo de plástico aguanta menos.</translation>
     </message>
     <message>
         <source>Level distance along the pipe&apos;s way from its inlet at the source to this point; measure with a tape held level.</source>
-        <translation type="unfinished">Distancia a nivel a lo largo del recorrido de la tubería, desde su entrada en la fuente hasta este punto; mida con una cinta a nivel.</translation>
+        <translation>Distancia a nivel a lo largo del recorrido de la tubería, desde su entrada en la fuente hasta este punto; mida con una cinta a nivel.</translation>
     </message>
     <message>
         <source>Height of the pipe at this point over the rim of the tank, by water level tube; a point lower than the rim is negative.</source>
-        <translation type="unfinished">Altura de la tubería en este punto sobre el borde del tanque, con manguera de nivel; un punto más bajo que el borde es negativo.</translation>
+        <translation>Altura de la tubería en este punto sobre el borde del tanque, con manguera de nivel; un punto más bajo que el borde es negativo.</translation>
     </message>
     <message>
         <source>Depth of water over the middle of the pipe&apos;s inlet at the source when it is lowest.</source>
-        <translation type="unfinished">Profundidad del agua sobre el centro de la entrada de la tubería en la fuente, cuando está más baja.</translation>
+        <translation>Profundidad del agua sobre el centro de la entrada de la tubería en la fuente, cuando está más baja.</translation>
     </message>
     <message>
         <source>What the line shall bring, at most what the source gives. Leave empty if anything will do.</source>
-        <translation type="unfinished">Lo que debe traer la tubería, a lo más lo que da la fuente. Deje vacío si cualquier cantidad sirve.</translation>
+        <translation>Lo que debe traer la tubería, a lo más lo que da la fuente. Deje vacío si cualquier cantidad sirve.</translation>
     </message>
     <message>
         <source>Strength of the polyethylene, printed along the pipe from the source.</source>
-        <translation type="unfinished">Resistencia del polietileno, impresa a lo largo del tubo de la fuente.</translation>
+        <translation>Resistencia del polietileno, impresa a lo largo del tubo de la fuente.</translation>
     </message>
     <message>
         <source>What the shop calls the size of the pipe from the source; it is printed along it.</source>
-        <translation type="unfinished">Cómo llama la tienda al tamaño del tubo de la fuente; está impreso a lo largo de él.</translation>
+        <translation>Cómo llama la tienda al tamaño del tubo de la fuente; está impreso a lo largo de él.</translation>
     </message>
     <message>
         <source>Pressure that the pipe from the source is made for, printed on it as PN.</source>
-        <translation type="unfinished">Presión para la que está hecho el tubo de la fuente, impresa en él como PN.</translation>
+        <translation>Presión para la que está hecho el tubo de la fuente, impresa en él como PN.</translation>
     </message>
     <message>
         <source>Inside diameter of the pipe from the source, measured at a clean cut. Leave empty to take it from the table of pipes.</source>
-        <translation type="unfinished">Diámetro interior del tubo de la fuente, medido en un corte limpio. Deje vacío para tomarlo de la tabla de tubos.</translation>
+        <translation>Diámetro interior del tubo de la fuente, medido en un corte limpio. Deje vacío para tomarlo de la tabla de tubos.</translation>
     </message>
     <message>
         <source>Sharp bends with a fitting between source and tank; the pipe&apos;s own wide curves do not count.</source>
-        <translation type="unfinished">Codos cerrados con accesorio entre la fuente y el tanque; las curvas amplias del tubo mismo no cuentan.</translation>
+        <translation>Codos cerrados con accesorio entre la fuente y el tanque; las curvas amplias del tubo mismo no cuentan.</translation>
     </message>
     <message>
         <source>Valves between source and tank, reckoned wide open.</source>
-        <translation type="unfinished">Válvulas entre la fuente y el tanque, calculadas como abiertas del todo.</translation>
+        <translation>Válvulas entre la fuente y el tanque, calculadas como abiertas del todo.</translation>
     </message>
     <message>
         <source>Level distance along the pipe&apos;s way from where it leaves the tank to this point; measure with a tape held level.</source>
-        <translation type="unfinished">Distancia a nivel por el recorrido del tubo, de donde sale del tanque a este punto; mida con una cinta sostenida a nivel.</translation>
+        <translation>Distancia a nivel por el recorrido del tubo, de donde sale del tanque a este punto; mida con una cinta sostenida a nivel.</translation>
     </message>
     <message>
         <source>Height of the field pipe at this point over the rim of the tank, by water level tube; most points lie lower and are negative.</source>
-        <translation type="unfinished">Altura del tubo al campo en este punto sobre el borde del tanque, con la manguera de nivel; la mayoría de los puntos queda más abajo y es negativa.</translation>
+        <translation>Altura del tubo al campo en este punto sobre el borde del tanque, con la manguera de nivel; la mayoría de los puntos queda más abajo y es negativa.</translation>
     </message>
     <message>
         <source>Whether the pipe climbs over the rim and works as a siphon; else it goes through the lining, where tanks leak first.</source>
-        <translation type="unfinished">Si el tubo sube por encima del borde y trabaja como sifón; si no, atraviesa el revestimiento, donde los tanques pierden agua primero.</translation>
+        <translation>Si el tubo sube por encima del borde y trabaja como sifón; si no, atraviesa el revestimiento, donde los tanques pierden agua primero.</translation>
     </message>
     <message>
         <source>Height of the middle of the pipe over the rim where it is highest; the lower, the better it runs.</source>
-        <translation type="unfinished">Altura del centro del tubo sobre el borde donde es más alto; cuanto más bajo, mejor corre.</translation>
+        <translation>Altura del centro del tubo sobre el borde donde es más alto; cuanto más bajo, mejor corre.</translation>
     </message>
     <message>
         <source>What stands at the end of the line; each kind needs its own head of water.</source>
-        <translation type="unfinished">Lo que está al final de la tubería; cada clase necesita su propia carga de agua.</translation>
+        <translation>Lo que está al final de la tubería; cada clase necesita su propia carga de agua.</translation>
     </message>
     <message>
         <source>How many of them run at the same time.</source>
-        <translation type="unfinished">Cuántas de ellas corren al mismo tiempo.</translation>
+        <translation>Cuántas de ellas corren al mismo tiempo.</translation>
     </message>
     <message>
         <source>Strength of the polyethylene, printed along the pipe to the field.</source>
-        <translation type="unfinished">Resistencia del polietileno, impresa a lo largo del tubo al campo.</translation>
+        <translation>Resistencia del polietileno, impresa a lo largo del tubo al campo.</translation>
     </message>
     <message>
         <source>What the shop calls the size of the pipe to the field; it is printed along it.</source>
-        <translation type="unfinished">El nombre que da la tienda al tamaño del tubo al campo; está impreso en él.</translation>
+        <translation>El nombre que da la tienda al tamaño del tubo al campo; está impreso en él.</translation>
     </message>
     <message>
         <source>Pressure that the pipe to the field is made for, printed on it as PN.</source>
-        <translation type="unfinished">Presión para la que está hecho el tubo al campo, impresa en él como PN.</translation>
+        <translation>Presión para la que está hecho el tubo al campo, impresa en él como PN.</translation>
     </message>
     <message>
         <source>Inside diameter of the pipe to the field, measured at a clean cut. Leave empty to take it from the table of pipes.</source>
-        <translation type="unfinished">Diámetro interior del tubo al campo, medido en un corte limpio. Deje vacío para tomarlo de la tabla de tubos.</translation>
+        <translation>Diámetro interior del tubo al campo, medido en un corte limpio. Deje vacío para tomarlo de la tabla de tubos.</translation>
     </message>
     <message>
         <source>Sharp bends with a fitting between tank and field, those at the rim counted; the pipe&apos;s own wide curves do not count.</source>
-        <translation type="unfinished">Dobleces cerrados con accesorio entre el tanque y el campo, contando los del borde; las curvas amplias del propio tubo no cuentan.</translation>
+        <translation>Dobleces cerrados con accesorio entre el tanque y el campo, contando los del borde; las curvas amplias del propio tubo no cuentan.</translation>
     </message>
     <message>
         <source>Valves between tank and field, reckoned wide open.</source>
-        <translation type="unfinished">Válvulas entre el tanque y el campo, calculadas totalmente abiertas.</translation>
+        <translation>Válvulas entre el tanque y el campo, calculadas totalmente abiertas.</translation>
     </message>
     <message>
         <source>Where spare water leaves: a notch in the rim, or a pipe below it.</source>
-        <translation type="unfinished">Por dónde sale el agua sobrante: una muesca en el borde, o un tubo debajo de él.</translation>
+        <translation>Por dónde sale el agua sobrante: una muesca en el borde, o un tubo debajo de él.</translation>
     </message>
     <message>
         <source>Clear width of the notch along the rim; its sill lies at the overflow level.</source>
-        <translation type="unfinished">Ancho interior de la muesca a lo largo del borde; su umbral queda al nivel del rebosadero.</translation>
+        <translation>Ancho interior de la muesca a lo largo del borde; su umbral queda al nivel del rebosadero.</translation>
     </message>
     <message>
         <source>Inside diameter of the overflow pipe; its inside bottom lies at the overflow level.</source>
-        <translation type="unfinished">Diámetro interior del tubo del rebosadero; su fondo por dentro queda al nivel del rebosadero.</translation>
+        <translation>Diámetro interior del tubo del rebosadero; su fondo por dentro queda al nivel del rebosadero.</translation>
     </message>
     <message>
         <source>From its inlet in the tank to where it ends over the spill path.</source>
-        <translation type="unfinished">De su entrada en el tanque a donde termina sobre el canal de desagüe.</translation>
+        <translation>De su entrada en el tanque a donde termina sobre el canal de desagüe.</translation>
     </message>
     <message>
         <source>How much lower the end of the overflow pipe lies than its inlet.</source>
-        <translation type="unfinished">Cuánto más abajo queda el extremo del tubo del rebosadero que su entrada.</translation>
+        <translation>Cuánto más abajo queda el extremo del tubo del rebosadero que su entrada.</translation>
     </message>
     <message>
         <source>Heaviest rain that falls here in some minutes, counted for an hour; ask the weather station. Leave empty if not known.</source>
-        <translation type="unfinished">Lluvia más fuerte que cae aquí en unos minutos, contada por hora; pregunte en la estación meteorológica. Deje vacío si no se sabe.</translation>
+        <translation>Lluvia más fuerte que cae aquí en unos minutos, contada por hora; pregunte en la estación meteorológica. Deje vacío si no se sabe.</translation>
     </message>
     <message>
         <source>Length of rim laid a little lower, so that water leaves there and nowhere else when the overflow is blocked; 0 for none.</source>
-        <translation type="unfinished">Largo de borde puesto un poco más bajo, para que el agua salga por ahí y por ninguna otra parte cuando el rebosadero se tapa; 0 si no hay.</translation>
+        <translation>Largo de borde puesto un poco más bajo, para que el agua salga por ahí y por ninguna otra parte cuando el rebosadero se tapa; 0 si no hay.</translation>
     </message>
     <message>
         <source>How much lower this part of the rim is laid; check it with water in a clear tube.</source>
-        <translation type="unfinished">Cuánto más baja se hace esta parte del borde; revíselo con agua en un tubo transparente.</translation>
+        <translation>Cuánto más baja se hace esta parte del borde; revíselo con agua en un tubo transparente.</translation>
     </message>
     <message>
         <source>Width of the bed of the channel that leads spare water away from the tank.</source>
-        <translation type="unfinished">Ancho del fondo del canal que aleja del tanque el agua sobrante.</translation>
+        <translation>Ancho del fondo del canal que aleja del tanque el agua sobrante.</translation>
     </message>
     <message>
         <source>Depth of this channel from its edge down to its bed.</source>
-        <translation type="unfinished">Profundidad de este canal, de su orilla a su fondo.</translation>
+        <translation>Profundidad de este canal, de su orilla a su fondo.</translation>
     </message>
     <message>
         <source>How far each side of the channel leans outward for each unit of height; 0 is upright.</source>
-        <translation type="unfinished">Cuánto se inclina hacia afuera cada lado del canal por cada unidad de altura; 0 es a plomo.</translation>
+        <translation>Cuánto se inclina hacia afuera cada lado del canal por cada unidad de altura; 0 es a plomo.</translation>
     </message>
     <message>
         <source>Drop of the bed over 100 of length where it is steepest; measure it with a water level tube.</source>
-        <translation type="unfinished">Caída del fondo por cada 100 de largo donde es más empinado; mídala con una manguera de nivel.</translation>
+        <translation>Caída del fondo por cada 100 de largo donde es más empinado; mídala con una manguera de nivel.</translation>
     </message>
     <message>
         <source>What the water of the spill path runs over.</source>
-        <translation type="unfinished">Sobre qué corre el agua del canal de desagüe.</translation>
+        <translation>Sobre qué corre el agua del canal de desagüe.</translation>
     </message>
     <message>
         <source>The trap is made long enough for this grain to sink; 0.1 mm is fine sand that can just be felt between the fingers.</source>
-        <translation type="unfinished">El desarenador se hace tan largo que este grano alcanza a hundirse; 0.1 mm es arena fina que apenas se siente entre los dedos.</translation>
+        <translation>El desarenador se hace tan largo que este grano alcanza a hundirse; 0.1 mm es arena fina que apenas se siente entre los dedos.</translation>
     </message>
     <message>
         <source>Most water that passes the trap at a time. Leave empty to take what source line and storm bring.</source>
-        <translation type="unfinished">La mayor cantidad de agua que pasa por el desarenador a la vez. Deje vacío para tomar lo que traen la tubería de la fuente y el aguacero.</translation>
+        <translation>La mayor cantidad de agua que pasa por el desarenador a la vez. Deje vacío para tomar lo que traen la tubería de la fuente y el aguacero.</translation>
     </message>
     <message>
         <source>Dry weight of what settles overnight from muddy water as it comes in; let a full bucket stand, dry the mud and weigh it.</source>
-        <translation type="unfinished">Peso seco de lo que se asienta en una noche del agua con lodo, tal como entra; deje reposar un balde lleno, seque el lodo y péselo.</translation>
+        <translation>Peso seco de lo que se asienta en una noche del agua con lodo, tal como entra; deje reposar un balde lleno, seque el lodo y péselo.</translation>
     </message>
     <message>
         <source>Time in the wet season after which someone empties the trap.</source>
-        <translation type="unfinished">Tiempo en la época de lluvias después del cual alguien vacía el desarenador.</translation>
+        <translation>Tiempo en la época de lluvias después del cual alguien vacía el desarenador.</translation>
     </message>
     <message>
         <source>Inside length, along the water, of a trap that stands or is planned by eye. Leave empty if there is none.</source>
-        <translation type="unfinished">Largo por dentro, en el sentido del agua, de un desarenador que ya existe o se planea al ojo. Deje vacío si no hay.</translation>
+        <translation>Largo por dentro, en el sentido del agua, de un desarenador que ya existe o se planea al ojo. Deje vacío si no hay.</translation>
     </message>
     <message>
         <source>Inside width, across the water, of that trap. Leave empty if there is none.</source>
-        <translation type="unfinished">Ancho por dentro, atravesado al agua, de ese desarenador. Deje vacío si no hay.</translation>
+        <translation>Ancho por dentro, atravesado al agua, de ese desarenador. Deje vacío si no hay.</translation>
     </message>
     <message>
         <source>Water over the mud in that trap just before it is cleaned. Leave empty if there is none.</source>
-        <translation type="unfinished">Agua sobre el lodo en ese desarenador justo antes de limpiarlo. Deje vacío si no hay.</translation>
+        <translation>Agua sobre el lodo en ese desarenador justo antes de limpiarlo. Deje vacío si no hay.</translation>
     </message>
     <message>
         <source>Water over the finished floor while the test runs. Leave empty if the tank is full.</source>
-        <translation type="unfinished">Agua sobre el piso terminado mientras dura la prueba. Deje vacío si el tanque está lleno.</translation>
+        <translation>Agua sobre el piso terminado mientras dura la prueba. Deje vacío si el tanque está lleno.</translation>
     </message>
     <message>
         <source>How far the water in the tank sank between the two readings, on a scale fixed to the wall; nothing may flow in or out.</source>
-        <translation type="unfinished">Cuánto bajó el agua del tanque entre las dos lecturas, en una escala fijada a la pared; no debe entrar ni salir nada.</translation>
+        <translation>Cuánto bajó el agua del tanque entre las dos lecturas, en una escala fijada a la pared; no debe entrar ni salir nada.</translation>
     </message>
     <message>
         <source>From the first reading to the second; a day or longer, without rain.</source>
-        <translation type="unfinished">De la primera lectura a la segunda; un día o más, sin lluvia.</translation>
+        <translation>De la primera lectura a la segunda; un día o más, sin lluvia.</translation>
     </message>
     <message>
         <source>How far one reading of the scale may be wrong; read it twice and see.</source>
-        <translation type="unfinished">Cuánto puede fallar una lectura de la escala; léala dos veces y vea.</translation>
+        <translation>Cuánto puede fallar una lectura de la escala; léala dos veces y vea.</translation>
     </message>
     <message>
         <source>Temperature of the water</source>
-        <translation type="unfinished">Temperatura del agua</translation>
+        <translation>Temperatura del agua</translation>
     </message>
     <message>
         <source>Distance along the line</source>
-        <translation type="unfinished">Distancia por la tubería</translation>
+        <translation>Distancia por la tubería</translation>
     </message>
     <message>
         <source>Height over the rim</source>
-        <translation type="unfinished">Altura sobre el borde</translation>
+        <translation>Altura sobre el borde</translation>
     </message>
     <message>
         <source>Water over the inlet</source>
-        <translation type="unfinished">Agua sobre la entrada</translation>
+        <translation>Agua sobre la entrada</translation>
     </message>
     <message>
         <source>Flow wanted from the source</source>
-        <translation type="unfinished">Caudal deseado de la fuente de agua</translation>
+        <translation>Caudal deseado de la fuente de agua</translation>
     </message>
     <message>
         <source>Source pipe: grade</source>
-        <translation type="unfinished">Tubo de la fuente: grado</translation>
+        <translation>Tubo de la fuente: grado</translation>
     </message>
     <message>
         <source>Source pipe: outside diameter</source>
-        <translation type="unfinished">Tubo de la fuente: diámetro exterior</translation>
+        <translation>Tubo de la fuente: diámetro exterior</translation>
     </message>
     <message>
         <source>Source pipe: pressure class</source>
-        <translation type="unfinished">Tubo de la fuente: clase de presión</translation>
+        <translation>Tubo de la fuente: clase de presión</translation>
     </message>
     <message>
         <source>Source pipe: bore, measured</source>
-        <translation type="unfinished">Tubo de la fuente: diámetro interior medido</translation>
+        <translation>Tubo de la fuente: diámetro interior medido</translation>
     </message>
     <message>
         <source>Source pipe: elbows</source>
-        <translation type="unfinished">Tubo de la fuente: codos</translation>
+        <translation>Tubo de la fuente: codos</translation>
     </message>
     <message>
         <source>Source pipe: valves</source>
-        <translation type="unfinished">Tubo de la fuente: válvulas</translation>
+        <translation>Tubo de la fuente: válvulas</translation>
     </message>
     <message>
         <source>Siphon over the rim</source>
-        <translation type="unfinished">Sifón por encima del borde</translation>
+        <translation>Sifón por encima del borde</translation>
     </message>
     <message>
         <source>Top of the siphon over the rim</source>
-        <translation type="unfinished">Punto más alto del sifón sobre el borde</translation>
+        <translation>Punto más alto del sifón sobre el borde</translation>
     </message>
     <message>
         <source>Water let out through</source>
-        <translation type="unfinished">El agua sale por</translation>
+        <translation>El agua sale por</translation>
     </message>
     <message>
         <source>Open at a time</source>
-        <translation type="unfinished">Abiertas a la vez</translation>
+        <translation>Abiertas a la vez</translation>
     </message>
     <message>
         <source>Field pipe: grade</source>
-        <translation type="unfinished">Tubo al campo: grado</translation>
+        <translation>Tubo al campo: grado</translation>
     </message>
     <message>
         <source>Field pipe: outside diameter</source>
-        <translation type="unfinished">Tubo al campo: diámetro exterior</translation>
+        <translation>Tubo al campo: diámetro exterior</translation>
     </message>
     <message>
         <source>Field pipe: pressure class</source>
-        <translation type="unfinished">Tubo al campo: clase de presión</translation>
+        <translation>Tubo al campo: clase de presión</translation>
     </message>
     <message>
         <source>Field pipe: bore, measured</source>
-        <translation type="unfinished">Tubo al campo: diámetro interior medido</translation>
+        <translation>Tubo al campo: diámetro interior medido</translation>
     </message>
     <message>
         <source>Field pipe: elbows</source>
-        <translation type="unfinished">Tubo al campo: codos</translation>
+        <translation>Tubo al campo: codos</translation>
     </message>
     <message>
         <source>Field pipe: valves</source>
-        <translation type="unfinished">Tubo al campo: válvulas</translation>
+        <translation>Tubo al campo: válvulas</translation>
     </message>
     <message>
         <source>Overflow through</source>
-        <translation type="unfinished">El agua rebosa por</translation>
+        <translation>El agua rebosa por</translation>
     </message>
     <message>
         <source>Width of the notch</source>
-        <translation type="unfinished">Ancho de la muesca</translation>
+        <translation>Ancho de la muesca</translation>
     </message>
     <message>
         <source>Overflow pipe: inside diameter</source>
-        <translation type="unfinished">Tubo del rebosadero: diámetro interior</translation>
+        <translation>Tubo del rebosadero: diámetro interior</translation>
     </message>
     <message>
         <source>Overflow pipe: length</source>
-        <translation type="unfinished">Tubo del rebosadero: largo</translation>
+        <translation>Tubo del rebosadero: largo</translation>
     </message>
     <message>
         <source>Overflow pipe: fall</source>
-        <translation type="unfinished">Tubo del rebosadero: caída</translation>
+        <translation>Tubo del rebosadero: caída</translation>
     </message>
     <message>
         <source>Heaviest short rain</source>
-        <translation type="unfinished">Lluvia corta más fuerte</translation>
+        <translation>Lluvia corta más fuerte</translation>
     </message>
     <message>
         <source>Low part of the rim: length</source>
-        <translation type="unfinished">Parte baja del borde: largo</translation>
+        <translation>Parte baja del borde: largo</translation>
     </message>
     <message>
         <source>Low part of the rim: lower by</source>
-        <translation type="unfinished">Parte baja del borde: más baja en</translation>
+        <translation>Parte baja del borde: más baja en</translation>
     </message>
     <message>
         <source>Spill path: bottom width</source>
-        <translation type="unfinished">Canal de desagüe: ancho del fondo</translation>
+        <translation>Canal de desagüe: ancho del fondo</translation>
     </message>
     <message>
         <source>Spill path: depth</source>
-        <translation type="unfinished">Canal de desagüe: profundidad</translation>
+        <translation>Canal de desagüe: profundidad</translation>
     </message>
     <message>
         <source>Spill path: side slope</source>
-        <translation type="unfinished">Canal de desagüe: talud de los lados</translation>
+        <translation>Canal de desagüe: talud de los lados</translation>
     </message>
     <message>
         <source>Spill path: fall</source>
-        <translation type="unfinished">Canal de desagüe: caída</translation>
+        <translation>Canal de desagüe: caída</translation>
     </message>
     <message>
         <source>Spill path: bed</source>
-        <translation type="unfinished">Canal de desagüe: fondo</translation>
+        <translation>Canal de desagüe: fondo</translation>
     </message>
     <message>
         <source>Smallest grain to keep back</source>
-        <translation type="unfinished">Grano más pequeño que se retiene</translation>
+        <translation>Grano más pequeño que se retiene</translation>
     </message>
     <message>
         <source>Flow through the silt trap</source>
-        <translation type="unfinished">Caudal por el desarenador</translation>
+        <translation>Caudal por el desarenador</translation>
     </message>
     <message>
         <source>Silt in the water</source>
-        <translation type="unfinished">Sedimento en el agua</translation>
+        <translation>Sedimento en el agua</translation>
     </message>
     <message>
         <source>Silt trap cleaned every</source>
-        <translation type="unfinished">El desarenador se limpia cada</translation>
+        <translation>El desarenador se limpia cada</translation>
     </message>
     <message>
         <source>Silt trap as it is: length</source>
-        <translation type="unfinished">Desarenador como está: largo</translation>
+        <translation>Desarenador como está: largo</translation>
     </message>
     <message>
         <source>Silt trap as it is: width</source>
-        <translation type="unfinished">Desarenador como está: ancho</translation>
+        <translation>Desarenador como está: ancho</translation>
     </message>
     <message>
         <source>Silt trap as it is: water depth</source>
-        <translation type="unfinished">Desarenador como está: profundidad del agua</translation>
+        <translation>Desarenador como está: profundidad del agua</translation>
     </message>
     <message>
         <source>Water in the tank during the test</source>
-        <translation type="unfinished">Agua en el tanque durante la prueba</translation>
+        <translation>Agua en el tanque durante la prueba</translation>
     </message>
     <message>
         <source>Drop in the tank</source>
-        <translation type="unfinished">Descenso en el tanque</translation>
+        <translation>Descenso en el tanque</translation>
     </message>
     <message>
         <source>Drop in the bucket</source>
-        <translation type="unfinished">Descenso en el balde</translation>
+        <translation>Descenso en el balde</translation>
     </message>
     <message>
         <source>Time between the readings</source>
-        <translation type="unfinished">Tiempo entre las lecturas</translation>
+        <translation>Tiempo entre las lecturas</translation>
     </message>
     <message>
         <source>Error of one reading</source>
-        <translation type="unfinished">Error de una lectura</translation>
+        <translation>Error de una lectura</translation>
     </message>
     <message>
         <source>north</source>
-        <translation type="unfinished">norte</translation>
+        <translation>norte</translation>
     </message>
     <message>
         <source>north-east</source>
-        <translation type="unfinished">noreste</translation>
+        <translation>noreste</translation>
     </message>
     <message>
         <source>east</source>
-        <translation type="unfinished">este</translation>
+        <translation>este</translation>
     </message>
     <message>
         <source>south-east</source>
-        <translation type="unfinished">sureste</translation>
+        <translation>sureste</translation>
     </message>
     <message>
         <source>south</source>
-        <translation type="unfinished">sur</translation>
+        <translation>sur</translation>
     </message>
     <message>
         <source>south-west</source>
-        <translation type="unfinished">suroeste</translation>
+        <translation>suroeste</translation>
     </message>
     <message>
         <source>west</source>
-        <translation type="unfinished">oeste</translation>
+        <translation>oeste</translation>
     </message>
     <message>
         <source>north-west</source>
-        <translation type="unfinished">noroeste</translation>
+        <translation>noroeste</translation>
     </message>
     <message>
         <source>The ground is level.</source>
-        <translation type="unfinished">El terreno está a nivel.</translation>
+        <translation>El terreno está a nivel.</translation>
     </message>
     <message>
         <source>The ground falls %1 towards the %2.</source>
-        <translation type="unfinished">El terreno tiene una caída de %1 hacia el %2.</translation>
+        <translation>El terreno tiene una caída de %1 hacia el %2.</translation>
     </message>
     <message>
         <source>The platform lies %1; the rim is level with it.</source>
-        <translation type="unfinished">La plataforma queda %1; el borde está a su nivel.</translation>
+        <translation>La plataforma queda %1; el borde está a su nivel.</translation>
     </message>
     <message>
         <source>To make it, %1 are cut and %2 filled in, rammed in layers.</source>
-        <translation type="unfinished">Para hacerla se cortan %1 y se rellenan %2, apisonando por capas.</translation>
+        <translation>Para hacerla se cortan %1 y se rellenan %2, apisonando por capas.</translation>
     </message>
     <message>
         <source>First strip %1 of topsoil and keep it apart: it belongs on the beds.</source>
-        <translation type="unfinished">Primero retire %1 de tierra vegetal y guárdela aparte: es para las camas.</translation>
+        <translation>Primero retire %1 de tierra vegetal y guárdela aparte: es para las camas.</translation>
     </message>
     <message>
         <source>The whole tank just stands in natural ground: the platform may be no higher.</source>
-        <translation type="unfinished">El tanque entero cabe justo en terreno natural: la plataforma no puede ir más alta.</translation>
+        <translation>El tanque entero cabe justo en terreno natural: la plataforma no puede ir más alta.</translation>
     </message>
     <message>
         <source>The whole tank stands in natural ground; where it is least, %1 of it lie over the pit.</source>
-        <translation type="unfinished">El tanque entero queda en terreno natural; donde hay menos, quedan %1 de él sobre la excavación.</translation>
+        <translation>El tanque entero queda en terreno natural; donde hay menos, quedan %1 de él sobre la excavación.</translation>
     </message>
     <message>
         <source>Part of the tank would stand on fill: natural ground ends %1 short of the pit.</source>
-        <translation type="unfinished">Parte del tanque quedaría sobre relleno: al terreno natural le faltan %1 para llegar a la excavación.</translation>
+        <translation>Parte del tanque quedaría sobre relleno: al terreno natural le faltan %1 para llegar a la excavación.</translation>
     </message>
     <message>
         <source>It would not with the platform %1, or lower.</source>
-        <translation type="unfinished">No sería así con la plataforma %1, o más baja.</translation>
+        <translation>No sería así con la plataforma %1, o más baja.</translation>
     </message>
     <message>
         <source>The fill takes all that is dug; no spoil is left over.</source>
-        <translation type="unfinished">El relleno usa todo lo que se cava; no sobra tierra.</translation>
+        <translation>El relleno usa todo lo que se cava; no sobra tierra.</translation>
     </message>
     <message>
         <source>As it lies, %1 of ground are left over; how large the heap gets depends on the soil, which is not known.</source>
-        <translation type="unfinished">Sobran %1 de tierra en banco; el tamaño del montón depende del suelo, que no se conoce.</translation>
+        <translation>Sobran %1 de tierra en banco; el tamaño del montón depende del suelo, que no se conoce.</translation>
     </message>
     <message>
         <source>Left over are %1 of loose ground: a heap %2 high and %3 across.</source>
-        <translation type="unfinished">Sobran %1 de tierra suelta: un montón de %2 de alto y %3 de ancho.</translation>
+        <translation>Sobran %1 de tierra suelta: un montón de %2 de alto y %3 de ancho.</translation>
     </message>
     <message>
         <source>Heap it to the %1 of the tank, its toe %2 back from the pit edge; never nearer than %3.</source>
-        <translation type="unfinished">Amontónela al %1 del tanque, con el pie a %2 de la orilla de la excavación; nunca a menos de %3.</translation>
+        <translation>Amontónela al %1 del tanque, con el pie a %2 de la orilla de la excavación; nunca a menos de %3.</translation>
     </message>
     <message>
         <source>Later spread it thin on beds below, or raise the lips of terraces well away with it.</source>
-        <translation type="unfinished">Después espárzala en capa delgada en camas de más abajo, o levante con ella los filos de terrazas bien alejadas.</translation>
+        <translation>Después espárzala en capa delgada en camas de más abajo, o levante con ella los filos de terrazas bien alejadas.</translation>
     </message>
     <message>
         <source>Never heap it uphill of the pit, where rain washes it in, nor on the downhill edge, which its weight can bring down.</source>
-        <translation type="unfinished">Nunca la amontone ladera arriba de la excavación, donde la lluvia la arrastra adentro, ni en el filo ladera abajo, que puede derrumbarse con su peso.</translation>
+        <translation>Nunca la amontone ladera arriba de la excavación, donde la lluvia la arrastra adentro, ni en el filo ladera abajo, que puede derrumbarse con su peso.</translation>
     </message>
     <message>
         <source>Never heap it beside the pit edge or on the edge of a terrace, which its weight can bring down.</source>
-        <translation type="unfinished">Nunca la amontone junto a la orilla de la excavación ni en el filo de una terraza, que puede derrumbarse con su peso.</translation>
+        <translation>Nunca la amontone junto a la orilla de la excavación ni en el filo de una terraza, que puede derrumbarse con su peso.</translation>
     </message>
     <message>
         <source>Middle of the tank, east</source>
-        <translation type="unfinished">Centro del tanque, este</translation>
+        <translation>Centro del tanque, este</translation>
     </message>
     <message>
         <source>Middle of the tank, north</source>
-        <translation type="unfinished">Centro del tanque, norte</translation>
+        <translation>Centro del tanque, norte</translation>
     </message>
     <message>
         <source>Tank turned by</source>
-        <translation type="unfinished">Tanque girado</translation>
+        <translation>Tanque girado</translation>
     </message>
     <message>
         <source>Level of the platform</source>
-        <translation type="unfinished">Nivel de la plataforma</translation>
+        <translation>Nivel de la plataforma</translation>
     </message>
     <message>
         <source>Platform over the ground at the middle</source>
-        <translation type="unfinished">Plataforma sobre el terreno en el centro</translation>
+        <translation>Plataforma sobre el terreno en el centro</translation>
     </message>
     <message>
         <source>Walkway round the rim</source>
-        <translation type="unfinished">Pasillo alrededor del borde</translation>
+        <translation>Pasillo alrededor del borde</translation>
     </message>
     <message>
         <source>Batter of the cut face</source>
-        <translation type="unfinished">Talud de la cara del corte</translation>
+        <translation>Talud de la cara del corte</translation>
     </message>
     <message>
         <source>Batter of the fill face</source>
-        <translation type="unfinished">Talud de la cara del relleno</translation>
+        <translation>Talud de la cara del relleno</translation>
     </message>
     <message>
         <source>Topsoil stripped</source>
-        <translation type="unfinished">Tierra vegetal retirada</translation>
+        <translation>Tierra vegetal retirada</translation>
     </message>
     <message>
         <source>Compacted fill per ground dug</source>
-        <translation type="unfinished">Relleno apisonado por tierra cavada</translation>
+        <translation>Relleno apisonado por tierra cavada</translation>
     </message>
     <message>
         <source>Direction of the spoil heap</source>
-        <translation type="unfinished">Rumbo del montón de tierra sacada</translation>
+        <translation>Rumbo del montón de tierra sacada</translation>
     </message>
     <message>
         <source>Where the middle of the tank lies east of the zero of the spot heights; west of it is negative.</source>
-        <translation type="unfinished">Cuánto queda el centro del tanque al este del cero de las cotas; al oeste es negativo.</translation>
+        <translation>Cuánto queda el centro del tanque al este del cero de las cotas; al oeste es negativo.</translation>
     </message>
     <message>
         <source>Where the middle of the tank lies north of the zero of the spot heights; south of it is negative.</source>
-        <translation type="unfinished">Cuánto queda el centro del tanque al norte del cero de las cotas; al sur es negativo.</translation>
+        <translation>Cuánto queda el centro del tanque al norte del cero de las cotas; al sur es negativo.</translation>
     </message>
     <message>
         <source>How high the level place round the tank lies: so low that the whole tank stands in natural ground, so that cut and fill balance, or as you give it.</source>
-        <translation type="unfinished">A qué altura queda el lugar a nivel alrededor del tanque: tan bajo que el tanque entero queda en terreno natural, de modo que corte y relleno se igualen, o como se anote.</translation>
+        <translation>A qué altura queda el lugar a nivel alrededor del tanque: tan bajo que el tanque entero queda en terreno natural, de modo que corte y relleno se igualen, o como se anote.</translation>
     </message>
     <message>
         <source>Height of the platform, which the rim is level with, over the natural ground at the middle of the tank; below that ground it is negative.</source>
-        <translation type="unfinished">Altura de la plataforma, que está al nivel del borde, sobre el terreno natural en el centro del tanque; por debajo de ese terreno es negativa.</translation>
+        <translation>Altura de la plataforma, que está al nivel del borde, sobre el terreno natural en el centro del tanque; por debajo de ese terreno es negativa.</translation>
     </message>
     <message>
         <source>Level ground left all round outside the rim collar, to walk and carry on.</source>
-        <translation type="unfinished">Terreno a nivel que se deja todo alrededor, por fuera del collar del borde, para caminar y cargar.</translation>
+        <translation>Terreno a nivel que se deja todo alrededor, por fuera del collar del borde, para caminar y cargar.</translation>
     </message>
     <message>
         <source>How far the face cut into the hill leans back for each unit of height; look at old cuts in the same soil that still stand.</source>
-        <translation type="unfinished">Cuánto se inclina hacia atrás la cara cortada en la ladera por cada unidad de altura; mire cortes viejos en el mismo suelo que todavía se tienen en pie.</translation>
+        <translation>Cuánto se inclina hacia atrás la cara cortada en la ladera por cada unidad de altura; mire cortes viejos en el mismo suelo que todavía se tienen en pie.</translation>
     </message>
     <message>
         <source>Depth of the dark soil with roots in the trial pit, which is taken off first and kept for beds.</source>
-        <translation type="unfinished">Profundidad en la calicata de la tierra oscura con raíces, que se saca primero y se guarda para las camas.</translation>
+        <translation>Profundidad en la calicata de la tierra oscura con raíces, que se saca primero y se guarda para las camas.</translation>
     </message>
     <message>
         <source>Volume that ground fills once it is placed in layers and rammed, for each unit dug: 0.90 when it packs closer than it lay.</source>
-        <translation type="unfinished">Volumen que ocupa la tierra ya colocada en capas y apisonada, por cada unidad cavada: 0.90 cuando queda más apretada que como estaba.</translation>
+        <translation>Volumen que ocupa la tierra ya colocada en capas y apisonada, por cada unidad cavada: 0.90 cuando queda más apretada que como estaba.</translation>
     </message>
     <message>
         <source>Compass direction from the tank to the heap: north 0, east 90, south 180. Leave empty to have it put across the fall.</source>
-        <translation type="unfinished">Rumbo de la brújula del tanque al montón: norte 0, este 90, sur 180. Deje vacío para que se ponga de través a la caída.</translation>
+        <translation>Rumbo de la brújula del tanque al montón: norte 0, este 90, sur 180. Deje vacío para que se ponga de través a la caída.</translation>
     </message>
     <message>
         <source>No ground can be made of the spot heights: a surface needs three at different places. Survey more, all round the tank.</source>
-        <translation type="unfinished">Con las cotas no se puede formar el terreno: una superficie necesita tres en lugares distintos. Mida más, todo alrededor del tanque.</translation>
+        <translation>Con las cotas no se puede formar el terreno: una superficie necesita tres en lugares distintos. Mida más, todo alrededor del tanque.</translation>
     </message>
     <message>
         <source>No ground can be made of the spot heights: they all lie on one line. Survey some to the side of it.</source>
-        <translation type="unfinished">Con las cotas no se puede formar el terreno: están todas en una misma línea. Mida algunas a un lado de ella.</translation>
+        <translation>Con las cotas no se puede formar el terreno: están todas en una misma línea. Mida algunas a un lado de ella.</translation>
     </message>
     <message>
         <source>No ground can be made of the spot heights: they could not be joined to triangles. Look for points that stand nearly at the same place, and take them out.</source>
-        <translation type="unfinished">Con las cotas no se puede formar el terreno: no se pudieron unir en triángulos. Busque puntos que están casi en el mismo lugar y quítelos.</translation>
+        <translation>Con las cotas no se puede formar el terreno: no se pudieron unir en triángulos. Busque puntos que están casi en el mismo lugar y quítelos.</translation>
     </message>
     <message>
         <source>The platform does not lie wholly inside the survey. Move the tank, or survey more ground around it.</source>
-        <translation type="unfinished">La plataforma no queda toda dentro del terreno medido. Mueva el tanque, o mida más terreno a su alrededor.</translation>
+        <translation>La plataforma no queda toda dentro del terreno medido. Mueva el tanque, o mida más terreno a su alrededor.</translation>
     </message>
     <message>
         <source>The ground is as steep as a face of cut or fill, which so never meets it. Choose flatter ground, or a steeper batter if the soil bears it.</source>
-        <translation type="unfinished">El terreno es tan empinado como una cara del corte o del relleno, que así nunca lo encuentra. Elija un terreno más plano, o un talud más empinado si el suelo lo aguanta.</translation>
+        <translation>El terreno es tan empinado como una cara del corte o del relleno, que así nunca lo encuentra. Elija un terreno más plano, o un talud más empinado si el suelo lo aguanta.</translation>
     </message>
     <message>
         <source>At no level do cut and fill balance here. Give the level of the platform, or have the tank stand in natural ground.</source>
-        <translation type="unfinished">Aquí el corte y el relleno no se igualan a ningún nivel. Anote el nivel de la plataforma, o ponga el tanque en terreno natural.</translation>
+        <translation>Aquí el corte y el relleno no se igualan a ningún nivel. Anote el nivel de la plataforma, o ponga el tanque en terreno natural.</translation>
     </message>
     <message>
         <source>Spot heights that look doubtful: %1, the first in row %2. Each stands far above, below or away from the others, or repeats one. Look at the place and mend or delete the row.</source>
-        <translation type="unfinished">Cotas que parecen dudosas: %1, la primera en la fila %2. Cada una está muy por encima, muy por debajo o muy lejos de las otras, o repite otra. Vea el lugar y corrija o borre la fila.</translation>
+        <translation>Cotas que parecen dudosas: %1, la primera en la fila %2. Cada una está muy por encima, muy por debajo o muy lejos de las otras, o repite otra. Vea el lugar y corrija o borre la fila.</translation>
     </message>
     <message>
         <source>Part of the tank would stand on fill: where it is worst, natural ground ends %1 short of floor or wall. Fill settles and cracks the lining. The platform lies %2; lay it %3, or lower.</source>
-        <translation type="unfinished">Parte del tanque quedaría sobre relleno: donde es peor, al terreno natural le faltan %1 para llegar al piso o a la pared. El relleno se asienta y raja el revestimiento. La plataforma queda %2; póngala %3, o más baja.</translation>
+        <translation>Parte del tanque quedaría sobre relleno: donde es peor, al terreno natural le faltan %1 para llegar al piso o a la pared. El relleno se asienta y raja el revestimiento. La plataforma queda %2; póngala %3, o más baja.</translation>
     </message>
     <message>
         <source>as high as the natural ground at the middle of the tank</source>
-        <translation type="unfinished">a la altura del terreno natural en el centro del tanque</translation>
+        <translation>a la altura del terreno natural en el centro del tanque</translation>
     </message>
     <message>
         <source>%1 over the natural ground at the middle of the tank</source>
-        <translation type="unfinished">a %1 por encima del terreno natural en el centro del tanque</translation>
+        <translation>a %1 por encima del terreno natural en el centro del tanque</translation>
     </message>
     <message>
         <source>%1 below the natural ground at the middle of the tank</source>
-        <translation type="unfinished">a %1 por debajo del terreno natural en el centro del tanque</translation>
+        <translation>a %1 por debajo del terreno natural en el centro del tanque</translation>
     </message>
     <message>
         <source>roughness, plastic pipe</source>
-        <translation type="unfinished">rugosidad, tubo de plástico</translation>
+        <translation>rugosidad, tubo de plástico</translation>
     </message>
     <message>
         <source>roughness, steel pipe</source>
-        <translation type="unfinished">rugosidad, tubo de acero</translation>
+        <translation>rugosidad, tubo de acero</translation>
     </message>
     <message>
         <source>roughness, galvanised pipe</source>
-        <translation type="unfinished">rugosidad, tubo galvanizado</translation>
+        <translation>rugosidad, tubo galvanizado</translation>
     </message>
     <message>
         <source>roughness, cast iron pipe</source>
-        <translation type="unfinished">rugosidad, tubo de hierro fundido</translation>
+        <translation>rugosidad, tubo de hierro fundido</translation>
     </message>
     <message>
         <source>roughness, concrete pipe</source>
-        <translation type="unfinished">rugosidad, tubo de concreto</translation>
+        <translation>rugosidad, tubo de concreto</translation>
     </message>
     <message>
         <source>Hazen-Williams C, plastic pipe</source>
-        <translation type="unfinished">C de Hazen-Williams, tubo de plástico</translation>
+        <translation>C de Hazen-Williams, tubo de plástico</translation>
     </message>
     <message>
         <source>Hazen-Williams C, galvanised pipe</source>
-        <translation type="unfinished">C de Hazen-Williams, tubo galvanizado</translation>
+        <translation>C de Hazen-Williams, tubo galvanizado</translation>
     </message>
     <message>
         <source>loss, sharp entrance</source>
-        <translation type="unfinished">pérdida, entrada de borde vivo</translation>
+        <translation>pérdida, entrada de borde vivo</translation>
     </message>
     <message>
         <source>loss, entrance that juts out</source>
-        <translation type="unfinished">pérdida, entrada que sobresale</translation>
+        <translation>pérdida, entrada que sobresale</translation>
     </message>
     <message>
         <source>loss, rounded entrance</source>
-        <translation type="unfinished">pérdida, entrada redondeada</translation>
+        <translation>pérdida, entrada redondeada</translation>
     </message>
     <message>
         <source>loss, foot valve</source>
-        <translation type="unfinished">pérdida, válvula de pie</translation>
+        <translation>pérdida, válvula de pie</translation>
     </message>
     <message>
         <source>loss, 90° elbow</source>
-        <translation type="unfinished">pérdida, codo de 90°</translation>
+        <translation>pérdida, codo de 90°</translation>
     </message>
     <message>
         <source>loss, wide 90° elbow</source>
-        <translation type="unfinished">pérdida, codo amplio de 90°</translation>
+        <translation>pérdida, codo amplio de 90°</translation>
     </message>
     <message>
         <source>loss, 45° elbow</source>
-        <translation type="unfinished">pérdida, codo de 45°</translation>
+        <translation>pérdida, codo de 45°</translation>
     </message>
     <message>
         <source>loss, tee, straight on</source>
-        <translation type="unfinished">pérdida, te, paso recto</translation>
+        <translation>pérdida, te, paso recto</translation>
     </message>
     <message>
         <source>loss, tee, into the branch</source>
-        <translation type="unfinished">pérdida, te, hacia el ramal</translation>
+        <translation>pérdida, te, hacia el ramal</translation>
     </message>
     <message>
         <source>loss, gate valve, open</source>
-        <translation type="unfinished">pérdida, válvula de compuerta, abierta</translation>
+        <translation>pérdida, válvula de compuerta, abierta</translation>
     </message>
     <message>
         <source>loss, gate valve, half closed</source>
-        <translation type="unfinished">pérdida, válvula de compuerta, medio cerrada</translation>
+        <translation>pérdida, válvula de compuerta, medio cerrada</translation>
     </message>
     <message>
         <source>loss, globe valve, open</source>
-        <translation type="unfinished">pérdida, válvula de globo, abierta</translation>
+        <translation>pérdida, válvula de globo, abierta</translation>
     </message>
     <message>
         <source>loss, ball valve, open</source>
-        <translation type="unfinished">pérdida, válvula de bola, abierta</translation>
+        <translation>pérdida, válvula de bola, abierta</translation>
     </message>
     <message>
         <source>loss, check valve</source>
-        <translation type="unfinished">pérdida, válvula de retención</translation>
+        <translation>pérdida, válvula de retención</translation>
     </message>
     <message>
         <source>loss, water meter</source>
-        <translation type="unfinished">pérdida, medidor de agua</translation>
+        <translation>pérdida, medidor de agua</translation>
     </message>
     <message>
         <source>loss, screen</source>
-        <translation type="unfinished">pérdida, rejilla</translation>
+        <translation>pérdida, rejilla</translation>
     </message>
     <message>
         <source>head kept over vapour in a pipe</source>
-        <translation type="unfinished">carga que se guarda sobre el vapor en un tubo</translation>
+        <translation>carga que se guarda sobre el vapor en un tubo</translation>
     </message>
     <message>
         <source>head kept over vapour at the top of a siphon</source>
-        <translation type="unfinished">carga que se guarda sobre el vapor en lo alto de un sifón</translation>
+        <translation>carga que se guarda sobre el vapor en lo alto de un sifón</translation>
     </message>
     <message>
         <source>Manning&apos;s n, plastic pipe</source>
-        <translation type="unfinished">n de Manning, tubo de plástico</translation>
+        <translation>n de Manning, tubo de plástico</translation>
     </message>
     <message>
         <source>Manning&apos;s n, plaster</source>
-        <translation type="unfinished">n de Manning, repello</translation>
+        <translation>n de Manning, repello</translation>
     </message>
     <message>
         <source>Manning&apos;s n, bare earth</source>
-        <translation type="unfinished">n de Manning, tierra desnuda</translation>
+        <translation>n de Manning, tierra desnuda</translation>
     </message>
     <message>
         <source>Manning&apos;s n, short grass</source>
-        <translation type="unfinished">n de Manning, pasto corto</translation>
+        <translation>n de Manning, pasto corto</translation>
     </message>
     <message>
         <source>Manning&apos;s n, stone pitching</source>
-        <translation type="unfinished">n de Manning, empedrado</translation>
+        <translation>n de Manning, empedrado</translation>
     </message>
     <message>
         <source>broad sill, flow in theory</source>
-        <translation type="unfinished">umbral ancho, caudal teórico</translation>
+        <translation>umbral ancho, caudal teórico</translation>
     </message>
     <message>
         <source>broad sill, share of the flow in theory</source>
-        <translation type="unfinished">umbral ancho, parte del caudal teórico</translation>
+        <translation>umbral ancho, parte del caudal teórico</translation>
     </message>
     <message>
         <source>opening with a sharp edge</source>
-        <translation type="unfinished">abertura de borde vivo</translation>
+        <translation>abertura de borde vivo</translation>
     </message>
     <message>
         <source>storm runoff, roof</source>
-        <translation type="unfinished">escorrentía de aguacero, techo</translation>
+        <translation>escorrentía de aguacero, techo</translation>
     </message>
     <message>
         <source>storm runoff, woodland</source>
-        <translation type="unfinished">escorrentía de aguacero, bosque</translation>
+        <translation>escorrentía de aguacero, bosque</translation>
     </message>
     <message>
         <source>storm runoff, pasture</source>
-        <translation type="unfinished">escorrentía de aguacero, pasto</translation>
+        <translation>escorrentía de aguacero, pasto</translation>
     </message>
     <message>
         <source>storm runoff, tilled ground</source>
-        <translation type="unfinished">escorrentía de aguacero, terreno labrado</translation>
+        <translation>escorrentía de aguacero, terreno labrado</translation>
     </message>
     <message>
         <source>storm runoff, bare packed ground</source>
-        <translation type="unfinished">escorrentía de aguacero, suelo desnudo apretado</translation>
+        <translation>escorrentía de aguacero, suelo desnudo apretado</translation>
     </message>
     <message>
         <source>storm runoff, the tank itself</source>
-        <translation type="unfinished">escorrentía de aguacero, el tanque mismo</translation>
+        <translation>escorrentía de aguacero, el tanque mismo</translation>
     </message>
     <message>
         <source>silt trap, area over the least in theory</source>
-        <translation type="unfinished">desarenador, área entre la mínima teórica</translation>
+        <translation>desarenador, área entre la mínima teórica</translation>
     </message>
     <message>
         <source>silt trap, speed factor</source>
-        <translation type="unfinished">desarenador, factor de velocidad</translation>
+        <translation>desarenador, factor de velocidad</translation>
     </message>
     <message>
         <source>silt, weight of the sinking grain</source>
-        <translation type="unfinished">sedimento, peso del grano que se hunde</translation>
+        <translation>sedimento, peso del grano que se hunde</translation>
     </message>
     <message>
         <source>silt, weight of settled grains</source>
-        <translation type="unfinished">sedimento, peso de los granos asentados</translation>
+        <translation>sedimento, peso de los granos asentados</translation>
     </message>
     <message>
         <source>silt, share of grain in the mud</source>
-        <translation type="unfinished">sedimento, parte de grano en el lodo</translation>
+        <translation>sedimento, parte de grano en el lodo</translation>
     </message>
     <message>
         <source>silt trap, length over width</source>
-        <translation type="unfinished">desarenador, largo entre ancho</translation>
+        <translation>desarenador, largo entre ancho</translation>
     </message>
     <message>
         <source>leak up to which a tank is tight</source>
-        <translation type="unfinished">fuga hasta la que un tanque es estanco</translation>
+        <translation>fuga hasta la que un tanque es estanco</translation>
     </message>
     <message>
         <source>leak up to which a tank is watched</source>
-        <translation type="unfinished">fuga hasta la que un tanque se vigila</translation>
+        <translation>fuga hasta la que un tanque se vigila</translation>
     </message>
     <message>
         <source>leak up to which a tank is mended in use</source>
-        <translation type="unfinished">fuga hasta la que un tanque se repara en uso</translation>
+        <translation>fuga hasta la que un tanque se repara en uso</translation>
     </message>
     <message>
         <source>leak of concrete tanks, drop allowed</source>
-        <translation type="unfinished">fuga de tanques de concreto, descenso permitido</translation>
+        <translation>fuga de tanques de concreto, descenso permitido</translation>
     </message>
     <message>
         <source>leak of concrete tanks, within</source>
-        <translation type="unfinished">fuga de tanques de concreto, en un plazo de</translation>
+        <translation>fuga de tanques de concreto, en un plazo de</translation>
     </message>
     <message>
         <source>leak of concrete tanks, share of the volume a day</source>
-        <translation type="unfinished">fuga de tanques de concreto, parte del volumen por día</translation>
+        <translation>fuga de tanques de concreto, parte del volumen por día</translation>
     </message>
     <message>
         <source>head wanted, %1</source>
-        <translation type="unfinished">carga deseada, %1</translation>
+        <translation>carga deseada, %1</translation>
     </message>
     <message>
         <source>usual flow, %1</source>
-        <translation type="unfinished">caudal usual, %1</translation>
+        <translation>caudal usual, %1</translation>
     </message>
     <message>
         <source>speed that scours, %1</source>
-        <translation type="unfinished">velocidad que socava, %1</translation>
+        <translation>velocidad que socava, %1</translation>
     </message>
     <message>
         <source>its way needs two points at least</source>
-        <translation type="unfinished">su recorrido necesita al menos dos puntos</translation>
+        <translation>su recorrido necesita al menos dos puntos</translation>
     </message>
     <message>
         <source>the points of its way do not follow one another</source>
-        <translation type="unfinished">los puntos de su recorrido no van uno tras otro</translation>
+        <translation>los puntos de su recorrido no van uno tras otro</translation>
     </message>
     <message>
         <source>a fitting lies outside its way</source>
-        <translation type="unfinished">un accesorio queda fuera de su recorrido</translation>
+        <translation>un accesorio queda fuera de su recorrido</translation>
     </message>
     <message>
         <source>its inlet does not lie under water; lay it lower</source>
-        <translation type="unfinished">su entrada no queda bajo el agua; póngala más abajo</translation>
+        <translation>su entrada no queda bajo el agua; póngala más abajo</translation>
     </message>
     <message>
         <source>there is no fall from the water at its inlet to its outlet; lay the outlet lower</source>
-        <translation type="unfinished">no hay caída del agua en su entrada a su salida; ponga la salida más abajo</translation>
+        <translation>no hay caída del agua en su entrada a su salida; ponga la salida más abajo</translation>
     </message>
     <message>
         <source>no pipe of the table bears the pressure; break it on the way</source>
-        <translation type="unfinished">ningún tubo de la tabla aguanta la presión; rompa la presión en el camino</translation>
+        <translation>ningún tubo de la tabla aguanta la presión; rompa la presión en el camino</translation>
     </message>
     <message>
         <source>no pipe of the table is wide enough; find more fall</source>
-        <translation type="unfinished">ningún tubo de la tabla es lo bastante ancho; busque más caída</translation>
+        <translation>ningún tubo de la tabla es lo bastante ancho; busque más caída</translation>
     </message>
     <message>
         <source>its top lies below its outlet, so it is no siphon</source>
-        <translation type="unfinished">su punto más alto queda por debajo de su salida, así que no es un sifón</translation>
+        <translation>su punto más alto queda por debajo de su salida, así que no es un sifón</translation>
     </message>
     <message>
         <source>the outflow stops before the water is that low</source>
-        <translation type="unfinished">el agua deja de salir antes de bajar tanto</translation>
+        <translation>el agua deja de salir antes de bajar tanto</translation>
     </message>
     <message>
         <source>the outflow dies away, so that the end is never reached</source>
-        <translation type="unfinished">la salida de agua se va apagando, así que nunca se llega al final</translation>
+        <translation>la salida de agua se va apagando, así que nunca se llega al final</translation>
     </message>
     <message>
         <source>the overflow pipe has no fall</source>
-        <translation type="unfinished">el tubo del rebosadero no tiene caída</translation>
+        <translation>el tubo del rebosadero no tiene caída</translation>
     </message>
     <message>
         <source>there is no rim to run over</source>
-        <translation type="unfinished">no hay borde por donde rebosar</translation>
+        <translation>no hay borde por donde rebosar</translation>
     </message>
     <message>
         <source>the grain is too large for the law by which it sinks</source>
-        <translation type="unfinished">el grano es demasiado grande para la ley con que se hunde</translation>
+        <translation>el grano es demasiado grande para la ley con que se hunde</translation>
     </message>
     <message>
         <source>water rose in the bucket: it rained; test again in dry weather</source>
-        <translation type="unfinished">el agua subió en el balde: llovió; repita la prueba en tiempo seco</translation>
+        <translation>el agua subió en el balde: llovió; repita la prueba en tiempo seco</translation>
     </message>
     <message>
         <source>a figure is not in the table</source>
-        <translation type="unfinished">una cifra no está en la tabla</translation>
+        <translation>una cifra no está en la tabla</translation>
     </message>
     <message>
         <source>the temperature of the water is out of range</source>
-        <translation type="unfinished">la temperatura del agua está fuera de rango</translation>
+        <translation>la temperatura del agua está fuera de rango</translation>
     </message>
     <message>
         <source>the height above sea level is out of range</source>
-        <translation type="unfinished">la altura sobre el nivel del mar está fuera de rango</translation>
+        <translation>la altura sobre el nivel del mar está fuera de rango</translation>
     </message>
     <message>
         <source>the water flows too slowly or too fast to be reckoned</source>
-        <translation type="unfinished">el agua corre demasiado lento o demasiado rápido para calcularla</translation>
+        <translation>el agua corre demasiado lento o demasiado rápido para calcularla</translation>
     </message>
     <message>
         <source>the roughness of the pipe is out of range</source>
-        <translation type="unfinished">la rugosidad del tubo está fuera de rango</translation>
+        <translation>la rugosidad del tubo está fuera de rango</translation>
     </message>
     <message>
         <source>the inside diameter of the pipe is out of range</source>
-        <translation type="unfinished">el diámetro interior del tubo está fuera de rango</translation>
+        <translation>el diámetro interior del tubo está fuera de rango</translation>
     </message>
     <message>
         <source>a length is out of range</source>
-        <translation type="unfinished">un largo está fuera de rango</translation>
+        <translation>un largo está fuera de rango</translation>
     </message>
     <message>
         <source>the flow is out of range</source>
-        <translation type="unfinished">el caudal está fuera de rango</translation>
+        <translation>el caudal está fuera de rango</translation>
     </message>
     <message>
         <source>the head is out of range</source>
-        <translation type="unfinished">la carga está fuera de rango</translation>
+        <translation>la carga está fuera de rango</translation>
     </message>
     <message>
         <source>a coefficient is out of range</source>
-        <translation type="unfinished">un coeficiente está fuera de rango</translation>
+        <translation>un coeficiente está fuera de rango</translation>
     </message>
     <message>
         <source>the loss of a fitting is out of range</source>
-        <translation type="unfinished">la pérdida de un accesorio está fuera de rango</translation>
+        <translation>la pérdida de un accesorio está fuera de rango</translation>
     </message>
     <message>
         <source>a slope is out of range</source>
-        <translation type="unfinished">una pendiente está fuera de rango</translation>
+        <translation>una pendiente está fuera de rango</translation>
     </message>
     <message>
         <source>a width is out of range</source>
-        <translation type="unfinished">un ancho está fuera de rango</translation>
+        <translation>un ancho está fuera de rango</translation>
     </message>
     <message>
         <source>a depth is out of range</source>
-        <translation type="unfinished">una profundidad está fuera de rango</translation>
+        <translation>una profundidad está fuera de rango</translation>
     </message>
     <message>
         <source>an area is out of range</source>
-        <translation type="unfinished">un área está fuera de rango</translation>
+        <translation>un área está fuera de rango</translation>
     </message>
     <message>
         <source>the size of the grain is out of range</source>
-        <translation type="unfinished">el tamaño del grano está fuera de rango</translation>
+        <translation>el tamaño del grano está fuera de rango</translation>
     </message>
     <message>
         <source>the weight of the grain is out of range</source>
-        <translation type="unfinished">el peso del grano está fuera de rango</translation>
+        <translation>el peso del grano está fuera de rango</translation>
     </message>
     <message>
         <source>the silt in the water is out of range</source>
-        <translation type="unfinished">el sedimento del agua está fuera de rango</translation>
+        <translation>el sedimento del agua está fuera de rango</translation>
     </message>
     <message>
         <source>the time is out of range</source>
-        <translation type="unfinished">el tiempo está fuera de rango</translation>
+        <translation>el tiempo está fuera de rango</translation>
     </message>
     <message>
         <source>a level is out of range</source>
-        <translation type="unfinished">un nivel está fuera de rango</translation>
+        <translation>un nivel está fuera de rango</translation>
     </message>
     <message>
         <source>the pressure is out of range</source>
-        <translation type="unfinished">la presión está fuera de rango</translation>
+        <translation>la presión está fuera de rango</translation>
     </message>
     <message>
         <source>a reading is out of range</source>
-        <translation type="unfinished">una lectura está fuera de rango</translation>
+        <translation>una lectura está fuera de rango</translation>
     </message>
     <message>
         <source>the reserve is out of range</source>
-        <translation type="unfinished">la reserva está fuera de rango</translation>
+        <translation>la reserva está fuera de rango</translation>
     </message>
     <message>
         <source>the rain of the storm is out of range</source>
-        <translation type="unfinished">la lluvia del aguacero está fuera de rango</translation>
+        <translation>la lluvia del aguacero está fuera de rango</translation>
     </message>
     <message>
         <source>it works</source>
-        <translation type="unfinished">funciona</translation>
+        <translation>funciona</translation>
     </message>
     <message>
         <source>it works, but weakly</source>
-        <translation type="unfinished">funciona, pero con poca fuerza</translation>
+        <translation>funciona, pero con poca fuerza</translation>
     </message>
     <message>
         <source>it works only while the tank is rather full</source>
-        <translation type="unfinished">funciona solo mientras el tanque está más bien lleno</translation>
+        <translation>funciona solo mientras el tanque está más bien lleno</translation>
     </message>
     <message>
         <source>it does not work</source>
-        <translation type="unfinished">no funciona</translation>
+        <translation>no funciona</translation>
     </message>
     <message>
         <source>%1 min</source>
-        <translation type="unfinished">%1 min</translation>
+        <translation>%1 min</translation>
     </message>
     <message>
         <source>Nothing flows: %1.</source>
-        <translation type="unfinished">No corre agua: %1.</translation>
+        <translation>No corre agua: %1.</translation>
     </message>
     <message>
         <source>The line brings %1 when the tank is nearly empty; when it is full, %2.</source>
-        <translation type="unfinished">La tubería trae %1 con el tanque casi vacío; con el tanque lleno, %2.</translation>
+        <translation>La tubería trae %1 con el tanque casi vacío; con el tanque lleno, %2.</translation>
     </message>
     <message>
         <source>The line brings %1 with the tank full; when it is nearly empty, %2.</source>
-        <translation type="unfinished">La tubería trae %1 con el tanque lleno; con el tanque casi vacío, %2.</translation>
+        <translation>La tubería trae %1 con el tanque lleno; con el tanque casi vacío, %2.</translation>
     </message>
     <message>
         <source>The line brings %1.</source>
-        <translation type="unfinished">La tubería trae %1.</translation>
+        <translation>La tubería trae %1.</translation>
     </message>
     <message>
         <source>The line brings %1 with the tank full and %2 when it is nearly empty.</source>
-        <translation type="unfinished">La tubería trae %1 con el tanque lleno y %2 con el tanque casi vacío.</translation>
+        <translation>La tubería trae %1 con el tanque lleno y %2 con el tanque casi vacío.</translation>
     </message>
     <message>
         <source>Wide open it will not bring that much: the pipe sucks so hard at its high parts that the column of water parts.</source>
-        <translation type="unfinished">Con todo abierto no traerá tanto: el tubo chupa tan fuerte en sus partes altas que la columna de agua se corta.</translation>
+        <translation>Con todo abierto no traerá tanto: el tubo chupa tan fuerte en sus partes altas que la columna de agua se corta.</translation>
     </message>
     <message>
         <source>Wanted are %1.</source>
-        <translation type="unfinished">Se desean %1.</translation>
+        <translation>Se desean %1.</translation>
     </message>
     <message>
         <source>Wanted are %1, but %2.</source>
-        <translation type="unfinished">Se desean %1, pero %2.</translation>
+        <translation>Se desean %1, pero %2.</translation>
     </message>
     <message>
         <source>The smallest pipe that brings the %1 wanted has %2 outside diameter, class %3.</source>
-        <translation type="unfinished">El tubo más pequeño que trae los %1 deseados tiene %2 de diámetro exterior, clase %3.</translation>
+        <translation>El tubo más pequeño que trae los %1 deseados tiene %2 de diámetro exterior, clase %3.</translation>
     </message>
     <message>
         <source>With its end shut, the lowest point of the pipe has to bear %1.</source>
-        <translation type="unfinished">Con el extremo cerrado, el punto más bajo del tubo debe aguantar %1.</translation>
+        <translation>Con el extremo cerrado, el punto más bajo del tubo debe aguantar %1.</translation>
     </message>
     <message>
         <source>With its end shut, the lowest point of the pipe has to bear %1; it is good for %2.</source>
-        <translation type="unfinished">Con el extremo cerrado, el punto más bajo del tubo debe aguantar %1; está hecho para %2.</translation>
+        <translation>Con el extremo cerrado, el punto más bajo del tubo debe aguantar %1; está hecho para %2.</translation>
     </message>
     <message>
         <source>High points on the way, where air gathers: %1, the first at %2.</source>
-        <translation type="unfinished">Puntos altos en el camino, donde se junta aire: %1, el primero a %2.</translation>
+        <translation>Puntos altos en el camino, donde se junta aire: %1, el primero a %2.</translation>
     </message>
     <message>
         <source>The siphon cannot be started with the tank nearly empty: its top lies %1 over the water, and %2 is the most.</source>
-        <translation type="unfinished">El sifón no se puede cebar con el tanque casi vacío: su punto más alto queda %1 sobre el agua, y el máximo es %2.</translation>
+        <translation>El sifón no se puede cebar con el tanque casi vacío: su punto más alto queda %1 sobre el agua, y el máximo es %2.</translation>
     </message>
     <message>
         <source>Wide open the siphon breaks; let no more than %1 through its valve.</source>
-        <translation type="unfinished">Con todo abierto el sifón se corta; no deje pasar más de %1 por su válvula.</translation>
+        <translation>Con todo abierto el sifón se corta; no deje pasar más de %1 por su válvula.</translation>
     </message>
     <message>
         <source>The siphon stops before the tank is nearly empty: its end does not lie below the water.</source>
-        <translation type="unfinished">El sifón se para antes de que el tanque esté casi vacío: su extremo no queda por debajo del agua.</translation>
+        <translation>El sifón se para antes de que el tanque esté casi vacío: su extremo no queda por debajo del agua.</translation>
     </message>
     <message>
         <source>The siphon stops before the tank is nearly empty: its inlet falls dry.</source>
-        <translation type="unfinished">El sifón se para antes de que el tanque esté casi vacío: su entrada queda en seco.</translation>
+        <translation>El sifón se para antes de que el tanque esté casi vacío: su entrada queda en seco.</translation>
     </message>
     <message>
         <source>Wide open the siphon breaks.</source>
-        <translation type="unfinished">Con todo abierto el sifón se corta.</translation>
+        <translation>Con todo abierto el sifón se corta.</translation>
     </message>
     <message>
         <source>The siphon cannot be reckoned: %1.</source>
-        <translation type="unfinished">El sifón no se puede calcular: %1.</translation>
+        <translation>El sifón no se puede calcular: %1.</translation>
     </message>
     <message>
         <source>To start the siphon, fill it with %1 of water.</source>
-        <translation type="unfinished">Para cebar el sifón, llénelo con %1 de agua.</translation>
+        <translation>Para cebar el sifón, llénelo con %1 de agua.</translation>
     </message>
     <message>
         <source>What head is left at the outlet cannot be told: %1.</source>
-        <translation type="unfinished">No se puede decir qué carga queda en la salida: %1.</translation>
+        <translation>No se puede decir qué carga queda en la salida: %1.</translation>
     </message>
     <message>
         <source>Outlet, %1: a head of %2 is left with the tank full and %3 when it is nearly empty, %4 is wanted; %5.</source>
-        <translation type="unfinished">Salida, %1: queda una carga de %2 con el tanque lleno y de %3 con el tanque casi vacío; se desean %4; %5.</translation>
+        <translation>Salida, %1: queda una carga de %2 con el tanque lleno y de %3 con el tanque casi vacío; se desean %4; %5.</translation>
     </message>
     <message>
         <source>How long it takes to draw the tank down to %1 over the floor cannot be told: %2.</source>
-        <translation type="unfinished">No se puede decir cuánto tarda en bajar el agua del tanque hasta %1 sobre el piso: %2.</translation>
+        <translation>No se puede decir cuánto tarda en bajar el agua del tanque hasta %1 sobre el piso: %2.</translation>
     </message>
     <message>
         <source>Wide open, it draws the full tank down to %1 over the floor in %2.</source>
-        <translation type="unfinished">Con todo abierto, baja el tanque lleno hasta %1 sobre el piso en %2.</translation>
+        <translation>Con todo abierto, baja el tanque lleno hasta %1 sobre el piso en %2.</translation>
     </message>
     <message>
         <source>No way is entered for the line from the source. Give two points at least: the pipe&apos;s inlet and its end over the tank.</source>
-        <translation type="unfinished">No hay recorrido anotado para la tubería de la fuente. Dé al menos dos puntos: la entrada del tubo y su extremo sobre el tanque.</translation>
+        <translation>No hay recorrido anotado para la tubería de la fuente. Dé al menos dos puntos: la entrada del tubo y su extremo sobre el tanque.</translation>
     </message>
     <message>
         <source>No way is entered for the line to the field. Give two points at least: where the pipe leaves the tank and where it ends.</source>
-        <translation type="unfinished">No hay recorrido anotado para la tubería al campo. Dé al menos dos puntos: donde el tubo sale del tanque y donde termina.</translation>
+        <translation>No hay recorrido anotado para la tubería al campo. Dé al menos dos puntos: donde el tubo sale del tanque y donde termina.</translation>
     </message>
     <message>
         <source>Ground cut down</source>
-        <translation type="unfinished">Terreno cortado</translation>
+        <translation>Terreno cortado</translation>
     </message>
     <message>
         <source>Ground filled up</source>
-        <translation type="unfinished">Terreno rellenado</translation>
+        <translation>Terreno rellenado</translation>
     </message>
     <message>
         <source>Spoil heap</source>
-        <translation type="unfinished">Montón de tierra sacada</translation>
+        <translation>Montón de tierra sacada</translation>
     </message>
     <message>
         <source>Arrow down the fall</source>
-        <translation type="unfinished">Flecha ladera abajo</translation>
+        <translation>Flecha ladera abajo</translation>
     </message>
     <message>
         <source>Marked place</source>
-        <translation type="unfinished">Lugar marcado</translation>
+        <translation>Lugar marcado</translation>
     </message>
     <message>
         <source>Pattern of the cut</source>
-        <translation type="unfinished">Trama del corte</translation>
+        <translation>Trama del corte</translation>
     </message>
     <message>
         <source>Pattern of the fill</source>
-        <translation type="unfinished">Trama del relleno</translation>
+        <translation>Trama del relleno</translation>
     </message>
     <message>
         <source>platform corner</source>
-        <translation type="unfinished">esquina de la plataforma</translation>
+        <translation>esquina de la plataforma</translation>
     </message>
     <message>
         <source>top of the cut, where it meets the ground</source>
-        <translation type="unfinished">parte alta del corte, donde encuentra el terreno</translation>
+        <translation>parte alta del corte, donde encuentra el terreno</translation>
     </message>
     <message>
         <source>toe of the fill, where it meets the ground</source>
-        <translation type="unfinished">pie del relleno, donde encuentra el terreno</translation>
+        <translation>pie del relleno, donde encuentra el terreno</translation>
     </message>
     <message>
         <source>pipes, overflow and silt trap</source>
-        <translation type="unfinished">tubos, rebosadero y desarenador</translation>
+        <translation>tubos, rebosadero y desarenador</translation>
     </message>
     <message>
         <source>Taken is a storm of %1, for the heaviest rain here is not known: %2 run in.</source>
-        <translation type="unfinished">Se toma un aguacero de %1, porque no se conoce la lluvia más fuerte de aquí: entran %2.</translation>
+        <translation>Se toma un aguacero de %1, porque no se conoce la lluvia más fuerte de aquí: entran %2.</translation>
     </message>
     <message>
         <source>In a storm of %1, %2 run into the tank.</source>
-        <translation type="unfinished">En un aguacero de %1 entran %2 al tanque.</translation>
+        <translation>En un aguacero de %1 entran %2 al tanque.</translation>
     </message>
     <message>
         <source>Of these, %1 are rain and %2 come from the source.</source>
-        <translation type="unfinished">De ellos, %1 son lluvia y %2 vienen de la fuente de agua.</translation>
+        <translation>De ellos, %1 son lluvia y %2 vienen de la fuente de agua.</translation>
     </message>
     <message>
         <source>How high the water then stands cannot be told: %1.</source>
-        <translation type="unfinished">No se puede decir hasta dónde sube entonces el agua: %1.</translation>
+        <translation>No se puede decir hasta dónde sube entonces el agua: %1.</translation>
     </message>
     <message>
         <source>The overflow passes %1 at most, so water runs over the rim.</source>
-        <translation type="unfinished">El rebosadero deja pasar %1 como máximo, así que el agua pasa por encima del borde.</translation>
+        <translation>El rebosadero deja pasar %1 como máximo, así que el agua pasa por encima del borde.</translation>
     </message>
     <message>
         <source>A notch %1 wide would be enough.</source>
-        <translation type="unfinished">Bastaría una muesca de %1 de ancho.</translation>
+        <translation>Bastaría una muesca de %1 de ancho.</translation>
     </message>
     <message>
         <source>An overflow pipe of %1 inside diameter would be enough.</source>
-        <translation type="unfinished">Bastaría un tubo de rebosadero de %1 de diámetro interior.</translation>
+        <translation>Bastaría un tubo de rebosadero de %1 de diámetro interior.</translation>
     </message>
     <message>
         <source>Where the water goes if the overflow is blocked cannot be told: %1.</source>
-        <translation type="unfinished">No se puede decir adónde va el agua si el rebosadero se tapa: %1.</translation>
+        <translation>No se puede decir adónde va el agua si el rebosadero se tapa: %1.</translation>
     </message>
     <message>
         <source>If the overflow is blocked, water runs over the rim anywhere, %1 deep.</source>
-        <translation type="unfinished">Si el rebosadero se tapa, el agua pasa por encima del borde por cualquier parte, con %1 de profundidad.</translation>
+        <translation>Si el rebosadero se tapa, el agua pasa por encima del borde por cualquier parte, con %1 de profundidad.</translation>
     </message>
     <message>
         <source>If the overflow is blocked, all of the water leaves over the low part of the rim, %1 deep.</source>
-        <translation type="unfinished">Si el rebosadero se tapa, toda el agua sale por la parte baja del borde, con %1 de profundidad.</translation>
+        <translation>Si el rebosadero se tapa, toda el agua sale por la parte baja del borde, con %1 de profundidad.</translation>
     </message>
     <message>
         <source>If the overflow is blocked, water leaves over the low part of the rim, %1 deep, and over the rest of it too: make the low part longer or lower.</source>
-        <translation type="unfinished">Si el rebosadero se tapa, el agua sale por la parte baja del borde, con %1 de profundidad, y también por el resto: haga la parte baja más larga o más baja.</translation>
+        <translation>Si el rebosadero se tapa, el agua sale por la parte baja del borde, con %1 de profundidad, y también por el resto: haga la parte baja más larga o más baja.</translation>
     </message>
     <message>
         <source>How the spill path carries the water cannot be told: %1.</source>
-        <translation type="unfinished">No se puede decir cómo lleva el agua el canal de desagüe: %1.</translation>
+        <translation>No se puede decir cómo lleva el agua el canal de desagüe: %1.</translation>
     </message>
     <message>
         <source>In the spill path, %1 deep, the water runs %2 deep at %3.</source>
-        <translation type="unfinished">En el canal de desagüe, de %1 de profundidad, el agua corre con %2 de profundidad a %3.</translation>
+        <translation>En el canal de desagüe, de %1 de profundidad, el agua corre con %2 de profundidad a %3.</translation>
     </message>
     <message>
         <source>Its bed bears that speed (%1).</source>
-        <translation type="unfinished">Su fondo aguanta esa velocidad (%1).</translation>
+        <translation>Su fondo aguanta esa velocidad (%1).</translation>
     </message>
     <message>
         <source>Its bed may not bear that speed (%1).</source>
-        <translation type="unfinished">Puede que su fondo no aguante esa velocidad (%1).</translation>
+        <translation>Puede que su fondo no aguante esa velocidad (%1).</translation>
     </message>
     <message>
         <source>Its bed is washed out at that speed (%1).</source>
-        <translation type="unfinished">A esa velocidad el agua se lleva su fondo (%1).</translation>
+        <translation>A esa velocidad el agua se lleva su fondo (%1).</translation>
     </message>
     <message>
         <source>A trap for grains of %1 and a flow of %2 cannot be reckoned: %3.</source>
-        <translation type="unfinished">No se puede calcular un desarenador para granos de %1 y un caudal de %2: %3.</translation>
+        <translation>No se puede calcular un desarenador para granos de %1 y un caudal de %2: %3.</translation>
     </message>
     <message>
         <source>To hold back grains of %1 at a flow of %2, the trap is made %3 long, %4 wide and %5 deep inside.</source>
-        <translation type="unfinished">Para retener granos de %1 con un caudal de %2, el desarenador se hace de %3 de largo, %4 de ancho y %5 de profundidad por dentro.</translation>
+        <translation>Para retener granos de %1 con un caudal de %2, el desarenador se hace de %3 de largo, %4 de ancho y %5 de profundidad por dentro.</translation>
     </message>
     <message>
         <source>Between two cleanings about %1 of mud settle in it, %2 deep.</source>
-        <translation type="unfinished">Entre dos limpiezas se asientan en él cerca de %1 de lodo, con %2 de profundidad.</translation>
+        <translation>Entre dos limpiezas se asientan en él cerca de %1 de lodo, con %2 de profundidad.</translation>
     </message>
     <message>
         <source>What the trap as it is holds back cannot be told: %1.</source>
-        <translation type="unfinished">No se puede decir qué retiene el desarenador tal como está: %1.</translation>
+        <translation>No se puede decir qué retiene el desarenador tal como está: %1.</translation>
     </message>
     <message>
         <source>The trap as it is has room for grains of %1 to sink, but water runs so fast through it that it carries them on: make it deeper or wider.</source>
-        <translation type="unfinished">El desarenador tal como está da lugar a que se hundan granos de %1, pero el agua lo cruza tan rápido que se los lleva: hágalo más hondo o más ancho.</translation>
+        <translation>El desarenador tal como está da lugar a que se hundan granos de %1, pero el agua lo cruza tan rápido que se los lleva: hágalo más hondo o más ancho.</translation>
     </message>
     <message>
         <source>The trap as it is holds back grains of %1 and larger.</source>
-        <translation type="unfinished">El desarenador tal como está retiene granos de %1 y mayores.</translation>
+        <translation>El desarenador tal como está retiene granos de %1 y mayores.</translation>
     </message>
     <message>
         <source>The tank loses %1 through its lining, about %2.</source>
-        <translation type="unfinished">El tanque pierde %1 por su revestimiento, cerca de %2.</translation>
+        <translation>El tanque pierde %1 por su revestimiento, cerca de %2.</translation>
     </message>
     <message>
         <source>Against the bucket the tank gained water: some ran in, or a reading is wrong. Test again.</source>
-        <translation type="unfinished">En comparación con el balde, el tanque ganó agua: entró alguna, o una lectura está mal. Repita la prueba.</translation>
+        <translation>En comparación con el balde, el tanque ganó agua: entró alguna, o una lectura está mal. Repita la prueba.</translation>
     </message>
     <message>
         <source>The difference is no more than the readings&apos; error of %1, so it tells nothing. Let the test run longer.</source>
-        <translation type="unfinished">La diferencia no es mayor que el error de las lecturas, de %1, así que no dice nada. Deje que la prueba dure más.</translation>
+        <translation>La diferencia no es mayor que el error de las lecturas, de %1, así que no dice nada. Deje que la prueba dure más.</translation>
     </message>
     <message>
         <source>For a tank of plaster that is tight.</source>
-        <translation type="unfinished">Para un tanque de repello, eso cuenta como estanco.</translation>
+        <translation>Para un tanque de repello, eso cuenta como estanco.</translation>
     </message>
     <message>
         <source>Watch it: test again in some weeks.</source>
-        <translation type="unfinished">Vigílelo: repita la prueba en unas semanas.</translation>
+        <translation>Vigílelo: repita la prueba en unas semanas.</translation>
     </message>
     <message>
         <source>Find the cracks and mend them.</source>
-        <translation type="unfinished">Busque las grietas y repárelas.</translation>
+        <translation>Busque las grietas y repárelas.</translation>
     </message>
     <message>
         <source>Let no more water in, empty it and mend it.</source>
-        <translation type="unfinished">No deje entrar más agua, vacíelo y repárelo.</translation>
+        <translation>No deje entrar más agua, vacíelo y repárelo.</translation>
     </message>
     <message>
         <source>It keeps to a mark for concrete tanks, %1: %2.</source>
-        <translation type="unfinished">Cumple un límite para tanques de concreto, %1: %2.</translation>
+        <translation>Cumple un límite para tanques de concreto, %1: %2.</translation>
     </message>
     <message>
         <source>It does not keep to a mark for concrete tanks, %1: %2.</source>
-        <translation type="unfinished">No cumple un límite para tanques de concreto, %1: %2.</translation>
+        <translation>No cumple un límite para tanques de concreto, %1: %2.</translation>
     </message>
     <message>
         <source>What the tank loses more than the bucket goes through the lining.</source>
-        <translation type="unfinished">Lo que el tanque pierde de más que el balde sale por el revestimiento.</translation>
+        <translation>Lo que el tanque pierde de más que el balde sale por el revestimiento.</translation>
     </message>
     <message>
         <source>The leak test tells nothing: %1.</source>
-        <translation type="unfinished">La prueba de fuga no dice nada: %1.</translation>
+        <translation>La prueba de fuga no dice nada: %1.</translation>
     </message>
     <message>
         <source>Place of the tank</source>
-        <translation type="unfinished">Lugar del tanque</translation>
+        <translation>Lugar del tanque</translation>
     </message>
     <message>
         <source>Platform</source>
-        <translation type="unfinished">Plataforma</translation>
+        <translation>Plataforma</translation>
     </message>
     <message>
         <source>Delivery</source>
-        <translation type="unfinished">Conducción del agua</translation>
+        <translation>Conducción del agua</translation>
     </message>
     <message>
         <source>Line from the source</source>
-        <translation type="unfinished">Tubería de la fuente</translation>
+        <translation>Tubería de la fuente</translation>
     </message>
     <message>
         <source>Points of the source line</source>
-        <translation type="unfinished">Puntos de la tubería de la fuente</translation>
+        <translation>Puntos de la tubería de la fuente</translation>
     </message>
     <message>
         <source>Pipe from the source</source>
-        <translation type="unfinished">Tubo desde la fuente de agua</translation>
+        <translation>Tubo desde la fuente de agua</translation>
     </message>
     <message>
         <source>Line to the field</source>
-        <translation type="unfinished">Tubería al campo</translation>
+        <translation>Tubería al campo</translation>
     </message>
     <message>
         <source>Points of the field line</source>
-        <translation type="unfinished">Puntos de la tubería al campo</translation>
+        <translation>Puntos de la tubería al campo</translation>
     </message>
     <message>
         <source>Pipe to the field</source>
-        <translation type="unfinished">Tubo al campo</translation>
+        <translation>Tubo al campo</translation>
     </message>
     <message>
         <source>Overflow</source>
-        <translation type="unfinished">Rebosadero</translation>
+        <translation>Rebosadero</translation>
     </message>
     <message>
         <source>Spill path</source>
-        <translation type="unfinished">Canal de desagüe</translation>
+        <translation>Canal de desagüe</translation>
     </message>
     <message>
         <source>Silt trap</source>
-        <translation type="unfinished">Desarenador</translation>
+        <translation>Desarenador</translation>
     </message>
     <message>
         <source>Leak test</source>
-        <translation type="unfinished">Prueba de fuga</translation>
+        <translation>Prueba de fuga</translation>
     </message>
     <message>
         <source>Spot height, row %1</source>
-        <translation type="unfinished">Cota, fila %1</translation>
+        <translation>Cota, fila %1</translation>
     </message>
     <message>
         <source>Source line, point %1</source>
-        <translation type="unfinished">Tubería de la fuente, punto %1</translation>
+        <translation>Tubería de la fuente, punto %1</translation>
     </message>
     <message>
         <source>Field line, point %1</source>
-        <translation type="unfinished">Tubería al campo, punto %1</translation>
+        <translation>Tubería al campo, punto %1</translation>
     </message>
     <message>
         <source>is not further along the line than the point before it; list the points in the order in which the water meets them</source>
-        <translation type="unfinished">no queda más lejos en la tubería que el punto anterior; anote los puntos en el orden en que los encuentra el agua</translation>
+        <translation>no queda más lejos en la tubería que el punto anterior; anote los puntos en el orden en que los encuentra el agua</translation>
     </message>
     <message>
         <source>is not in the table of pipes of this grade; choose one that is, or enter the bore as measured</source>
-        <translation type="unfinished">no está en la tabla de tubos de este grado; elija uno que esté, o anote el diámetro interior medido</translation>
+        <translation>no está en la tabla de tubos de este grado; elija uno que esté, o anote el diámetro interior medido</translation>
     </message>
     <message>
         <source>could not be joined to a surface, for the work was broken off; try again and let it finish</source>
-        <translation type="unfinished">no se pudo unir en una superficie porque se interrumpió el trabajo; intente otra vez y déjelo terminar</translation>
+        <translation>no se pudo unir en una superficie porque se interrumpió el trabajo; intente otra vez y déjelo terminar</translation>
     </message>
     <message>
         <source>pit depth from which a ladder stands in it</source>
-        <translation type="unfinished">profundidad de la excavación desde la que debe haber una escalera</translation>
+        <translation>profundidad de la excavación desde la que debe haber una escalera</translation>
     </message>
     <message>
         <source>pit depth from which walls are held against cave-in</source>
-        <translation type="unfinished">profundidad de la excavación desde la que se protegen las paredes contra derrumbes</translation>
+        <translation>profundidad de la excavación desde la que se protegen las paredes contra derrumbes</translation>
     </message>
     <message>
         <source>deepest pit dug by hand</source>
-        <translation type="unfinished">excavación más honda que se cava a mano</translation>
+        <translation>excavación más honda que se cava a mano</translation>
     </message>
     <message>
         <source>pit depth to which the table of batters goes</source>
-        <translation type="unfinished">profundidad de la excavación hasta la que llega la tabla de taludes</translation>
+        <translation>profundidad de la excavación hasta la que llega la tabla de taludes</translation>
     </message>
     <message>
         <source>depth of an open cut in the firmest soil that stands a day</source>
-        <translation type="unfinished">profundidad de un corte abierto en el suelo más firme que se tiene en pie un día</translation>
+        <translation>profundidad de un corte abierto en el suelo más firme que se tiene en pie un día</translation>
     </message>
     <message>
         <source>furthest way to the ladder</source>
-        <translation type="unfinished">camino más largo a la escalera</translation>
+        <translation>camino más largo a la escalera</translation>
     </message>
     <message>
         <source>toe of the heap back from the pit edge</source>
-        <translation type="unfinished">pie del montón, apartado de la orilla de la excavación</translation>
+        <translation>pie del montón, apartado de la orilla de la excavación</translation>
     </message>
     <message>
         <source>height of the heap at most</source>
-        <translation type="unfinished">altura máxima del montón</translation>
+        <translation>altura máxima del montón</translation>
     </message>
     <message>
         <source>steepest side of loose ground</source>
-        <translation type="unfinished">lado más empinado de la tierra suelta</translation>
+        <translation>lado más empinado de la tierra suelta</translation>
     </message>
     <message>
         <source>slope from which old slips are looked for</source>
-        <translation type="unfinished">pendiente desde la que se buscan deslizamientos viejos</translation>
+        <translation>pendiente desde la que se buscan deslizamientos viejos</translation>
     </message>
     <message>
         <source>slope from which an engineer decides</source>
-        <translation type="unfinished">pendiente desde la que decide un ingeniero</translation>
+        <translation>pendiente desde la que decide un ingeniero</translation>
     </message>
     <message>
         <source>factor of safety wanted of a slope</source>
-        <translation type="unfinished">factor de seguridad deseado de una ladera</translation>
+        <translation>factor de seguridad deseado de una ladera</translation>
     </message>
     <message>
         <source>factor of safety wanted of a cut</source>
-        <translation type="unfinished">factor de seguridad deseado de un corte</translation>
+        <translation>factor de seguridad deseado de un corte</translation>
     </message>
     <message>
         <source>walkway round the rim</source>
-        <translation type="unfinished">pasillo alrededor del borde</translation>
+        <translation>pasillo alrededor del borde</translation>
     </message>
     <message>
         <source>batter of the cut face</source>
-        <translation type="unfinished">talud de la cara del corte</translation>
+        <translation>talud de la cara del corte</translation>
     </message>
     <message>
         <source>batter of the fill face</source>
-        <translation type="unfinished">talud de la cara del relleno</translation>
+        <translation>talud de la cara del relleno</translation>
     </message>
     <message>
         <source>topsoil stripped</source>
-        <translation type="unfinished">tierra vegetal retirada</translation>
+        <translation>tierra vegetal retirada</translation>
     </message>
     <message>
         <source>compacted fill per ground dug</source>
-        <translation type="unfinished">relleno apisonado por tierra cavada</translation>
+        <translation>relleno apisonado por tierra cavada</translation>
     </message>
     <message>
         <source>natural ground wanted over floor and walls</source>
-        <translation type="unfinished">terreno natural deseado sobre piso y paredes</translation>
+        <translation>terreno natural deseado sobre piso y paredes</translation>
     </message>
     <message>
         <source>distance to the edge, share of its drop, as for footings</source>
-        <translation type="unfinished">distancia al filo, parte de su altura, como para cimientos</translation>
+        <translation>distancia al filo, parte de su altura, como para cimientos</translation>
     </message>
     <message>
         <source>distance to the edge at most, as for footings</source>
-        <translation type="unfinished">distancia máxima al filo, como para cimientos</translation>
+        <translation>distancia máxima al filo, como para cimientos</translation>
     </message>
     <message>
         <source>house downhill within</source>
-        <translation type="unfinished">casa ladera abajo, a menos de</translation>
+        <translation>casa ladera abajo, a menos de</translation>
     </message>
     <message>
         <source>weight over uplift wanted</source>
-        <translation type="unfinished">peso entre empuje del agua, deseado</translation>
+        <translation>peso entre empuje del agua, deseado</translation>
     </message>
     <message>
         <source>ground water that feeds frost, within</source>
-        <translation type="unfinished">agua subterránea que alimenta la helada, a menos de</translation>
+        <translation>agua subterránea que alimenta la helada, a menos de</translation>
     </message>
     <message>
         <source>shrinkage of moderate swelling</source>
-        <translation type="unfinished">encogimiento para hinchamiento moderado</translation>
+        <translation>encogimiento para hinchamiento moderado</translation>
     </message>
     <message>
         <source>shrinkage of high swelling</source>
-        <translation type="unfinished">encogimiento para hinchamiento alto</translation>
+        <translation>encogimiento para hinchamiento alto</translation>
     </message>
     <message>
         <source>shrinkage of very high swelling</source>
-        <translation type="unfinished">encogimiento para hinchamiento muy alto</translation>
+        <translation>encogimiento para hinchamiento muy alto</translation>
     </message>
     <message>
         <source>clay from which soil may swell</source>
-        <translation type="unfinished">arcilla desde la que el suelo puede hincharse</translation>
+        <translation>arcilla desde la que el suelo puede hincharse</translation>
     </message>
     <message>
         <source>low</source>
-        <translation type="unfinished">baja</translation>
+        <translation>baja</translation>
     </message>
     <message>
         <source>typical</source>
-        <translation type="unfinished">típica</translation>
+        <translation>típica</translation>
     </message>
     <message>
         <source>high</source>
-        <translation type="unfinished">alta</translation>
+        <translation>alta</translation>
     </message>
     <message>
         <source>bar</source>
-        <translation type="unfinished">bar</translation>
+        <translation>bar</translation>
     </message>
     <message>
         <source>mm per hour</source>
-        <translation type="unfinished">mm por hora</translation>
+        <translation>mm por hora</translation>
     </message>
     <message>
         <source>kPa</source>
-        <translation type="unfinished">kPa</translation>
+        <translation>kPa</translation>
     </message>
     <message>
         <source>kN/m³</source>
-        <translation type="unfinished">kN/m³</translation>
+        <translation>kN/m³</translation>
     </message>
     <message>
         <source>level set by hand</source>
-        <translation type="unfinished">nivel puesto a mano</translation>
+        <translation>nivel puesto a mano</translation>
     </message>
     <message>
         <source>A freeboard of %1 would leave it.</source>
-        <translation type="unfinished">Un borde libre de %1 lo dejaría.</translation>
+        <translation>Un borde libre de %1 lo dejaría.</translation>
     </message>
     <message>
         <source>As low as it is now, it has to be %1 long.</source>
-        <translation type="unfinished">Tan bajo como está ahora, debe tener %1 de largo.</translation>
+        <translation>Tan bajo como está ahora, debe tener %1 de largo.</translation>
     </message>
     <message>
         <source>A trap %1 long and %2 wide inside, with %3 of water and mud, would hold them.</source>
-        <translation type="unfinished">Un desarenador de %1 de largo y %2 de ancho por dentro, con %3 de agua y lodo, los retendría.</translation>
+        <translation>Un desarenador de %1 de largo y %2 de ancho por dentro, con %3 de agua y lodo, los retendría.</translation>
     </message>
     <message>
         <source>The overflow</source>
-        <translation type="unfinished">El rebosadero</translation>
+        <translation>El rebosadero</translation>
     </message>
     <message>
         <source>The blocked overflow</source>
-        <translation type="unfinished">El rebosadero tapado</translation>
+        <translation>El rebosadero tapado</translation>
     </message>
     <message>
         <source>The silt trap</source>
-        <translation type="unfinished">El desarenador</translation>
+        <translation>El desarenador</translation>
     </message>
     <message>
         <source>The leak test</source>
-        <translation type="unfinished">La prueba de fuga</translation>
+        <translation>La prueba de fuga</translation>
     </message>
     <message>
         <source>%1 could not be reckoned, so nothing is known of it: %2.</source>
-        <translation type="unfinished">%1: no se pudo calcular, así que nada se sabe de esto: %2.</translation>
+        <translation>%1: no se pudo calcular, así que nada se sabe de esto: %2.</translation>
     </message>
     <message>
         <source>How far the water sank in a light bucket that floats deep in the tank, only a hand&apos;s breadth of it dry: this much evaporated.</source>
-        <translation type="unfinished">Cuánto bajó el agua en una cubeta liviana que flota honda en el tanque, con solo el ancho de una mano en seco: esto se evaporó.</translation>
+        <translation>Cuánto bajó el agua en una cubeta liviana que flota honda en el tanque, con solo el ancho de una mano en seco: esto se evaporó.</translation>
     </message>
     <message>
         <source>To make it, %1 are cut; next to nothing is filled in.</source>
-        <translation type="unfinished">Para hacerla se cortan %1; casi nada se rellena.</translation>
+        <translation>Para hacerla se cortan %1; casi nada se rellena.</translation>
     </message>
     <message>
         <source>Anticlockwise seen from above; at 0 the length runs east. A tank whose length lies across the fall, on one level, needs the least digging.</source>
-        <translation type="unfinished">En sentido contrario al reloj, visto desde arriba; con 0 el largo va hacia el este. Un tanque con el largo atravesado a la pendiente, a un mismo nivel, necesita la menor excavación.</translation>
+        <translation>En sentido contrario al reloj, visto desde arriba; con 0 el largo va hacia el este. Un tanque con el largo atravesado a la pendiente, a un mismo nivel, necesita la menor excavación.</translation>
     </message>
     <message>
         <source>How far the filled face runs out for each unit of height; 1.5 is usual for ground that is well rammed.</source>
-        <translation type="unfinished">Cuánto se tiende la cara del relleno por cada unidad de altura; 1.5 es lo usual en tierra bien apisonada.</translation>
+        <translation>Cuánto se tiende la cara del relleno por cada unidad de altura; 1.5 es lo usual en tierra bien apisonada.</translation>
     </message>
     <message>
         <source>Cut or fill runs out of the survey before it meets the ground. Survey further out or move the tank; steeper cut faces help too, if the soil bears them.</source>
-        <translation type="unfinished">El corte o el relleno sale del terreno medido antes de encontrar el terreno. Mida más afuera o mueva el tanque; también ayudan caras de corte más paradas, si el suelo las aguanta.</translation>
+        <translation>El corte o el relleno sale del terreno medido antes de encontrar el terreno. Mida más afuera o mueva el tanque; también ayudan caras de corte más paradas, si el suelo las aguanta.</translation>
     </message>
     <message>
         <source>The ground below the tank may slip even with the tank empty, while it is dug.</source>
-        <translation type="unfinished">El terreno abajo del tanque puede deslizarse aun con el tanque vacío, mientras se excava.</translation>
+        <translation>El terreno abajo del tanque puede deslizarse aun con el tanque vacío, mientras se excava.</translation>
     </message>
     <message>
         <source>The ground below the tank may slip when the tank leaks.</source>
-        <translation type="unfinished">El terreno abajo del tanque puede deslizarse cuando el tanque pierde agua.</translation>
+        <translation>El terreno abajo del tanque puede deslizarse cuando el tanque pierde agua.</translation>
     </message>
     <message>
         <source>A licensed engineer must look at it before anyone digs (calculation sheet E1). A place further from the edge, or on flatter ground, would help.</source>
-        <translation type="unfinished">Un ingeniero con licencia debe verlo antes de que alguien excave (hoja de cálculo E1). Ayudaría un lugar más lejos del filo o en terreno más plano.</translation>
+        <translation>Un ingeniero con licencia debe verlo antes de que alguien excave (hoja de cálculo E1). Ayudaría un lugar más lejos del filo o en terreno más plano.</translation>
     </message>
     <message>
         <source>The heap of spoil is to lie downhill of the tank, where its weight loads the ground that carries it. Heap it across the fall, to the %1 of the tank.</source>
-        <translation type="unfinished">El montón de tierra sacada quedaría ladera abajo del tanque, donde su peso carga el terreno que lo sostiene. Amontónela atravesado a la pendiente, hacia el %1 del tanque.</translation>
+        <translation>El montón de tierra sacada quedaría ladera abajo del tanque, donde su peso carga el terreno que lo sostiene. Amontónela atravesado a la pendiente, hacia el %1 del tanque.</translation>
     </message>
     <message>
         <source>The heap of spoil is to lie uphill of the tank, where rain washes it in. Heap it across the fall, to the %1 of the tank.</source>
-        <translation type="unfinished">El montón de tierra sacada quedaría ladera arriba del tanque, donde la lluvia lo mete adentro. Amontónela atravesado a la pendiente, hacia el %1 del tanque.</translation>
+        <translation>El montón de tierra sacada quedaría ladera arriba del tanque, donde la lluvia lo mete adentro. Amontónela atravesado a la pendiente, hacia el %1 del tanque.</translation>
     </message>
     <message>
         <source>The cut face of the platform stands up to %1 high and leans back %2 for each unit of height; the published table asks for %3 in this soil. Lean it back, or widen the walkway where it stands close over the pit.</source>
-        <translation type="unfinished">La cara del corte de la plataforma llega a %1 de alto y se tiende %2 por cada unidad de altura; la tabla publicada pide %3 en este suelo. Tiéndala más, o ensanche el pasillo donde queda cerca sobre la excavación.</translation>
+        <translation>La cara del corte de la plataforma llega a %1 de alto y se tiende %2 por cada unidad de altura; la tabla publicada pide %3 en este suelo. Tiéndala más, o ensanche el pasillo donde queda cerca sobre la excavación.</translation>
     </message>
     <message>
         <source>The fill face of the platform runs out %1 for each unit of height; loose ground comes to rest at %2. Make it %2 or flatter.</source>
-        <translation type="unfinished">La cara del relleno de la plataforma se tiende %1 por cada unidad de altura; la tierra suelta se queda quieta con %2. Hágala de %2 o más tendida.</translation>
+        <translation>La cara del relleno de la plataforma se tiende %1 por cada unidad de altura; la tierra suelta se queda quieta con %2. Hágala de %2 o más tendida.</translation>
     </message>
     <message>
         <source>the siphon does not run with its end wide open</source>
-        <translation type="unfinished">el sifón no corre con su extremo abierto del todo</translation>
+        <translation>el sifón no corre con su extremo abierto del todo</translation>
     </message>
     <message>
         <source>It fills the empty tank in %1 when nothing is drawn.</source>
-        <translation type="unfinished">Llena el tanque vacío en %1 si no se saca nada.</translation>
+        <translation>Llena el tanque vacío en %1 si no se saca nada.</translation>
     </message>
     <message>
         <source>The siphon cannot be started, not even with the tank full: its top lies %1 over the water, and %2 is the most.</source>
-        <translation type="unfinished">El sifón no se puede cebar, ni con el tanque lleno: su parte alta queda %1 sobre el agua, y %2 es lo más.</translation>
+        <translation>El sifón no se puede cebar, ni con el tanque lleno: su parte alta queda %1 sobre el agua, y %2 es lo más.</translation>
     </message>
     <message>
         <source>has another height than an earlier point at the same place</source>
-        <translation type="unfinished">tiene otra altura que un punto anterior en el mismo lugar</translation>
+        <translation>tiene otra altura que un punto anterior en el mismo lugar</translation>
     </message>
     <message>
         <source>%1 %2, %4: found %3.</source>
-        <translation type="unfinished">%1 %2, %4: se halló %3.</translation>
+        <translation>%1 %2, %4: se halló %3.</translation>
     </message>
     <message>
         <source>The table of spot heights</source>
-        <translation type="unfinished">La tabla de cotas</translation>
+        <translation>La tabla de cotas</translation>
     </message>
     <message>
         <source>spoil heap off the line of the fall, least</source>
-        <translation type="unfinished">montón de tierra fuera de la línea de la pendiente, lo menos</translation>
+        <translation>montón de tierra fuera de la línea de la pendiente, lo menos</translation>
     </message>
     <message>
         <source>In a storm the overflow has to pass %1; the water then stands only %2 below the lowest part of the rim, and %3 is wanted.</source>
-        <translation type="unfinished">En un aguacero el rebosadero debe dejar pasar %1; el agua queda entonces solo %2 abajo de la parte más baja del borde, y se quieren %3.</translation>
+        <translation>En un aguacero el rebosadero debe dejar pasar %1; el agua queda entonces solo %2 abajo de la parte más baja del borde, y se quieren %3.</translation>
     </message>
     <message>
         <source>In a storm the overflow has to pass %1 and cannot: the water runs over the rim and washes out the ground behind the lining. It should stay %2 below the lowest part of it.</source>
-        <translation type="unfinished">En un aguacero el rebosadero debe dejar pasar %1 y no puede: el agua pasa sobre el borde y lava el terreno detrás del revestimiento. Debería quedar %2 abajo de su parte más baja.</translation>
+        <translation>En un aguacero el rebosadero debe dejar pasar %1 y no puede: el agua pasa sobre el borde y lava el terreno detrás del revestimiento. Debería quedar %2 abajo de su parte más baja.</translation>
     </message>
     <message>
         <source>The overflow passes it: the water stays %1 below the lowest part of the rim, wanted are %2.</source>
-        <translation type="unfinished">El rebosadero la deja pasar: el agua queda %1 abajo de la parte más baja del borde; se quieren %2.</translation>
+        <translation>El rebosadero la deja pasar: el agua queda %1 abajo de la parte más baja del borde; se quieren %2.</translation>
     </message>
     <message>
         <source>The overflow just passes it: the water stays only %1 below the lowest part of the rim, wanted are %2.</source>
-        <translation type="unfinished">El rebosadero apenas la deja pasar: el agua queda solo %1 abajo de la parte más baja del borde; se quieren %2.</translation>
+        <translation>El rebosadero apenas la deja pasar: el agua queda solo %1 abajo de la parte más baja del borde; se quieren %2.</translation>
     </message>
     <message>
         <source>No leak test is entered. Let a light bucket float deep in the tank, only a hand&apos;s breadth of it dry; read both, and read them again after a dry day.</source>
-        <translation type="unfinished">No hay prueba de fuga anotada. Ponga a flotar honda en el tanque una cubeta liviana, con solo el ancho de una mano en seco; lea las dos, y léalas otra vez después de un día seco.</translation>
+        <translation>No hay prueba de fuga anotada. Ponga a flotar honda en el tanque una cubeta liviana, con solo el ancho de una mano en seco; lea las dos, y léalas otra vez después de un día seco.</translation>
     </message>
     <message>
         <source>The fill takes all that is dug, and %1 more that would have to be brought.</source>
-        <translation type="unfinished">El relleno ocupa todo lo excavado, y %1 más que habría que traer.</translation>
+        <translation>El relleno ocupa todo lo excavado, y %1 más que habría que traer.</translation>
     </message>
     <message>
         <source>The fill takes more than all that is dug: %1 of ground would have to be brought. Lay the platform lower.</source>
-        <translation type="unfinished">El relleno pide más que todo lo excavado: habría que traer %1 de tierra. Ponga la plataforma más abajo.</translation>
+        <translation>El relleno pide más que todo lo excavado: habría que traer %1 de tierra. Ponga la plataforma más abajo.</translation>
     </message>
     <message>
         <source>By the levels of its ends alone the line would bring %1.</source>
-        <translation type="unfinished">Solo por los niveles de sus extremos, la tubería traería %1.</translation>
+        <translation>Solo por los niveles de sus extremos, la tubería traería %1.</translation>
     </message>
     <message>
         <source>The tank costs about %1.</source>
-        <translation type="unfinished">El tanque cuesta cerca de %1.</translation>
+        <translation>El tanque cuesta cerca de %1.</translation>
     </message>
     <message>
         <source>The tank costs about %1: %2 in money, %3 given by the household in goods and work.</source>
-        <translation type="unfinished">El tanque cuesta cerca de %1: %2 en dinero, %3 que pone la familia en materiales y trabajo.</translation>
+        <translation>El tanque cuesta cerca de %1: %2 en dinero, %3 que pone la familia en materiales y trabajo.</translation>
     </message>
     <message>
         <source>%1 for materials</source>
-        <translation type="unfinished">%1 en materiales</translation>
+        <translation>%1 en materiales</translation>
     </message>
     <message>
         <source>%1 for work</source>
-        <translation type="unfinished">%1 en trabajo</translation>
+        <translation>%1 en trabajo</translation>
     </message>
     <message>
         <source>%1 for carrying</source>
-        <translation type="unfinished">%1 en acarreo</translation>
+        <translation>%1 en acarreo</translation>
     </message>
     <message>
         <source>%1 for other things</source>
-        <translation type="unfinished">%1 en otras cosas</translation>
+        <translation>%1 en otras cosas</translation>
     </message>
     <message>
         <source>%1 kept for what nobody foresees</source>
-        <translation type="unfinished">%1 guardados para imprevistos</translation>
+        <translation>%1 guardados para imprevistos</translation>
     </message>
     <message>
         <source>Of that, %1.</source>
-        <translation type="unfinished">De eso, %1.</translation>
+        <translation>De eso, %1.</translation>
     </message>
     <message>
         <source>For each m³ (%1) that the full tank stores, building costs %2.</source>
-        <translation type="unfinished">Por cada m³ (%1) que guarda el tanque lleno, construirlo cuesta %2.</translation>
+        <translation>Por cada m³ (%1) que guarda el tanque lleno, construirlo cuesta %2.</translation>
     </message>
     <message>
         <source>all months</source>
-        <translation type="unfinished">todos los meses</translation>
+        <translation>todos los meses</translation>
     </message>
     <message>
         <source>What the water of the dry months costs cannot be told before the water balance is there.</source>
-        <translation type="unfinished">No se puede decir cuánto cuesta el agua de los meses secos mientras no haya balance de agua.</translation>
+        <translation>No se puede decir cuánto cuesta el agua de los meses secos mientras no haya balance de agua.</translation>
     </message>
     <message>
         <source>No month counts as dry, so the cost of water in the dry months cannot be told.</source>
-        <translation type="unfinished">Ningún mes cuenta como seco, así que no se puede decir cuánto cuesta el agua en los meses secos.</translation>
+        <translation>Ningún mes cuenta como seco, así que no se puede decir cuánto cuesta el agua en los meses secos.</translation>
     </message>
     <message>
         <source>In the dry months (%1) of a mean year %2 are drawn from the tank; what they cost cannot be told.</source>
-        <translation type="unfinished">En los meses secos (%1) de un año promedio se sacan del tanque %2; no se puede decir cuánto cuestan.</translation>
+        <translation>En los meses secos (%1) de un año promedio se sacan del tanque %2; no se puede decir cuánto cuestan.</translation>
     </message>
     <message>
         <source>For each m³ (%1) that it delivers in the dry months (%2), the tank costs %3 over its life, interest and upkeep counted; in a mean year it delivers %4 then.</source>
-        <translation type="unfinished">Por cada m³ (%1) que entrega en los meses secos (%2), el tanque cuesta %3 a lo largo de su vida, contando interés y mantenimiento; en un año promedio entrega %4 en esos meses.</translation>
+        <translation>Por cada m³ (%1) que entrega en los meses secos (%2), el tanque cuesta %3 a lo largo de su vida, contando interés y mantenimiento; en un año promedio entrega %4 en esos meses.</translation>
     </message>
     <message>
         <source>%1: %2 (%3 for a single one)</source>
-        <translation type="unfinished">%1: %2 (%3 para uno solo)</translation>
+        <translation>%1: %2 (%3 para uno solo)</translation>
     </message>
     <message>
         <source>Loads to carry: %1.</source>
-        <translation type="unfinished">Cargas por acarrear: %1.</translation>
+        <translation>Cargas por acarrear: %1.</translation>
     </message>
     <message>
         <source>; </source>
-        <translation type="unfinished">; </translation>
+        <translation>; </translation>
     </message>
     <message>
         <source>%1 (into %2)</source>
-        <translation type="unfinished">%1 (en %2)</translation>
+        <translation>%1 (en %2)</translation>
     </message>
     <message>
         <source>Too heavy for one load and split even: %1.</source>
-        <translation type="unfinished">Muy pesado para una sola carga y repartido en partes iguales: %1.</translation>
+        <translation>Muy pesado para una sola carga y repartido en partes iguales: %1.</translation>
     </message>
     <message>
         <source>Money is needed first on %1; most on one day is %2, on %3.</source>
-        <translation type="unfinished">El dinero hace falta desde el %1; lo más en un solo día es %2, el %3.</translation>
+        <translation>El dinero hace falta desde el %1; lo más en un solo día es %2, el %3.</translation>
     </message>
     <message>
         <source>No price is entered yet, so nothing is known of the money. Ask the shop and the people who work, and enter what one unit costs.</source>
-        <translation type="unfinished">Todavía no hay ningún precio anotado, así que nada se sabe del dinero. Pregunte en la tienda y a la gente que trabaja, y anote lo que cuesta una unidad.</translation>
+        <translation>Todavía no hay ningún precio anotado, así que nada se sabe del dinero. Pregunte en la tienda y a la gente que trabaja, y anote lo que cuesta una unidad.</translation>
     </message>
     <message>
         <source>digging</source>
-        <translation type="unfinished">cavar</translation>
+        <translation>cavar</translation>
     </message>
     <message>
         <source>ramming fill</source>
-        <translation type="unfinished">apisonar relleno</translation>
+        <translation>apisonar relleno</translation>
     </message>
     <message>
         <source>laying the stone bed</source>
-        <translation type="unfinished">poner el lecho de piedra</translation>
+        <translation>poner el lecho de piedra</translation>
     </message>
     <message>
         <source>spreading plaster</source>
-        <translation type="unfinished">extender repello</translation>
+        <translation>extender repello</translation>
     </message>
     <message>
         <source>mixing mortar</source>
-        <translation type="unfinished">preparar mezcla</translation>
+        <translation>preparar mezcla</translation>
     </message>
     <message>
         <source>not carried</source>
-        <translation type="unfinished">sin acarreo</translation>
+        <translation>sin acarreo</translation>
     </message>
     <message>
         <source>porter</source>
-        <translation type="unfinished">porteador</translation>
+        <translation>porteador</translation>
     </message>
     <message>
         <source>mule</source>
-        <translation type="unfinished">mula</translation>
+        <translation>mula</translation>
     </message>
     <message>
         <source>trolley</source>
-        <translation type="unfinished">remolque</translation>
+        <translation>remolque</translation>
     </message>
     <message>
         <source>soil-cement plaster</source>
-        <translation type="unfinished">repello de suelo-cemento</translation>
+        <translation>repello de suelo-cemento</translation>
     </message>
     <message>
         <source>plastic sheet</source>
-        <translation type="unfinished">lámina de plástico</translation>
+        <translation>lámina de plástico</translation>
     </message>
     <message>
         <source>ferrocement</source>
-        <translation type="unfinished">ferrocemento</translation>
+        <translation>ferrocemento</translation>
     </message>
     <message>
         <source>stone masonry</source>
-        <translation type="unfinished">mampostería de piedra</translation>
+        <translation>mampostería de piedra</translation>
     </message>
     <message>
         <source>moulded plastic tank</source>
-        <translation type="unfinished">tanque de plástico moldeado</translation>
+        <translation>tanque de plástico moldeado</translation>
     </message>
     <message>
         <source>the whole job</source>
-        <translation type="unfinished">todo el trabajo</translation>
+        <translation>todo el trabajo</translation>
     </message>
     <message>
         <source>one m² of face</source>
-        <translation type="unfinished">un m² de cara</translation>
+        <translation>un m² de cara</translation>
     </message>
     <message>
         <source>one m³ held</source>
-        <translation type="unfinished">un m³ de cabida</translation>
+        <translation>un m³ de cabida</translation>
     </message>
     <message>
         <source>thickness of the coats</source>
-        <translation type="unfinished">espesor de las capas</translation>
+        <translation>espesor de las capas</translation>
     </message>
     <message>
         <source>unevenness of dug faces</source>
-        <translation type="unfinished">irregularidad de las caras cavadas</translation>
+        <translation>irregularidad de las caras cavadas</translation>
     </message>
     <message>
         <source>loose ingredients per placed plaster</source>
-        <translation type="unfinished">materiales sueltos por repello colocado</translation>
+        <translation>materiales sueltos por repello colocado</translation>
     </message>
     <message>
         <source>loose weight of cement</source>
-        <translation type="unfinished">peso suelto del cemento</translation>
+        <translation>peso suelto del cemento</translation>
     </message>
     <message>
         <source>time for digging</source>
-        <translation type="unfinished">tiempo para cavar</translation>
+        <translation>tiempo para cavar</translation>
     </message>
     <message>
         <source>time for plastering</source>
-        <translation type="unfinished">tiempo para repellar</translation>
+        <translation>tiempo para repellar</translation>
     </message>
     <message>
         <source>prices of goods</source>
-        <translation type="unfinished">precios de los materiales</translation>
+        <translation>precios de los materiales</translation>
     </message>
     <message>
         <source>wages</source>
-        <translation type="unfinished">pago de jornales</translation>
+        <translation>pago de jornales</translation>
     </message>
     <message>
         <source>flow of the source</source>
-        <translation type="unfinished">caudal de la fuente de agua</translation>
+        <translation>caudal de la fuente de agua</translation>
     </message>
     <message>
         <source>Filling starts on %1, later than %2, by which it should: plaster that falls dry cracks.</source>
-        <translation type="unfinished">El llenado empieza el %1, después del %2, la última fecha en que debería: el repello que se queda seco se raja.</translation>
+        <translation>El llenado empieza el %1, después del %2, la última fecha en que debería: el repello que se queda seco se raja.</translation>
     </message>
     <message>
         <source>Filling starts on %1; it should start by %2 at the latest.</source>
-        <translation type="unfinished">El llenado empieza el %1; debería empezar a más tardar el %2.</translation>
+        <translation>El llenado empieza el %1; debería empezar a más tardar el %2.</translation>
     </message>
     <message>
         <source>with %1 a day let in, as entered</source>
-        <translation type="unfinished">dejando entrar %1 al día, como está anotado</translation>
+        <translation>dejando entrar %1 al día, como está anotado</translation>
     </message>
     <message>
         <source>with %1 a day from the source at first</source>
-        <translation type="unfinished">con %1 al día de la fuente de agua al principio</translation>
+        <translation>con %1 al día de la fuente de agua al principio</translation>
     </message>
     <message>
         <source>What flows in is not known, so nobody can say when the tank is full. Enter the water let in each day, or the flow of the source.</source>
-        <translation type="unfinished">No se sabe cuánta agua entra, así que nadie puede decir cuándo estará lleno el tanque. Anote el agua que se deja entrar cada día, o el caudal de la fuente de agua.</translation>
+        <translation>No se sabe cuánta agua entra, así que nadie puede decir cuándo estará lleno el tanque. Anote el agua que se deja entrar cada día, o el caudal de la fuente de agua.</translation>
     </message>
     <message>
         <source>The tank is full on %1, %2.</source>
-        <translation type="unfinished">El tanque está lleno el %1, %2.</translation>
+        <translation>El tanque está lleno el %1, %2.</translation>
     </message>
     <message>
         <source>The tank does not fill within a year, %1: the water comes to %2 over the floor.</source>
-        <translation type="unfinished">El tanque no se llena en un año, %1: el agua llega a %2 sobre el piso.</translation>
+        <translation>El tanque no se llena en un año, %1: el agua llega a %2 sobre el piso.</translation>
     </message>
     <message>
         <source>On some days less is let in than could be, so that the water does not rise too fast for the young plaster.</source>
-        <translation type="unfinished">Algunos días se deja entrar menos de lo que se podría, para que el agua no suba demasiado rápido para el repello nuevo.</translation>
+        <translation>Algunos días se deja entrar menos de lo que se podría, para que el agua no suba demasiado rápido para el repello nuevo.</translation>
     </message>
     <message>
         <source>Wall from %1 to %2 over the floor: wet sacks until %3.</source>
-        <translation type="unfinished">Pared de %1 a %2 sobre el piso: costales mojados hasta el %3.</translation>
+        <translation>Pared de %1 a %2 sobre el piso: costales mojados hasta el %3.</translation>
     </message>
     <message>
         <source>Wall from %1 to %2 over the floor, which the water does not cover: wet sacks until %3.</source>
-        <translation type="unfinished">Pared de %1 a %2 sobre el piso, que el agua no cubre: costales mojados hasta el %3.</translation>
+        <translation>Pared de %1 a %2 sobre el piso, que el agua no cubre: costales mojados hasta el %3.</translation>
     </message>
     <message>
         <source>Sacks on bare wall take about %1 of water after the last coat has cured.</source>
-        <translation type="unfinished">Los costales en la pared descubierta llevan cerca de %1 de agua después del curado de la última capa.</translation>
+        <translation>Los costales en la pared descubierta llevan cerca de %1 de agua después del curado de la última capa.</translation>
     </message>
     <message>
         <source>For the water to cover all walls by the time their curing ends, about %1 would have to be brought by hand.</source>
-        <translation type="unfinished">Para que el agua cubra todas las paredes cuando termine su curado, habría que traer a mano cerca de %1.</translation>
+        <translation>Para que el agua cubra todas las paredes cuando termine su curado, habría que traer a mano cerca de %1.</translation>
     </message>
     <message>
         <source>There is no coat yet after which the tank could be filled.</source>
-        <translation type="unfinished">Todavía no hay una capa después de la cual se pueda llenar el tanque.</translation>
+        <translation>Todavía no hay una capa después de la cual se pueda llenar el tanque.</translation>
     </message>
     <message>
         <source>Over the years %1 costs least: %2 a year, interest and upkeep counted.</source>
-        <translation type="unfinished">Con los años, lo que menos cuesta es %1: %2 al año, contando interés y mantenimiento.</translation>
+        <translation>Con los años, lo que menos cuesta es %1: %2 al año, contando interés y mantenimiento.</translation>
     </message>
     <message>
         <source>That is %1 a year for each m³ (%2) stored.</source>
-        <translation type="unfinished">Eso es %1 al año por cada m³ (%2) guardado.</translation>
+        <translation>Eso es %1 al año por cada m³ (%2) guardado.</translation>
     </message>
     <message>
         <source>%1: %2 a year; %3 to build with its digging, lasts about %4, upkeep %5 a year.</source>
-        <translation type="unfinished">%1: %2 al año; %3 por construirlo con lo que se cava, dura cerca de %4, mantenimiento %5 al año.</translation>
+        <translation>%1: %2 al año; %3 por construirlo con lo que se cava, dura cerca de %4, mantenimiento %5 al año.</translation>
     </message>
     <message>
         <source>Life and upkeep are proposals to begin with: ask people who have such a lining, and change them.</source>
-        <translation type="unfinished">La duración y el mantenimiento son propuestas para empezar: pregunte a quienes tienen un revestimiento así, y cámbielas.</translation>
+        <translation>La duración y el mantenimiento son propuestas para empezar: pregunte a quienes tienen un revestimiento así, y cámbielas.</translation>
     </message>
     <message>
         <source>The bill comes out too low, for a price is missing: %1.</source>
-        <translation type="unfinished">El presupuesto sale demasiado bajo, porque falta un precio: %1.</translation>
+        <translation>El presupuesto sale demasiado bajo, porque falta un precio: %1.</translation>
     </message>
     <message>
         <source>The bill comes out too low, for prices are missing: %1. The first of them: %2.</source>
-        <translation type="unfinished">El presupuesto sale demasiado bajo, porque faltan precios: %1. El primero de ellos: %2.</translation>
+        <translation>El presupuesto sale demasiado bajo, porque faltan precios: %1. El primero de ellos: %2.</translation>
     </message>
     <message>
         <source>A bag of cement weighs %1, more than the %2 of one load (%3). Split each bag into dry, closed sacks of the same weight.</source>
-        <translation type="unfinished">Una bolsa de cemento pesa %1, más que los %2 de una carga (%3). Reparta cada bolsa en costales secos y cerrados del mismo peso.</translation>
+        <translation>Una bolsa de cemento pesa %1, más que los %2 de una carga (%3). Reparta cada bolsa en costales secos y cerrados del mismo peso.</translation>
     </message>
     <message>
         <source>Option %1 cannot be built as entered, so nothing is reckoned for it. The table of options says why.</source>
-        <translation type="unfinished">La opción %1 no se puede construir como está anotada, así que no se calcula nada para ella. La tabla de opciones dice por qué.</translation>
+        <translation>La opción %1 no se puede construir como está anotada, así que no se calcula nada para ella. La tabla de opciones dice por qué.</translation>
     </message>
     <message>
         <source>What is bought or paid: an item of the plan, or one of your own such as a gate or a meal.</source>
-        <translation type="unfinished">Lo que se compra o se paga: un concepto del plan, o uno propio, como un portón o una comida.</translation>
+        <translation>Lo que se compra o se paga: un concepto del plan, o uno propio, como un portón o una comida.</translation>
     </message>
     <message>
         <source>What one unit costs where it is bought, without carrying; leave empty if not known.</source>
-        <translation type="unfinished">Lo que cuesta una unidad donde se compra, sin acarreo; deje vacío si no se sabe.</translation>
+        <translation>Lo que cuesta una unidad donde se compra, sin acarreo; deje vacío si no se sabe.</translation>
     </message>
     <message>
         <source>How many units; leave empty to take it from the plan. An item of your own needs it.</source>
-        <translation type="unfinished">Cuántas unidades; deje vacío para tomarlo del plan. Un concepto propio necesita este dato.</translation>
+        <translation>Cuántas unidades; deje vacío para tomarlo del plan. Un concepto propio necesita este dato.</translation>
     </message>
     <message>
         <source>Share that the household or the group gives itself, in goods or in work; no money is paid for it.</source>
-        <translation type="unfinished">Parte que pone la familia o el grupo por su cuenta, en materiales o en trabajo; por ella no se paga dinero.</translation>
+        <translation>Parte que pone la familia o el grupo por su cuenta, en materiales o en trabajo; por ella no se paga dinero.</translation>
     </message>
     <message>
         <source>Who carries it from the road to the tank.</source>
-        <translation type="unfinished">Quién lo lleva del camino al tanque.</translation>
+        <translation>Quién lo lleva del camino al tanque.</translation>
     </message>
     <message>
         <source>Weigh one unit; leave empty to take it from the table of weights.</source>
-        <translation type="unfinished">Pese una unidad; deje vacío para tomarlo de la tabla de pesos.</translation>
+        <translation>Pese una unidad; deje vacío para tomarlo de la tabla de pesos.</translation>
     </message>
     <message>
         <source>What one person carries on this path and comes back for again, all day; ask the porters.</source>
-        <translation type="unfinished">Lo que una persona carga por este sendero y vuelve a cargar, todo el día; pregunte a los porteadores.</translation>
+        <translation>Lo que una persona carga por este sendero y vuelve a cargar, todo el día; pregunte a los porteadores.</translation>
     </message>
     <message>
         <source>How often a porter walks from road to tank and back in a day.</source>
-        <translation type="unfinished">Cuántas veces en un día va un porteador a pie del camino al tanque y vuelve.</translation>
+        <translation>Cuántas veces en un día va un porteador a pie del camino al tanque y vuelve.</translation>
     </message>
     <message>
         <source>What a porter is paid for one load from road to tank; leave empty if not known.</source>
-        <translation type="unfinished">Lo que se paga a un porteador por una carga del camino al tanque; deje vacío si no se sabe.</translation>
+        <translation>Lo que se paga a un porteador por una carga del camino al tanque; deje vacío si no se sabe.</translation>
     </message>
     <message>
         <source>What one mule carries on this path; about a fifth of its own weight.</source>
-        <translation type="unfinished">Lo que carga una mula por este sendero; cerca de la quinta parte de su propio peso.</translation>
+        <translation>Lo que carga una mula por este sendero; cerca de la quinta parte de su propio peso.</translation>
     </message>
     <message>
         <source>How often a mule goes from road to tank and back in a day.</source>
-        <translation type="unfinished">Cuántas veces en un día va una mula del camino al tanque y vuelve.</translation>
+        <translation>Cuántas veces en un día va una mula del camino al tanque y vuelve.</translation>
     </message>
     <message>
         <source>What is paid for one mule load from road to tank, its driver counted; leave empty if not known.</source>
-        <translation type="unfinished">Lo que se paga por una carga de mula del camino al tanque, contando al arriero; deje vacío si no se sabe.</translation>
+        <translation>Lo que se paga por una carga de mula del camino al tanque, contando al arriero; deje vacío si no se sabe.</translation>
     </message>
     <message>
         <source>What one trolley or small tractor takes over this road.</source>
-        <translation type="unfinished">Lo que lleva un remolque o un tractor pequeño por este camino.</translation>
+        <translation>Lo que lleva un remolque o un tractor pequeño por este camino.</translation>
     </message>
     <message>
         <source>How often a trolley drives to the tank and back in a day.</source>
-        <translation type="unfinished">Cuántas veces en un día va un remolque hasta el tanque y vuelve.</translation>
+        <translation>Cuántas veces en un día va un remolque hasta el tanque y vuelve.</translation>
     </message>
     <message>
         <source>What is paid for one trolley load, its driver counted; leave empty if not known.</source>
-        <translation type="unfinished">Lo que se paga por una carga de remolque, contando al conductor; deje vacío si no se sabe.</translation>
+        <translation>Lo que se paga por una carga de remolque, contando al conductor; deje vacío si no se sabe.</translation>
     </message>
     <message>
         <source>Share of the bill that is kept in reserve for breakage, rain and forgotten things.</source>
-        <translation type="unfinished">Parte del presupuesto que se guarda de reserva para roturas, lluvia y cosas olvidadas.</translation>
+        <translation>Parte del presupuesto que se guarda de reserva para roturas, lluvia y cosas olvidadas.</translation>
     </message>
     <message>
         <source>What money costs or would earn in a year beyond the rise of prices; it makes linings that last long and short comparable.</source>
-        <translation type="unfinished">Lo que el dinero cuesta o ganaría en un año por encima de la subida de los precios; con esto se pueden comparar revestimientos que duran mucho y que duran poco.</translation>
+        <translation>Lo que el dinero cuesta o ganaría en un año por encima de la subida de los precios; con esto se pueden comparar revestimientos que duran mucho y que duran poco.</translation>
     </message>
     <message>
         <source>One way to line the tank, to set beside the others.</source>
-        <translation type="unfinished">Una manera de revestir el tanque, para poner junto a las otras.</translation>
+        <translation>Una manera de revestir el tanque, para poner junto a las otras.</translation>
     </message>
     <message>
         <source>What the lining costs, put in place; leave empty if not known. For soil-cement plaster the bill of this plan is taken then.</source>
-        <translation type="unfinished">Lo que cuesta el revestimiento ya puesto; deje vacío si no se sabe. Para el repello de suelo-cemento se toma entonces el presupuesto de este plan.</translation>
+        <translation>Lo que cuesta el revestimiento ya puesto; deje vacío si no se sabe. Para el repello de suelo-cemento se toma entonces el presupuesto de este plan.</translation>
     </message>
     <message>
         <source>Whether the price is for the whole job, for a face of one m², or for one m³ that the tank holds.</source>
-        <translation type="unfinished">Si el precio es por todo el trabajo, por un m² de cara o por un m³ de cabida del tanque.</translation>
+        <translation>Si el precio es por todo el trabajo, por un m² de cara o por un m³ de cabida del tanque.</translation>
     </message>
     <message>
         <source>Years until the lining has to be made anew; ask people who have one.</source>
-        <translation type="unfinished">Años hasta que hay que hacer de nuevo el revestimiento; pregunte a quienes tienen uno.</translation>
+        <translation>Años hasta que hay que hacer de nuevo el revestimiento; pregunte a quienes tienen uno.</translation>
     </message>
     <message>
         <source>What mending and cleaning cost in a year, as a share of the price.</source>
-        <translation type="unfinished">Lo que cuestan en un año los arreglos y la limpieza, como parte del precio.</translation>
+        <translation>Lo que cuestan en un año los arreglos y la limpieza, como parte del precio.</translation>
     </message>
     <message>
         <source>A figure of the plan that nobody knows exactly beforehand.</source>
-        <translation type="unfinished">Una cifra del plan que nadie conoce con exactitud de antemano.</translation>
+        <translation>Una cifra del plan que nadie conoce con exactitud de antemano.</translation>
     </message>
     <message>
         <source>How far it may fall below the figure entered, at worst; 0 if it cannot.</source>
-        <translation type="unfinished">Cuánto puede bajar de la cifra anotada, en el peor caso; 0 si no puede.</translation>
+        <translation>Cuánto puede bajar de la cifra anotada, en el peor caso; 0 si no puede.</translation>
     </message>
     <message>
         <source>How far it may rise over the figure entered, at worst; 0 if it cannot.</source>
-        <translation type="unfinished">Cuánto puede subir de la cifra anotada, en el peor caso; 0 si no puede.</translation>
+        <translation>Cuánto puede subir de la cifra anotada, en el peor caso; 0 si no puede.</translation>
     </message>
     <message>
         <source>How many times the plan is reckoned with figures drawn by lot; more draws take longer and shake less.</source>
-        <translation type="unfinished">Cuántas veces se calcula el plan con cifras sacadas por sorteo; más sorteos tardan más y hacen variar menos el resultado.</translation>
+        <translation>Cuántas veces se calcula el plan con cifras sacadas por sorteo; más sorteos tardan más y hacen variar menos el resultado.</translation>
     </message>
     <message>
         <source>Start of the lot; the same seed gives the same draws again.</source>
-        <translation type="unfinished">Comienzo del sorteo; el mismo número da otra vez los mismos sorteos.</translation>
+        <translation>Comienzo del sorteo; el mismo número da otra vez los mismos sorteos.</translation>
     </message>
     <message>
         <source>Shortest length that is tried; of a round tank the smallest diameter. It is measured as the clear length of the tank is.</source>
-        <translation type="unfinished">El menor largo que se prueba; en un tanque redondo, el menor diámetro. Se mide igual que el largo interior del tanque.</translation>
+        <translation>El menor largo que se prueba; en un tanque redondo, el menor diámetro. Se mide igual que el largo interior del tanque.</translation>
     </message>
     <message>
         <source>Longest length that is tried; of a round tank the largest diameter. Measure what fits on the platform.</source>
-        <translation type="unfinished">El mayor largo que se prueba; en un tanque redondo, el mayor diámetro. Mida lo que cabe en la plataforma.</translation>
+        <translation>El mayor largo que se prueba; en un tanque redondo, el mayor diámetro. Mida lo que cabe en la plataforma.</translation>
     </message>
     <message>
         <source>Smallest clear width that is tried.</source>
-        <translation type="unfinished">El menor ancho interior que se prueba.</translation>
+        <translation>El menor ancho interior que se prueba.</translation>
     </message>
     <message>
         <source>Largest clear width that is tried; measure what fits on the platform.</source>
-        <translation type="unfinished">El mayor ancho interior que se prueba; mida lo que cabe en la plataforma.</translation>
+        <translation>El mayor ancho interior que se prueba; mida lo que cabe en la plataforma.</translation>
     </message>
     <message>
         <source>Smallest clear depth that is tried.</source>
-        <translation type="unfinished">La menor profundidad interior que se prueba.</translation>
+        <translation>La menor profundidad interior que se prueba.</translation>
     </message>
     <message>
         <source>Largest clear depth that is tried; pits deeper than hand digging allows are left out all the same.</source>
-        <translation type="unfinished">La mayor profundidad interior que se prueba; de todos modos quedan fuera las excavaciones más hondas de lo que se admite cavar a mano.</translation>
+        <translation>La mayor profundidad interior que se prueba; de todos modos quedan fuera las excavaciones más hondas de lo que se admite cavar a mano.</translation>
     </message>
     <message>
         <source>Sizes are tried this far apart; half the step means up to eight times as many sizes.</source>
-        <translation type="unfinished">Los tamaños se prueban con esta separación; con la mitad del paso hay hasta ocho veces la cantidad de tamaños.</translation>
+        <translation>Los tamaños se prueban con esta separación; con la mitad del paso hay hasta ocho veces la cantidad de tamaños.</translation>
     </message>
     <message>
         <source>What the bill may come to; leave empty if money sets no limit.</source>
-        <translation type="unfinished">Hasta dónde puede llegar el presupuesto; deje vacío si el dinero no pone límite.</translation>
+        <translation>Hasta dónde puede llegar el presupuesto; deje vacío si el dinero no pone límite.</translation>
     </message>
     <message>
         <source>Bags of cement that can be had; leave empty if cement sets no limit.</source>
-        <translation type="unfinished">Bolsas de cemento que se pueden conseguir; deje vacío si el cemento no pone límite.</translation>
+        <translation>Bolsas de cemento que se pueden conseguir; deje vacío si el cemento no pone límite.</translation>
     </message>
     <message>
         <source>People who can come for one coat on one day; leave empty if they set no limit.</source>
-        <translation type="unfinished">Personas que pueden venir para una capa en un día; deje vacío si no ponen límite.</translation>
+        <translation>Personas que pueden venir para una capa en un día; deje vacío si no ponen límite.</translation>
     </message>
     <message>
         <source>Item</source>
-        <translation type="unfinished">Concepto</translation>
+        <translation>Concepto</translation>
     </message>
     <message>
         <source>Price of one</source>
-        <translation type="unfinished">Precio por unidad</translation>
+        <translation>Precio por unidad</translation>
     </message>
     <message>
         <source>Quantity</source>
-        <translation type="unfinished">Cantidad</translation>
+        <translation>Cantidad</translation>
     </message>
     <message>
         <source>Given by the household</source>
-        <translation type="unfinished">Aporte de la familia</translation>
+        <translation>Aporte de la familia</translation>
     </message>
     <message>
         <source>Carried by</source>
-        <translation type="unfinished">Quién lo lleva</translation>
+        <translation>Quién lo lleva</translation>
     </message>
     <message>
         <source>Weight of one</source>
-        <translation type="unfinished">Peso por unidad</translation>
+        <translation>Peso por unidad</translation>
     </message>
     <message>
         <source>Porter: load at most</source>
-        <translation type="unfinished">Porteador: carga máxima</translation>
+        <translation>Porteador: carga máxima</translation>
     </message>
     <message>
         <source>Porter: trips a day</source>
-        <translation type="unfinished">Porteador: viajes al día</translation>
+        <translation>Porteador: viajes al día</translation>
     </message>
     <message>
         <source>Porter: price of a trip</source>
-        <translation type="unfinished">Porteador: precio de un viaje</translation>
+        <translation>Porteador: precio de un viaje</translation>
     </message>
     <message>
         <source>Mule: load at most</source>
-        <translation type="unfinished">Mula: carga máxima</translation>
+        <translation>Mula: carga máxima</translation>
     </message>
     <message>
         <source>Mule: trips a day</source>
-        <translation type="unfinished">Mula: viajes al día</translation>
+        <translation>Mula: viajes al día</translation>
     </message>
     <message>
         <source>Mule: price of a trip</source>
-        <translation type="unfinished">Mula: precio de un viaje</translation>
+        <translation>Mula: precio de un viaje</translation>
     </message>
     <message>
         <source>Trolley: load at most</source>
-        <translation type="unfinished">Remolque: carga máxima</translation>
+        <translation>Remolque: carga máxima</translation>
     </message>
     <message>
         <source>Trolley: trips a day</source>
-        <translation type="unfinished">Remolque: viajes al día</translation>
+        <translation>Remolque: viajes al día</translation>
     </message>
     <message>
         <source>Trolley: price of a trip</source>
-        <translation type="unfinished">Remolque: precio de un viaje</translation>
+        <translation>Remolque: precio de un viaje</translation>
     </message>
     <message>
         <source>Kept for what nobody foresees</source>
-        <translation type="unfinished">Reserva para imprevistos</translation>
+        <translation>Reserva para imprevistos</translation>
     </message>
     <message>
         <source>Interest a year</source>
-        <translation type="unfinished">Interés al año</translation>
+        <translation>Interés al año</translation>
     </message>
     <message>
         <source>Price</source>
-        <translation type="unfinished">Precio</translation>
+        <translation>Precio</translation>
     </message>
     <message>
         <source>Price is for</source>
-        <translation type="unfinished">El precio es por</translation>
+        <translation>El precio es por</translation>
     </message>
     <message>
         <source>Lasts</source>
-        <translation type="unfinished">Dura</translation>
+        <translation>Dura</translation>
     </message>
     <message>
         <source>Upkeep a year</source>
-        <translation type="unfinished">Mantenimiento al año</translation>
+        <translation>Mantenimiento al año</translation>
     </message>
     <message>
         <source>What is uncertain</source>
-        <translation type="unfinished">Lo que no es seguro</translation>
+        <translation>Lo que no es seguro</translation>
     </message>
     <message>
         <source>Lowest</source>
-        <translation type="unfinished">Mínima</translation>
+        <translation>Mínima</translation>
     </message>
     <message>
         <source>Highest</source>
-        <translation type="unfinished">Máxima</translation>
+        <translation>Máxima</translation>
     </message>
     <message>
         <source>Number of draws</source>
-        <translation type="unfinished">Cantidad de sorteos</translation>
+        <translation>Cantidad de sorteos</translation>
     </message>
     <message>
         <source>Seed of the draws</source>
-        <translation type="unfinished">Número que inicia los sorteos</translation>
+        <translation>Número que inicia los sorteos</translation>
     </message>
     <message>
         <source>Length from</source>
-        <translation type="unfinished">Largo desde</translation>
+        <translation>Largo desde</translation>
     </message>
     <message>
         <source>Length to</source>
-        <translation type="unfinished">Largo hasta</translation>
+        <translation>Largo hasta</translation>
     </message>
     <message>
         <source>Width from</source>
-        <translation type="unfinished">Ancho desde</translation>
+        <translation>Ancho desde</translation>
     </message>
     <message>
         <source>Width to</source>
-        <translation type="unfinished">Ancho hasta</translation>
+        <translation>Ancho hasta</translation>
     </message>
     <message>
         <source>Depth from</source>
-        <translation type="unfinished">Profundidad desde</translation>
+        <translation>Profundidad desde</translation>
     </message>
     <message>
         <source>Depth to</source>
-        <translation type="unfinished">Profundidad hasta</translation>
+        <translation>Profundidad hasta</translation>
     </message>
     <message>
         <source>In steps of</source>
-        <translation type="unfinished">En pasos de</translation>
+        <translation>En pasos de</translation>
     </message>
     <message>
         <source>Money at most</source>
-        <translation type="unfinished">Dinero, como máximo</translation>
+        <translation>Dinero, como máximo</translation>
     </message>
     <message>
         <source>Bags of cement at most</source>
-        <translation type="unfinished">Bolsas de cemento, como máximo</translation>
+        <translation>Bolsas de cemento, como máximo</translation>
     </message>
     <message>
         <source>People on a coat at most</source>
-        <translation type="unfinished">Personas en una capa, como máximo</translation>
+        <translation>Personas en una capa, como máximo</translation>
     </message>
     <message>
         <source>Stone</source>
-        <translation type="unfinished">Piedra</translation>
+        <translation>Piedra</translation>
     </message>
     <message>
         <source>Sacks</source>
-        <translation type="unfinished">Costales</translation>
+        <translation>Costales</translation>
     </message>
     <message>
         <source>Labourers</source>
-        <translation type="unfinished">Peones</translation>
+        <translation>Peones</translation>
     </message>
     <message>
         <source>Masons</source>
-        <translation type="unfinished">Albañiles</translation>
+        <translation>Albañiles</translation>
     </message>
     <message>
         <source>Fence</source>
-        <translation type="unfinished">Cerca</translation>
+        <translation>Cerca</translation>
     </message>
     <message>
         <source>Porters</source>
-        <translation type="unfinished">Porteadores</translation>
+        <translation>Porteadores</translation>
     </message>
     <message>
         <source>Mules</source>
-        <translation type="unfinished">Mulas</translation>
+        <translation>Mulas</translation>
     </message>
     <message>
         <source>Trolley</source>
-        <translation type="unfinished">Remolque</translation>
+        <translation>Remolque</translation>
     </message>
     <message>
         <source>bag</source>
-        <translation type="unfinished">bolsa</translation>
+        <translation>bolsa</translation>
     </message>
     <message>
         <source>piece</source>
-        <translation type="unfinished">pieza</translation>
+        <translation>pieza</translation>
     </message>
     <message>
         <source>person-day</source>
-        <translation type="unfinished">jornal</translation>
+        <translation>jornal</translation>
     </message>
     <message>
         <source>job</source>
-        <translation type="unfinished">trabajo</translation>
+        <translation>trabajo</translation>
     </message>
     <message>
         <source>Person-days of work</source>
-        <translation type="unfinished">Jornales de trabajo</translation>
+        <translation>Jornales de trabajo</translation>
     </message>
     <message>
         <source>Money</source>
-        <translation type="unfinished">Dinero</translation>
+        <translation>Dinero</translation>
     </message>
     <message>
         <source>Days to fill the tank</source>
-        <translation type="unfinished">Días para llenar el tanque</translation>
+        <translation>Días para llenar el tanque</translation>
     </message>
     <message>
         <source>weight of loose soil</source>
-        <translation type="unfinished">peso de la tierra suelta</translation>
+        <translation>peso de la tierra suelta</translation>
     </message>
     <message>
         <source>weight of loose sand</source>
-        <translation type="unfinished">peso de la arena suelta</translation>
+        <translation>peso de la arena suelta</translation>
     </message>
     <message>
         <source>weight of loose stone</source>
-        <translation type="unfinished">peso de la piedra suelta</translation>
+        <translation>peso de la piedra suelta</translation>
     </message>
     <message>
         <source>weight of water</source>
-        <translation type="unfinished">peso del agua</translation>
+        <translation>peso del agua</translation>
     </message>
     <message>
         <source>weight of an empty sack</source>
-        <translation type="unfinished">peso de un costal vacío</translation>
+        <translation>peso de un costal vacío</translation>
     </message>
     <message>
         <source>weight of pipe</source>
-        <translation type="unfinished">peso del tubo</translation>
+        <translation>peso del tubo</translation>
     </message>
     <message>
         <source>weight of fence</source>
-        <translation type="unfinished">peso de la cerca</translation>
+        <translation>peso de la cerca</translation>
     </message>
     <message>
         <source>Clear the ground</source>
-        <translation type="unfinished">Limpiar el terreno</translation>
+        <translation>Limpiar el terreno</translation>
     </message>
     <message>
         <source>Set out with pegs and string</source>
-        <translation type="unfinished">Replantear con estacas y cordel</translation>
+        <translation>Replantear con estacas y cordel</translation>
     </message>
     <message>
         <source>Strip the topsoil</source>
-        <translation type="unfinished">Retirar la tierra vegetal</translation>
+        <translation>Retirar la tierra vegetal</translation>
     </message>
     <message>
         <source>Cut the platform</source>
-        <translation type="unfinished">Cortar la plataforma</translation>
+        <translation>Cortar la plataforma</translation>
     </message>
     <message>
         <source>Fill and ram the platform</source>
-        <translation type="unfinished">Rellenar y apisonar la plataforma</translation>
+        <translation>Rellenar y apisonar la plataforma</translation>
     </message>
     <message>
         <source>Dig the low part of the pit</source>
-        <translation type="unfinished">Cavar la parte honda de la excavación</translation>
+        <translation>Cavar la parte honda de la excavación</translation>
     </message>
     <message>
         <source>Carry the spoil to its heap</source>
-        <translation type="unfinished">Llevar la tierra sacada a su montón</translation>
+        <translation>Llevar la tierra sacada a su montón</translation>
     </message>
     <message>
         <source>Trim walls and floor</source>
-        <translation type="unfinished">Emparejar paredes y fondo</translation>
+        <translation>Emparejar paredes y fondo</translation>
     </message>
     <message>
         <source>Lay pipes and their collars</source>
-        <translation type="unfinished">Poner tubos y sus collares</translation>
+        <translation>Poner tubos y sus collares</translation>
     </message>
     <message>
         <source>Fill for the first time</source>
-        <translation type="unfinished">Llenar por primera vez</translation>
+        <translation>Llenar por primera vez</translation>
     </message>
     <message>
         <source>Watch the first filling</source>
-        <translation type="unfinished">Vigilar el primer llenado</translation>
+        <translation>Vigilar el primer llenado</translation>
     </message>
     <message>
         <source>Test for leaks</source>
-        <translation type="unfinished">Hacer la prueba de fuga</translation>
+        <translation>Hacer la prueba de fuga</translation>
     </message>
     <message>
         <source>Build the silt trap</source>
-        <translation type="unfinished">Hacer el desarenador</translation>
+        <translation>Hacer el desarenador</translation>
     </message>
     <message>
         <source>Build overflow and spill path</source>
-        <translation type="unfinished">Hacer el rebosadero y el canal de desagüe</translation>
+        <translation>Hacer el rebosadero y el canal de desagüe</translation>
     </message>
     <message>
         <source>Build fence, gate and ladder</source>
-        <translation type="unfinished">Hacer cerca, puerta y escalera</translation>
+        <translation>Hacer cerca, puerta y escalera</translation>
     </message>
     <message>
         <source>Plant the beds</source>
-        <translation type="unfinished">Sembrar las camas</translation>
+        <translation>Sembrar las camas</translation>
     </message>
     <message>
         <source>masons</source>
-        <translation type="unfinished">albañiles</translation>
+        <translation>albañiles</translation>
     </message>
     <message>
         <source>people who wet</source>
-        <translation type="unfinished">personas que mojan</translation>
+        <translation>personas que mojan</translation>
     </message>
     <message>
         <source>records of work and batches</source>
-        <translation type="unfinished">registros de trabajo y de tandas</translation>
+        <translation>registros de trabajo y de tandas</translation>
     </message>
     <message>
         <source>ranges of uncertain figures</source>
-        <translation type="unfinished">rangos de cifras inciertas</translation>
+        <translation>rangos de cifras inciertas</translation>
     </message>
     <message>
         <source>limits of the search</source>
-        <translation type="unfinished">límites de la búsqueda</translation>
+        <translation>límites de la búsqueda</translation>
     </message>
     <message>
         <source>%1 can be put on in one go: within %2 it takes %3 (%4), and %5 are there (%6).</source>
-        <translation type="unfinished">%1 se puede colocar de una sola vez: en %2 como máximo necesita %3 (%4), y hay %5 (%6).</translation>
+        <translation>%1 se puede colocar de una sola vez: en %2 como máximo necesita %3 (%4), y hay %5 (%6).</translation>
     </message>
     <message>
         <source>%1 cannot be put on in one go: within %2 it takes %3 (%4), and %5 are there (%6).</source>
-        <translation type="unfinished">%1 no se puede colocar de una sola vez: en %2 como máximo necesita %3 (%4), y hay %5 (%6).</translation>
+        <translation>%1 no se puede colocar de una sola vez: en %2 como máximo necesita %3 (%4), y hay %5 (%6).</translation>
     </message>
     <message>
         <source>No smaller tank of this depth is found that these people could plaster in one go: ask for more people.</source>
-        <translation type="unfinished">No se halla un tanque más pequeño, de esta profundidad, que estas personas puedan repellar de una sola vez: pida más gente.</translation>
+        <translation>No se halla un tanque más pequeño, de esta profundidad, que estas personas puedan repellar de una sola vez: pida más gente.</translation>
     </message>
     <message>
         <source>%1: batches with a whole bag each: %2, which is %3 an hour; the mixing places bring %4 an hour.</source>
-        <translation type="unfinished">%1: tandas de una bolsa entera: %2, o sea %3 por hora; los lugares de mezcla dan %4 por hora.</translation>
+        <translation>%1: tandas de una bolsa entera: %2, o sea %3 por hora; los lugares de mezcla dan %4 por hora.</translation>
     </message>
     <message>
         <source>That is too slow; mixing places needed: %1.</source>
-        <translation type="unfinished">Eso es demasiado lento; lugares de mezcla necesarios: %1.</translation>
+        <translation>Eso es demasiado lento; lugares de mezcla necesarios: %1.</translation>
     </message>
     <message>
         <source>%1: a batch is on the wall in %2; it may take %3 before it stiffens.</source>
-        <translation type="unfinished">%1: una tanda queda puesta en la pared en %2; puede tardar %3 antes de endurecer.</translation>
+        <translation>%1: una tanda queda puesta en la pared en %2; puede tardar %3 antes de endurecer.</translation>
     </message>
     <message>
         <source>%1: a batch takes %2 to spread and stiffens after %3. Mix half a bag at a time, which is on the wall in %4.</source>
-        <translation type="unfinished">%1: extender una tanda lleva %2, y endurece después de %3. Prepare media bolsa cada vez: así queda puesta en la pared en %4.</translation>
+        <translation>%1: extender una tanda lleva %2, y endurece después de %3. Prepare media bolsa cada vez: así queda puesta en la pared en %4.</translation>
     </message>
     <message>
         <source>%1: a batch takes %2 to spread and stiffens after %3; even half a bag takes %4. More people have to spread.</source>
-        <translation type="unfinished">%1: extender una tanda lleva %2, y endurece después de %3; aun con media bolsa lleva %4. Tienen que extender más personas.</translation>
+        <translation>%1: extender una tanda lleva %2, y endurece después de %3; aun con media bolsa lleva %4. Tienen que extender más personas.</translation>
     </message>
     <message>
         <source>%1: have ready %2 of cement, %3 of water for mixing and %4 sacks to cover it.</source>
-        <translation type="unfinished">%1: tenga a mano %2 de cemento, %3 de agua para la mezcla y %4 costales para cubrirla.</translation>
+        <translation>%1: tenga a mano %2 de cemento, %3 de agua para la mezcla y %4 costales para cubrirla.</translation>
     </message>
     <message>
         <source>one of them a mason</source>
-        <translation type="unfinished">una de ellas albañil</translation>
+        <translation>una de ellas albañil</translation>
     </message>
     <message>
         <source>none of them a mason</source>
-        <translation type="unfinished">ninguna de ellas albañil</translation>
+        <translation>ninguna de ellas albañil</translation>
     </message>
     <message numerus="yes">
         <source>%1 of them masons</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%1 de ellas albañil</numerusform>
             <numerusform>%1 de ellas albañiles</numerusform>
         </translation>
     </message>
     <message>
         <source>These people could plaster a tank of the same depth that is %1 across and holds about %2.</source>
-        <translation type="unfinished">Estas personas podrían repellar un tanque de la misma profundidad, de %1 de un lado al otro, con cabida de unos %2.</translation>
+        <translation>Estas personas podrían repellar un tanque de la misma profundidad, de %1 de un lado al otro, con cabida de unos %2.</translation>
     </message>
     <message>
         <source>These people could plaster a tank of the same depth that is %1 long and %2 wide and holds about %3.</source>
-        <translation type="unfinished">Estas personas podrían repellar un tanque de la misma profundidad, de %1 de largo y %2 de ancho, con cabida de unos %3.</translation>
+        <translation>Estas personas podrían repellar un tanque de la misma profundidad, de %1 de largo y %2 de ancho, con cabida de unos %3.</translation>
     </message>
     <message>
         <source>yes</source>
-        <translation type="unfinished">sí</translation>
+        <translation>sí</translation>
     </message>
     <message>
         <source>no</source>
-        <translation type="unfinished">no</translation>
+        <translation>no</translation>
     </message>
     <message>
         <source>not entered</source>
-        <translation type="unfinished">sin anotar</translation>
+        <translation>sin anotar</translation>
     </message>
     <message>
         <source>%1 × %2 × %3</source>
-        <translation type="unfinished">%1 × %2 × %3</translation>
+        <translation>%1 × %2 × %3</translation>
     </message>
     <message>
         <source>Cannot be built</source>
-        <translation type="unfinished">No se puede construir</translation>
+        <translation>No se puede construir</translation>
     </message>
     <message>
         <source>Clear floor and depth</source>
-        <translation type="unfinished">Piso interior y profundidad</translation>
+        <translation>Piso interior y profundidad</translation>
     </message>
     <message>
         <source>Holds when full</source>
-        <translation type="unfinished">Cabida cuando está lleno</translation>
+        <translation>Cabida cuando está lleno</translation>
     </message>
     <message>
         <source>Can be drawn</source>
-        <translation type="unfinished">Se puede sacar</translation>
+        <translation>Se puede sacar</translation>
     </message>
     <message>
         <source>Years in ten with water all year</source>
-        <translation type="unfinished">Años de cada diez con agua todo el año</translation>
+        <translation>Años de cada diez con agua todo el año</translation>
     </message>
     <message>
         <source>Days without water in a mean year</source>
-        <translation type="unfinished">Días en que falta agua en un año promedio</translation>
+        <translation>Días en que falta agua en un año promedio</translation>
     </message>
     <message>
         <source>Drawn in the dry months of a mean year</source>
-        <translation type="unfinished">Agua sacada en los meses secos de un año promedio</translation>
+        <translation>Agua sacada en los meses secos de un año promedio</translation>
     </message>
     <message>
         <source>Cost</source>
-        <translation type="unfinished">Costo</translation>
+        <translation>Costo</translation>
     </message>
     <message>
         <source>Of it in money</source>
-        <translation type="unfinished">De eso, en dinero</translation>
+        <translation>De eso, en dinero</translation>
     </message>
     <message>
         <source>Cost for each m³ stored</source>
-        <translation type="unfinished">Costo por cada m³ de cabida</translation>
+        <translation>Costo por cada m³ de cabida</translation>
     </message>
     <message>
         <source>Ground to dig for the pit</source>
-        <translation type="unfinished">Tierra por cavar para la excavación</translation>
+        <translation>Tierra por cavar para la excavación</translation>
     </message>
     <message>
         <source>People on a coat, at most</source>
-        <translation type="unfinished">Personas en una capa, como máximo</translation>
+        <translation>Personas en una capa, como máximo</translation>
     </message>
     <message>
         <source>Works begin</source>
-        <translation type="unfinished">Empieza la obra</translation>
+        <translation>Empieza la obra</translation>
     </message>
     <message>
         <source>Works end</source>
-        <translation type="unfinished">Termina la obra</translation>
+        <translation>Termina la obra</translation>
     </message>
     <message>
         <source>Findings that say stop</source>
-        <translation type="unfinished">Observaciones que dicen alto</translation>
+        <translation>Observaciones que dicen alto</translation>
     </message>
     <message>
         <source>Findings that ask for caution</source>
-        <translation type="unfinished">Observaciones que piden cuidado</translation>
+        <translation>Observaciones que piden cuidado</translation>
     </message>
     <message>
         <source>%1 – %2</source>
-        <translation type="unfinished">%1 – %2</translation>
+        <translation>%1 – %2</translation>
     </message>
     <message>
         <source>Closed days</source>
-        <translation type="unfinished">Días sin trabajo</translation>
+        <translation>Días sin trabajo</translation>
     </message>
     <message>
         <source>Wishes for tasks</source>
-        <translation type="unfinished">Deseos para tareas</translation>
+        <translation>Deseos para tareas</translation>
     </message>
     <message>
         <source>Own rates</source>
-        <translation type="unfinished">Rendimientos propios</translation>
+        <translation>Rendimientos propios</translation>
     </message>
     <message>
         <source>Records</source>
-        <translation type="unfinished">Registros</translation>
+        <translation>Registros</translation>
     </message>
     <message>
         <source>Trial batches</source>
-        <translation type="unfinished">Tandas de prueba</translation>
+        <translation>Tandas de prueba</translation>
     </message>
     <message>
         <source>Work measured</source>
-        <translation type="unfinished">Trabajo medido</translation>
+        <translation>Trabajo medido</translation>
     </message>
     <message>
         <source>Prices</source>
-        <translation type="unfinished">Precios</translation>
+        <translation>Precios</translation>
     </message>
     <message>
         <source>Price list</source>
-        <translation type="unfinished">Lista de precios</translation>
+        <translation>Lista de precios</translation>
     </message>
     <message>
         <source>Porter</source>
-        <translation type="unfinished">Porteador</translation>
+        <translation>Porteador</translation>
     </message>
     <message>
         <source>Mule</source>
-        <translation type="unfinished">Mula</translation>
+        <translation>Mula</translation>
     </message>
     <message>
         <source>Linings compared</source>
-        <translation type="unfinished">Revestimientos comparados</translation>
+        <translation>Revestimientos comparados</translation>
     </message>
     <message>
         <source>Ranges</source>
-        <translation type="unfinished">Rangos</translation>
+        <translation>Rangos</translation>
     </message>
     <message>
         <source>Uncertain figures</source>
-        <translation type="unfinished">Cifras inciertas</translation>
+        <translation>Cifras inciertas</translation>
     </message>
     <message>
         <source>Limits of the search</source>
-        <translation type="unfinished">Límites de la búsqueda</translation>
+        <translation>Límites de la búsqueda</translation>
     </message>
     <message>
         <source>Options</source>
-        <translation type="unfinished">Opciones</translation>
+        <translation>Opciones</translation>
     </message>
     <message>
         <source>Closed days %1</source>
-        <translation type="unfinished">Días sin trabajo %1</translation>
+        <translation>Días sin trabajo %1</translation>
     </message>
     <message>
         <source>Wish %1</source>
-        <translation type="unfinished">Deseo %1</translation>
+        <translation>Deseo %1</translation>
     </message>
     <message>
         <source>Own rate %1</source>
-        <translation type="unfinished">Rendimiento propio %1</translation>
+        <translation>Rendimiento propio %1</translation>
     </message>
     <message>
         <source>Trial batch %1</source>
-        <translation type="unfinished">Tanda de prueba %1</translation>
+        <translation>Tanda de prueba %1</translation>
     </message>
     <message>
         <source>Work measured %1</source>
-        <translation type="unfinished">Trabajo medido %1</translation>
+        <translation>Trabajo medido %1</translation>
     </message>
     <message>
         <source>Price list, line %1</source>
-        <translation type="unfinished">Lista de precios, fila %1</translation>
+        <translation>Lista de precios, fila %1</translation>
     </message>
     <message>
         <source>Lining %1</source>
-        <translation type="unfinished">Revestimiento %1</translation>
+        <translation>Revestimiento %1</translation>
     </message>
     <message>
         <source>Uncertain figure %1</source>
-        <translation type="unfinished">Cifra incierta %1</translation>
+        <translation>Cifra incierta %1</translation>
     </message>
     <message>
         <source>Option %1</source>
-        <translation type="unfinished">Opción %1</translation>
+        <translation>Opción %1</translation>
     </message>
     <message>
         <source>Changes</source>
-        <translation type="unfinished">Cambios</translation>
+        <translation>Cambios</translation>
     </message>
     <message>
         <source>stands there already; give each line its own</source>
-        <translation type="unfinished">ya está ahí; dé a cada línea uno propio</translation>
+        <translation>ya está ahí; dé a cada línea uno propio</translation>
     </message>
     <message>
         <source>leaves no day to work on; give fewer closed days, or another rest day</source>
-        <translation type="unfinished">no deja ningún día para trabajar; ponga menos días sin trabajo, u otro día de descanso</translation>
+        <translation>no deja ningún día para trabajar; ponga menos días sin trabajo, u otro día de descanso</translation>
     </message>
     <message>
         <source>does not lie in order: low must not be over typical, nor typical over high</source>
-        <translation type="unfinished">no está en orden: la baja no debe pasar de la típica, ni la típica de la alta</translation>
+        <translation>no está en orden: la baja no debe pasar de la típica, ni la típica de la alta</translation>
     </message>
     <message>
         <source>is no entry that an option can change; take the change out of the option</source>
-        <translation type="unfinished">no es un dato que una opción pueda cambiar; quite ese cambio de la opción</translation>
+        <translation>no es un dato que una opción pueda cambiar; quite ese cambio de la opción</translation>
     </message>
     <message>
         <source>is not in the table of rates; choose one that is</source>
-        <translation type="unfinished">no está en la tabla de rendimientos; elija uno que esté</translation>
+        <translation>no está en la tabla de rendimientos; elija uno que esté</translation>
     </message>
     <message>
         <source>%1: %2, hardly more or less.</source>
-        <translation type="unfinished">%1: %2, casi sin variación.</translation>
+        <translation>%1: %2, casi sin variación.</translation>
     </message>
     <message>
         <source>%1: %2 in the middle; in one of ten cases more than %3, in one of ten less than %4.</source>
-        <translation type="unfinished">%1: %2 en el medio; en uno de cada diez casos, más de %3; en uno de cada diez, menos de %4.</translation>
+        <translation>%1: %2 en el medio; en uno de cada diez casos, más de %3; en uno de cada diez, menos de %4.</translation>
     </message>
     <message>
         <source>With the figures as entered it is %1.</source>
-        <translation type="unfinished">Con las cifras anotadas da %1.</translation>
+        <translation>Con las cifras anotadas da %1.</translation>
     </message>
     <message>
         <source>What moves it most: %1.</source>
-        <translation type="unfinished">Lo que más hace variar el resultado: %1.</translation>
+        <translation>Lo que más hace variar el resultado: %1.</translation>
     </message>
     <message>
         <source>Nothing has been drawn yet, so no range can be told.</source>
-        <translation type="unfinished">Todavía no se ha hecho ningún sorteo, así que no se puede decir ningún rango.</translation>
+        <translation>Todavía no se ha hecho ningún sorteo, así que no se puede decir ningún rango.</translation>
     </message>
     <message>
         <source>From %1 draws between the lowest and highest values entered. A range is no promise: it is as good as these values.</source>
-        <translation type="unfinished">Según %1 sorteos entre los valores más bajos y más altos anotados. Un rango no es una promesa: vale lo que valen esos valores.</translation>
+        <translation>Según %1 sorteos entre los valores más bajos y más altos anotados. Un rango no es una promesa: vale lo que valen esos valores.</translation>
     </message>
     <message numerus="yes">
         <source>%1 records</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%1 registro</numerusform>
             <numerusform>%1 registros</numerusform>
         </translation>
     </message>
     <message>
         <source>%1: one record, %2; entered is %3.</source>
-        <translation type="unfinished">%1: un registro, %2; lo anotado es %3.</translation>
+        <translation>%1: un registro, %2; lo anotado es %3.</translation>
     </message>
     <message>
         <source>%1: %2, the middle one %3, from %4 to %5; entered is %6.</source>
-        <translation type="unfinished">%1: %2, el del medio %3, de %4 a %5; lo anotado es %6.</translation>
+        <translation>%1: %2, el del medio %3, de %4 a %5; lo anotado es %6.</translation>
     </message>
     <message>
         <source>The plan is reckoned with the middle values of the records, not with the figures entered.</source>
-        <translation type="unfinished">El plan se calcula con los valores del medio de los registros, no con las cifras anotadas.</translation>
+        <translation>El plan se calcula con los valores del medio de los registros, no con las cifras anotadas.</translation>
     </message>
     <message>
         <source>The plan is reckoned with the figures entered; the records stand beside them.</source>
-        <translation type="unfinished">El plan se calcula con las cifras anotadas; los registros están al lado.</translation>
+        <translation>El plan se calcula con las cifras anotadas; los registros están al lado.</translation>
     </message>
     <message>
         <source>No records yet. Mix one batch and measure the face that it covers, or write down how many people took how many days for a piece of work: the order of cement and the dates then follow your own sand, soil and people.</source>
-        <translation type="unfinished">Todavía no hay registros. Prepare una tanda y mida la cara que cubre, o anote cuántas personas tardaron cuántos días en una parte del trabajo: así el pedido de cemento y las fechas siguen a la arena, la tierra y la gente de usted.</translation>
+        <translation>Todavía no hay registros. Prepare una tanda y mida la cara que cubre, o anote cuántas personas tardaron cuántos días en una parte del trabajo: así el pedido de cemento y las fechas siguen a la arena, la tierra y la gente de usted.</translation>
     </message>
     <message>
         <source>%1 across, %2 deep</source>
-        <translation type="unfinished">%1 de diámetro, %2 de profundidad</translation>
+        <translation>%1 de diámetro, %2 de profundidad</translation>
     </message>
     <message>
         <source>%1 of %2 years</source>
-        <translation type="unfinished">%1 de cada %2 años</translation>
+        <translation>%1 de cada %2 años</translation>
     </message>
     <message>
         <source>The cheapest size with water all year in %1: %2.</source>
-        <translation type="unfinished">El tamaño más barato con agua todo el año en %1: %2.</translation>
+        <translation>El tamaño más barato con agua todo el año en %1: %2.</translation>
     </message>
     <message>
         <source>The size with least cement and with water all year in %1: %2.</source>
-        <translation type="unfinished">El tamaño con menos cemento y con agua todo el año en %1: %2.</translation>
+        <translation>El tamaño con menos cemento y con agua todo el año en %1: %2.</translation>
     </message>
     <message>
         <source>No size within the limits gives water all year in %1. Widen the limits, find more water, or water smaller beds.</source>
-        <translation type="unfinished">Ningún tamaño dentro de los límites da agua todo el año en %1. Amplíe los límites, busque más agua, o riegue camas más pequeñas.</translation>
+        <translation>Ningún tamaño dentro de los límites da agua todo el año en %1. Amplíe los límites, busque más agua, o riegue camas más pequeñas.</translation>
     </message>
     <message>
         <source>Whether the water lasts is not known, so sizes are told apart by what they hold.</source>
-        <translation type="unfinished">No se sabe si el agua alcanza, así que los tamaños se distinguen por su cabida.</translation>
+        <translation>No se sabe si el agua alcanza, así que los tamaños se distinguen por su cabida.</translation>
     </message>
     <message>
         <source>The size that holds most within the limits: %1.</source>
-        <translation type="unfinished">El tamaño de mayor cabida dentro de los límites: %1.</translation>
+        <translation>El tamaño de mayor cabida dentro de los límites: %1.</translation>
     </message>
     <message>
         <source>Sizes worth a look, each better than all cheaper ones: %1. Of the others there is always one that gives as much for less money.</source>
-        <translation type="unfinished">Tamaños que vale la pena mirar, cada uno mejor que todos los más baratos: %1. Para cada uno de los demás hay siempre otro que da lo mismo por menos dinero.</translation>
+        <translation>Tamaños que vale la pena mirar, cada uno mejor que todos los más baratos: %1. Para cada uno de los demás hay siempre otro que da lo mismo por menos dinero.</translation>
     </message>
     <message>
         <source>Sizes worth a look, each better than all that take less cement: %1. Of the others there is always one that gives as much for less cement.</source>
-        <translation type="unfinished">Tamaños que vale la pena mirar, cada uno mejor que todos los que llevan menos cemento: %1. Para cada uno de los demás hay siempre otro que da lo mismo con menos cemento.</translation>
+        <translation>Tamaños que vale la pena mirar, cada uno mejor que todos los que llevan menos cemento: %1. Para cada uno de los demás hay siempre otro que da lo mismo con menos cemento.</translation>
     </message>
     <message>
         <source>the lining does not fit into them (%1)</source>
-        <translation type="unfinished">el revestimiento no cabe en ellos (%1)</translation>
+        <translation>el revestimiento no cabe en ellos (%1)</translation>
     </message>
     <message>
         <source>the pit is too deep to dig by hand (%1)</source>
-        <translation type="unfinished">la excavación es demasiado honda para cavarla a mano (%1)</translation>
+        <translation>la excavación es demasiado honda para cavarla a mano (%1)</translation>
     </message>
     <message>
         <source>the cut is higher than this soil bears (%1)</source>
-        <translation type="unfinished">el corte es más alto de lo que aguanta este suelo (%1)</translation>
+        <translation>el corte es más alto de lo que aguanta este suelo (%1)</translation>
     </message>
     <message>
         <source>no platform can be made for them (%1)</source>
-        <translation type="unfinished">no se puede hacer una plataforma para ellos (%1)</translation>
+        <translation>no se puede hacer una plataforma para ellos (%1)</translation>
     </message>
     <message>
         <source>a coat takes more people than can come (%1)</source>
-        <translation type="unfinished">una capa necesita más personas de las que pueden venir (%1)</translation>
+        <translation>una capa necesita más personas de las que pueden venir (%1)</translation>
     </message>
     <message>
         <source>they take more cement than can be had (%1)</source>
-        <translation type="unfinished">llevan más cemento del que se puede conseguir (%1)</translation>
+        <translation>llevan más cemento del que se puede conseguir (%1)</translation>
     </message>
     <message>
         <source>they cost more than is there (%1)</source>
-        <translation type="unfinished">cuestan más de lo que hay (%1)</translation>
+        <translation>cuestan más de lo que hay (%1)</translation>
     </message>
     <message>
         <source>Sizes tried: %1; within all limits: %2.</source>
-        <translation type="unfinished">Tamaños probados: %1; dentro de todos los límites: %2.</translation>
+        <translation>Tamaños probados: %1; dentro de todos los límites: %2.</translation>
     </message>
     <message>
         <source>Sizes are left out because %1.</source>
-        <translation type="unfinished">Hay tamaños que quedan fuera porque %1.</translation>
+        <translation>Hay tamaños que quedan fuera porque %1.</translation>
     </message>
     <message>
         <source>No size was tried: the limits leave none, or the search was broken off.</source>
-        <translation type="unfinished">No se probó ningún tamaño: los límites no dejan ninguno, o se interrumpió la búsqueda.</translation>
+        <translation>No se probó ningún tamaño: los límites no dejan ninguno, o se interrumpió la búsqueda.</translation>
     </message>
     <message>
         <source>No size keeps to all limits; widen them.</source>
-        <translation type="unfinished">Ningún tamaño cumple todos los límites; amplíelos.</translation>
+        <translation>Ningún tamaño cumple todos los límites; amplíelos.</translation>
     </message>
     <message>
         <source>kg/ft² per hour</source>
-        <translation type="unfinished">kg/pie² por hora</translation>
+        <translation>kg/pie² por hora</translation>
     </message>
     <message>
         <source>min</source>
-        <translation type="unfinished">min</translation>
+        <translation>min</translation>
     </message>
     <message>
         <source>kg/m² per hour</source>
-        <translation type="unfinished">kg/m² por hora</translation>
+        <translation>kg/m² por hora</translation>
     </message>
     <message>
         <source>With the first coat in the week from %1, as planned, the coats stay undisturbed %2, by %3 of weather.</source>
-        <translation type="unfinished">Con la primera capa en la semana del %1, como está previsto, y según %3 de clima, las capas quedan sin contratiempos: %2.</translation>
+        <translation>Con la primera capa en la semana del %1, como está previsto, y según %3 de clima, las capas quedan sin contratiempos: %2.</translation>
     </message>
     <message>
         <source>%1 or more of rain on the day of a coat or the day after (%2)</source>
-        <translation type="unfinished">%1 o más de lluvia el día de una capa o el día siguiente (%2)</translation>
+        <translation>%1 o más de lluvia el día de una capa o el día siguiente (%2)</translation>
     </message>
     <message>
         <source>a night of frost in the week after a coat (%1)</source>
-        <translation type="unfinished">una noche de helada en la semana después de una capa (%1)</translation>
+        <translation>una noche de helada en la semana después de una capa (%1)</translation>
     </message>
     <message>
         <source>a day too hot or too cold for plaster (%1)</source>
-        <translation type="unfinished">un día demasiado caluroso o demasiado frío para el repello (%1)</translation>
+        <translation>un día demasiado caluroso o demasiado frío para el repello (%1)</translation>
     </message>
     <message>
         <source>What disturbs them: %1.</source>
-        <translation type="unfinished">Los contratiempos: %1.</translation>
+        <translation>Los contratiempos: %1.</translation>
     </message>
     <message>
         <source>No other week of the year is better.</source>
-        <translation type="unfinished">Ninguna otra semana del año es mejor.</translation>
+        <translation>Ninguna otra semana del año es mejor.</translation>
     </message>
     <message>
         <source>The best week for the first coat begins on %1: undisturbed %2. For that the works start on %3.</source>
-        <translation type="unfinished">La mejor semana para la primera capa empieza el %1; capas sin contratiempos: %2. Para eso la obra empieza el %3.</translation>
+        <translation>La mejor semana para la primera capa empieza el %1; capas sin contratiempos: %2. Para eso la obra empieza el %3.</translation>
     </message>
     <message>
         <source>%1: in the mean weather of its day fresh plaster loses %2 of water.</source>
-        <translation type="unfinished">%1: con el clima promedio de su día, el repello fresco pierde agua a razón de %2.</translation>
+        <translation>%1: con el clima promedio de su día, el repello fresco pierde agua a razón de %2.</translation>
     </message>
     <message>
         <source>This is a chance, not a forecast: look at the sky and hear the forecast before you call people together.</source>
-        <translation type="unfinished">Esto es una probabilidad, no un pronóstico: mire el cielo y oiga el pronóstico antes de reunir a la gente.</translation>
+        <translation>Esto es una probabilidad, no un pronóstico: mire el cielo y oiga el pronóstico antes de reunir a la gente.</translation>
     </message>
     <message>
         <source>The weather of the place is not known, so nobody can say how often rain or frost disturbs the coats. Enter the climate with the water, by monthly means or a daily record.</source>
-        <translation type="unfinished">No se conoce el clima del lugar, así que nadie puede decir cada cuánto la lluvia o la helada traen contratiempos a las capas. Anote el clima junto con el agua, con promedios mensuales o con un registro diario.</translation>
+        <translation>No se conoce el clima del lugar, así que nadie puede decir cada cuánto la lluvia o la helada traen contratiempos a las capas. Anote el clima junto con el agua, con promedios mensuales o con un registro diario.</translation>
     </message>
     <message>
         <source>There is nothing to do yet.</source>
-        <translation type="unfinished">Todavía no hay nada que hacer.</translation>
+        <translation>Todavía no hay nada que hacer.</translation>
     </message>
     <message>
         <source>The works begin on %1 and end on %2: %3 in all, days of rest and of wetting counted.</source>
-        <translation type="unfinished">La obra empieza el %1 y termina el %2: en total %3, contando los días de descanso y de mojado.</translation>
+        <translation>La obra empieza el %1 y termina el %2: en total %3, contando los días de descanso y de mojado.</translation>
     </message>
     <message>
         <source>The beds are planted from %1 on.</source>
-        <translation type="unfinished">Las camas se siembran desde el %1.</translation>
+        <translation>Las camas se siembran desde el %1.</translation>
     </message>
     <message>
         <source>coat %1 on %2</source>
-        <translation type="unfinished">la capa %1 el %2</translation>
+        <translation>la capa %1 el %2</translation>
     </message>
     <message>
         <source>Call people together for %1.</source>
-        <translation type="unfinished">Reúna a la gente para %1.</translation>
+        <translation>Reúna a la gente para %1.</translation>
     </message>
     <message>
         <source>Water must be let in by %1.</source>
-        <translation type="unfinished">El agua debe empezar a entrar a más tardar el %1.</translation>
+        <translation>El agua debe empezar a entrar a más tardar el %1.</translation>
     </message>
     <message>
         <source>A day lost on one of these moves the end, for they leave no room: %1.</source>
-        <translation type="unfinished">Un día perdido en una de estas tareas atrasa el final, porque no tienen holgura: %1.</translation>
+        <translation>Un día perdido en una de estas tareas atrasa el final, porque no tienen holgura: %1.</translation>
     </message>
     <message>
         <source>Most people are needed on %1: %2, %3.</source>
-        <translation type="unfinished">El día en que más personas hacen falta es el %1: %2, %3.</translation>
+        <translation>El día en que más personas hacen falta es el %1: %2, %3.</translation>
     </message>
     <message>
         <source>All tasks together take %1; %2 of it is masons&apos; work.</source>
-        <translation type="unfinished">Todas las tareas juntas llevan %1; de eso, trabajo de albañil: %2.</translation>
+        <translation>Todas las tareas juntas llevan %1; de eso, trabajo de albañil: %2.</translation>
     </message>
     <message>
         <source>For digging two rules of thumb are at hand: a published norm makes it %1, reports from practice, without a source, %2. Ask people who have dug in this soil.</source>
-        <translation type="unfinished">Para cavar hay a mano dos reglas prácticas: según una norma publicada, %1; según lo que se cuenta de la práctica, sin fuente, %2. Pregunte a quienes han cavado en este suelo.</translation>
+        <translation>Para cavar hay a mano dos reglas prácticas: según una norma publicada, %1; según lo que se cuenta de la práctica, sin fuente, %2. Pregunte a quienes han cavado en este suelo.</translation>
     </message>
     <message>
         <source>Sacks have to be wetted on days of rest too: %1. Agree beforehand who comes.</source>
-        <translation type="unfinished">También en los días de descanso hay que mojar los costales: %1. Acuerde de antemano quién viene.</translation>
+        <translation>También en los días de descanso hay que mojar los costales: %1. Acuerde de antemano quién viene.</translation>
     </message>
     <message>
         <source>Wetting takes most water on %1: %2.</source>
-        <translation type="unfinished">El día en que el mojado lleva más agua es el %1: %2.</translation>
+        <translation>El día en que el mojado lleva más agua es el %1: %2.</translation>
     </message>
     <message>
         <source>%1 needs more hands that lay plaster with skill. Masons entered: %2; needed to put it on in one go: %3.</source>
-        <translation type="unfinished">%1 necesita más manos que sepan poner repello. Albañiles anotados: %2; necesarios para colocarla de una sola vez: %3.</translation>
+        <translation>%1 necesita más manos que sepan poner repello. Albañiles anotados: %2; necesarios para colocarla de una sola vez: %3.</translation>
     </message>
     <message>
         <source>%1 takes %2 batches an hour to be on in time; the mixing places that there are bring %3. Mixing places needed: %4.</source>
-        <translation type="unfinished">%1 necesita %2 tandas por hora para estar puesta a tiempo; los lugares de mezcla que hay dan %3. Lugares de mezcla necesarios: %4.</translation>
+        <translation>%1 necesita %2 tandas por hora para estar puesta a tiempo; los lugares de mezcla que hay dan %3. Lugares de mezcla necesarios: %4.</translation>
     </message>
     <message>
         <source>%1: the people there take %2 to spread a batch with a whole bag of cement; after %3 it stiffens.</source>
-        <translation type="unfinished">%1: las personas que hay tardan %2 en extender una tanda de una bolsa entera de cemento; después de %3 endurece.</translation>
+        <translation>%1: las personas que hay tardan %2 en extender una tanda de una bolsa entera de cemento; después de %3 endurece.</translation>
     </message>
     <message>
         <source>Mix half a bag at a time: that is on the wall in %1.</source>
-        <translation type="unfinished">Prepare media bolsa cada vez: así queda puesta en la pared en %1.</translation>
+        <translation>Prepare media bolsa cada vez: así queda puesta en la pared en %1.</translation>
     </message>
     <message>
         <source>Half a bag at a time takes %1 and stiffens too: put more people on the coat, or mix still less at a time.</source>
-        <translation type="unfinished">También media bolsa cada vez lleva %1 y endurece: ponga más personas en la capa, o prepare todavía menos cada vez.</translation>
+        <translation>También media bolsa cada vez lleva %1 y endurece: ponga más personas en la capa, o prepare todavía menos cada vez.</translation>
     </message>
     <message>
         <source>On %1 more people are needed than there are: %2 needed, %3 there. Tasks lie on top of each other; move one of them, or ask for more people.</source>
-        <translation type="unfinished">El %1 hacen falta más personas de las que hay: se necesitan %2, hay %3. Hay tareas que caen en los mismos días; mueva una de ellas, o pida más gente.</translation>
+        <translation>El %1 hacen falta más personas de las que hay: se necesitan %2, hay %3. Hay tareas que caen en los mismos días; mueva una de ellas, o pida más gente.</translation>
     </message>
     <message>
         <source>A wish is entered for a task that this plan does not have: %1. It is kept and not used.</source>
-        <translation type="unfinished">Hay un deseo anotado para una tarea que este plan no tiene: %1. Se conserva y no se usa.</translation>
+        <translation>Hay un deseo anotado para una tarea que este plan no tiene: %1. Se conserva y no se usa.</translation>
     </message>
     <message>
         <source>What flows into the new tank is not known, so nobody can say when the water covers the walls. Enter the water let in each day, or the flow of the source.</source>
-        <translation type="unfinished">No se sabe cuánta agua entra al tanque nuevo, así que nadie puede decir cuándo cubre las paredes. Anote el agua que se deja entrar cada día, o el caudal de la fuente de agua.</translation>
+        <translation>No se sabe cuánta agua entra al tanque nuevo, así que nadie puede decir cuándo cubre las paredes. Anote el agua que se deja entrar cada día, o el caudal de la fuente de agua.</translation>
     </message>
     <message>
         <source>Filling is planned to start on %1, but should start by %2: plaster that falls dry cracks. Start earlier, or keep all walls under wet sacks until then.</source>
-        <translation type="unfinished">El llenado está previsto para el %1, pero debería empezar a más tardar el %2: el repello que se queda seco se raja. Empiece antes, o mantenga todas las paredes bajo costales mojados hasta entonces.</translation>
+        <translation>El llenado está previsto para el %1, pero debería empezar a más tardar el %2: el repello que se queda seco se raja. Empiece antes, o mantenga todas las paredes bajo costales mojados hasta entonces.</translation>
     </message>
     <message>
         <source>The first filling does not reach the overflow level of %1 within a year: the water stands at %2 then. Find more water, or make the tank smaller.</source>
-        <translation type="unfinished">En un año el primer llenado no llega al nivel del rebosadero, que es %1: para entonces el agua está a %2. Busque más agua, o haga el tanque más pequeño.</translation>
+        <translation>En un año el primer llenado no llega al nivel del rebosadero, que es %1: para entonces el agua está a %2. Busque más agua, o haga el tanque más pequeño.</translation>
     </message>
     <message>
         <source>The water rises slowly: after the last coat has cured, bare wall must stay under wet sacks for %1 more, until %2. That takes up to %3.</source>
-        <translation type="unfinished">El agua sube despacio: después del curado de la última capa, la pared descubierta debe seguir bajo costales mojados %1 más, hasta el %2. Agua que eso lleva, como máximo: %3.</translation>
+        <translation>El agua sube despacio: después del curado de la última capa, la pared descubierta debe seguir bajo costales mojados %1 más, hasta el %2. Agua que eso lleva, como máximo: %3.</translation>
     </message>
     <message>
         <source>Or bring about %1 of water by hand, so that it covers the walls in time.</source>
-        <translation type="unfinished">O traiga a mano cerca de %1 de agua, para que cubra a tiempo las paredes.</translation>
+        <translation>O traiga a mano cerca de %1 de agua, para que cubra a tiempo las paredes.</translation>
     </message>
     <message>
         <source>heavy rain (%1)</source>
-        <translation type="unfinished">lluvia fuerte (%1)</translation>
+        <translation>lluvia fuerte (%1)</translation>
     </message>
     <message>
         <source>frost (%1)</source>
-        <translation type="unfinished">helada (%1)</translation>
+        <translation>helada (%1)</translation>
     </message>
     <message>
         <source>a day too hot or too cold (%1)</source>
-        <translation type="unfinished">un día demasiado caluroso o demasiado frío (%1)</translation>
+        <translation>un día demasiado caluroso o demasiado frío (%1)</translation>
     </message>
     <message>
         <source>By the weather of the years reckoned, coats put on as planned stay undisturbed %1.</source>
-        <translation type="unfinished">Según el clima de los años calculados, las capas puestas como está previsto quedan sin contratiempos: %1.</translation>
+        <translation>Según el clima de los años calculados, las capas puestas como está previsto quedan sin contratiempos: %1.</translation>
     </message>
     <message>
         <source>With the works begun on %1 the first coat falls into the best week of the year, and they stay undisturbed %2.</source>
-        <translation type="unfinished">Si la obra empieza el %1, la primera capa cae en la mejor semana del año, y quedan sin contratiempos: %2.</translation>
+        <translation>Si la obra empieza el %1, la primera capa cae en la mejor semana del año, y quedan sin contratiempos: %2.</translation>
     </message>
     <message>
         <source>%1: in the mean weather of its day fresh plaster loses %2 of water; from %3 on it may crack while it is soft. Begin at dawn, keep sun and wind off it, and lay wet sacks on as soon as it bears them.</source>
-        <translation type="unfinished">%1: con el clima promedio de su día, el repello fresco pierde agua a razón de %2; desde %3 se puede rajar mientras está blando. Empiece al amanecer, protéjalo del sol y del viento, y póngale costales mojados en cuanto los aguante.</translation>
+        <translation>%1: con el clima promedio de su día, el repello fresco pierde agua a razón de %2; desde %3 se puede rajar mientras está blando. Empiece al amanecer, protéjalo del sol y del viento, y póngale costales mojados en cuanto los aguante.</translation>
     </message>
     <message>
         <source>The plan is reckoned with few records. %1: %2 so far; from %3 on their middle value says more.</source>
-        <translation type="unfinished">El plan se calcula con pocos registros. %1: hasta ahora %2; desde %3, su valor del medio dice más.</translation>
+        <translation>El plan se calcula con pocos registros. %1: hasta ahora %2; desde %3, su valor del medio dice más.</translation>
     </message>
     <message>
         <source>%1: the records say %2, and the plan is reckoned with the %3 entered. Find out why, or let the records stand in its place.</source>
-        <translation type="unfinished">%1: los registros dicen %2, y el plan se calcula con lo anotado, %3. Averigüe por qué, o deje que los registros tomen su lugar.</translation>
+        <translation>%1: los registros dicen %2, y el plan se calcula con lo anotado, %3. Averigüe por qué, o deje que los registros tomen su lugar.</translation>
     </message>
     <message>
         <source>Day on which the first task may begin; nothing begins before it.</source>
-        <translation type="unfinished">Día en que puede empezar la primera tarea; antes no empieza nada.</translation>
+        <translation>Día en que puede empezar la primera tarea; antes no empieza nada.</translation>
     </message>
     <message>
         <source>People who dig, carry spoil and lay the stone bed each working day.</source>
-        <translation type="unfinished">Personas que cavan, llevan la tierra sacada y ponen el lecho de piedra cada día de trabajo.</translation>
+        <translation>Personas que cavan, llevan la tierra sacada y ponen el lecho de piedra cada día de trabajo.</translation>
     </message>
     <message>
         <source>How many of the people on a coat lay plaster with skill; the others mix, carry and hand up.</source>
-        <translation type="unfinished">Cuántas de las personas de una capa saben poner repello; las demás preparan la mezcla, la llevan y la alcanzan.</translation>
+        <translation>Cuántas de las personas de una capa saben poner repello; las demás preparan la mezcla, la llevan y la alcanzan.</translation>
     </message>
     <message>
         <source>First day on which nobody works: a feast, a market, a funeral, a day kept for sowing.</source>
-        <translation type="unfinished">Primer día en que nadie trabaja: una fiesta, un mercado, un entierro, un día guardado para la siembra.</translation>
+        <translation>Primer día en que nadie trabaja: una fiesta, un mercado, un entierro, un día guardado para la siembra.</translation>
     </message>
     <message>
         <source>How many days nobody works, the first one counted; wetting goes on.</source>
-        <translation type="unfinished">Cuántos días nadie trabaja, contando el primero; se sigue mojando.</translation>
+        <translation>Cuántos días nadie trabaja, contando el primero; se sigue mojando.</translation>
     </message>
     <message>
         <source>What the days are kept for, in a word; it is printed in the calendar.</source>
-        <translation type="unfinished">Para qué se guardan los días, en una palabra; se imprime en el calendario.</translation>
+        <translation>Para qué se guardan los días, en una palabra; se imprime en el calendario.</translation>
     </message>
     <message>
         <source>Hours of work behind one person-day, breaks not counted.</source>
-        <translation type="unfinished">Horas de trabajo que tiene un jornal, sin contar los descansos.</translation>
+        <translation>Horas de trabajo que tiene un jornal, sin contar los descansos.</translation>
     </message>
     <message>
         <source>Hours of daylight and cool weather in which a coat is begun and finished, without a stop over night.</source>
-        <translation type="unfinished">Horas de luz y de fresco en que una capa se empieza y se termina, sin parar de noche.</translation>
+        <translation>Horas de luz y de fresco en que una capa se empieza y se termina, sin parar de noche.</translation>
     </message>
     <message>
         <source>Boards or floors on which mortar is mixed at the same time, each with its own mixers.</source>
-        <translation type="unfinished">Tablas o pisos donde se prepara mezcla al mismo tiempo, cada uno con su propia gente.</translation>
+        <translation>Tablas o pisos donde se prepara mezcla al mismo tiempo, cada uno con su propia gente.</translation>
     </message>
     <message>
         <source>Time it with a watch: from filling the gauge boxes until the batch at one place is ready to carry.</source>
-        <translation type="unfinished">Mídalo con reloj: desde llenar los cajones de medida hasta que la tanda de un lugar está lista para llevar.</translation>
+        <translation>Mídalo con reloj: desde llenar los cajones de medida hasta que la tanda de un lugar está lista para llevar.</translation>
     </message>
     <message>
         <source>Time from wetting the cement until the mortar stiffens; what is older is thrown away, not wetted again. Try it on a hot day.</source>
-        <translation type="unfinished">Tiempo desde que se moja el cemento hasta que el mortero endurece; el que pasa de ese tiempo se bota, no se vuelve a mojar. Pruébelo en un día caluroso.</translation>
+        <translation>Tiempo desde que se moja el cemento hasta que el mortero endurece; el que pasa de ese tiempo se bota, no se vuelve a mojar. Pruébelo en un día caluroso.</translation>
     </message>
     <message>
         <source>People who pour water over the sacks on each day of curing, rest days too; they are not counted among the diggers.</source>
-        <translation type="unfinished">Personas que echan agua a los costales cada día de curado, también los días de descanso; no se cuentan entre las que cavan.</translation>
+        <translation>Personas que echan agua a los costales cada día de curado, también los días de descanso; no se cuentan entre las que cavan.</translation>
     </message>
     <message>
         <source>How often the sacks are wetted on a day of curing; in dry wind more often.</source>
-        <translation type="unfinished">Cuántas veces se mojan los costales en un día de curado; con viento seco, más veces.</translation>
+        <translation>Cuántas veces se mojan los costales en un día de curado; con viento seco, más veces.</translation>
     </message>
     <message>
         <source>Measure it: level distance from the middle of the pit to the middle of the heap.</source>
-        <translation type="unfinished">Mídalo: distancia a nivel desde el medio de la excavación hasta el medio del montón.</translation>
+        <translation>Mídalo: distancia a nivel desde el medio de la excavación hasta el medio del montón.</translation>
     </message>
     <message>
         <source>How many times as long the low part of a deep pit takes, where ground is thrown up twice; 1 is the same.</source>
-        <translation type="unfinished">Cuántas veces el tiempo usual lleva la parte honda de una excavación profunda, donde la tierra se echa arriba dos veces; 1 es lo mismo.</translation>
+        <translation>Cuántas veces el tiempo usual lleva la parte honda de una excavación profunda, donde la tierra se echa arriba dos veces; 1 es lo mismo.</translation>
     </message>
     <message>
         <source>Water that runs or is carried into the new tank each day; leave empty to take what the source gives in that month.</source>
-        <translation type="unfinished">Agua que corre o se lleva al tanque nuevo cada día; deje vacío para tomar lo que da la fuente de agua en ese mes.</translation>
+        <translation>Agua que corre o se lleva al tanque nuevo cada día; deje vacío para tomar lo que da la fuente de agua en ese mes.</translation>
     </message>
     <message>
         <source>The inflow is held back to this rise, so that young plaster is loaded slowly.</source>
-        <translation type="unfinished">El agua que entra se limita a esta subida, para que el repello nuevo se cargue despacio.</translation>
+        <translation>El agua que entra se limita a esta subida, para que el repello nuevo se cargue despacio.</translation>
     </message>
     <message>
         <source>The walls are told in bands of this height: until when the sacks of each must stay wet.</source>
-        <translation type="unfinished">Las paredes se indican por franjas de esta altura: hasta cuándo deben seguir mojados los costales de cada una.</translation>
+        <translation>Las paredes se indican por franjas de esta altura: hasta cuándo deben seguir mojados los costales de cada una.</translation>
     </message>
     <message>
         <source>Rain of one day from which on a fresh coat is washed or pitted; a rain gauge shows it.</source>
-        <translation type="unfinished">Lluvia de un día desde la cual una capa fresca se lava o se llena de hoyitos; un pluviómetro la muestra.</translation>
+        <translation>Lluvia de un día desde la cual una capa fresca se lava o se llena de hoyitos; un pluviómetro la muestra.</translation>
     </message>
     <message>
         <source>The task for which a day or a number of people is wished.</source>
-        <translation type="unfinished">La tarea para la que se desea un día o una cantidad de personas.</translation>
+        <translation>La tarea para la que se desea un día o una cantidad de personas.</translation>
     </message>
     <message>
         <source>The task begins on this day or later; leave empty if it may begin as soon as it can.</source>
-        <translation type="unfinished">La tarea empieza este día o después; deje vacío si puede empezar en cuanto sea posible.</translation>
+        <translation>La tarea empieza este día o después; deje vacío si puede empezar en cuanto sea posible.</translation>
     </message>
     <message>
         <source>People on this task; leave empty for as many as usual.</source>
-        <translation type="unfinished">Personas en esta tarea; deje vacío para las de costumbre.</translation>
+        <translation>Personas en esta tarea; deje vacío para las de costumbre.</translation>
     </message>
     <message>
         <source>The work for which the district has a rate of its own.</source>
-        <translation type="unfinished">El trabajo para el que el distrito tiene un rendimiento propio.</translation>
+        <translation>El trabajo para el que el distrito tiene un rendimiento propio.</translation>
     </message>
     <message>
         <source>Person-days for one unit of this work when all goes well.</source>
-        <translation type="unfinished">Jornales por una unidad de este trabajo cuando todo va bien.</translation>
+        <translation>Jornales por una unidad de este trabajo cuando todo va bien.</translation>
     </message>
     <message>
         <source>Person-days for one unit of this work on a usual day; the plan is reckoned with it.</source>
-        <translation type="unfinished">Jornales por una unidad de este trabajo en un día usual; con esto se calcula el plan.</translation>
+        <translation>Jornales por una unidad de este trabajo en un día usual; con esto se calcula el plan.</translation>
     </message>
     <message>
         <source>Person-days for one unit of this work when it goes badly.</source>
-        <translation type="unfinished">Jornales por una unidad de este trabajo cuando va mal.</translation>
+        <translation>Jornales por una unidad de este trabajo cuando va mal.</translation>
     </message>
     <message>
         <source>Whether the middle values of what was measured stand in place of the figures entered.</source>
-        <translation type="unfinished">Si los valores del medio de lo medido toman el lugar de las cifras anotadas.</translation>
+        <translation>Si los valores del medio de lo medido toman el lugar de las cifras anotadas.</translation>
     </message>
     <message>
         <source>The coat whose mix the trial batch had, counted from the dug face.</source>
-        <translation type="unfinished">La capa cuya mezcla tenía la tanda de prueba, contando desde la cara cavada.</translation>
+        <translation>La capa cuya mezcla tenía la tanda de prueba, contando desde la cara cavada.</translation>
     </message>
     <message>
         <source>Cement in the trial batch, in bags and parts of a bag.</source>
-        <translation type="unfinished">Cemento de la tanda de prueba, en bolsas y partes de bolsa.</translation>
+        <translation>Cemento de la tanda de prueba, en bolsas y partes de bolsa.</translation>
     </message>
     <message>
         <source>Face that the trial batch covered: measure length and height of the patch.</source>
-        <translation type="unfinished">Cara que cubrió la tanda de prueba: mida el largo y el alto del pedazo repellado.</translation>
+        <translation>Cara que cubrió la tanda de prueba: mida el largo y el alto del pedazo repellado.</translation>
     </message>
     <message>
         <source>Thickness of the patch, square to the face: push a nail in at several places and take the middle.</source>
-        <translation type="unfinished">Espesor del pedazo repellado, a escuadra con la cara: meta un clavo en varios lugares y tome el valor del medio.</translation>
+        <translation>Espesor del pedazo repellado, a escuadra con la cara: meta un clavo en varios lugares y tome el valor del medio.</translation>
     </message>
     <message>
         <source>What was done and measured, here or on an earlier tank of the district.</source>
-        <translation type="unfinished">Lo que se hizo y se midió, aquí o en un tanque anterior del distrito.</translation>
+        <translation>Lo que se hizo y se midió, aquí o en un tanque anterior del distrito.</translation>
     </message>
     <message>
         <source>How much of it: ground dug as it lay, fill as rammed, stone bed and mortar as placed in m³; spreading in m².</source>
-        <translation type="unfinished">Cuánto se hizo: lo cavado como tierra en banco, el relleno ya apisonado, el lecho de piedra y el mortero ya puestos, en m³; extender, en m².</translation>
+        <translation>Cuánto se hizo: lo cavado como tierra en banco, el relleno ya apisonado, el lecho de piedra y el mortero ya puestos, en m³; extender, en m².</translation>
     </message>
     <message>
         <source>People times days that it took, helpers counted; half a day of four people is 2.</source>
-        <translation type="unfinished">Personas por días que llevó, contando a los ayudantes; medio día de cuatro personas es 2.</translation>
+        <translation>Personas por días que llevó, contando a los ayudantes; medio día de cuatro personas es 2.</translation>
     </message>
     <message>
         <source>First day of the works</source>
-        <translation type="unfinished">Primer día de la obra</translation>
+        <translation>Primer día de la obra</translation>
     </message>
     <message>
         <source>Masons among them</source>
-        <translation type="unfinished">Albañiles entre ellas</translation>
+        <translation>Albañiles entre ellas</translation>
     </message>
     <message>
         <source>Closed from</source>
-        <translation type="unfinished">No se trabaja desde el</translation>
+        <translation>No se trabaja desde el</translation>
     </message>
     <message>
         <source>Closed for</source>
-        <translation type="unfinished">No se trabaja durante</translation>
+        <translation>No se trabaja durante</translation>
     </message>
     <message>
         <source>Why</source>
-        <translation type="unfinished">Por qué</translation>
+        <translation>Por qué</translation>
     </message>
     <message>
         <source>Hours of a person-day</source>
-        <translation type="unfinished">Horas de un jornal</translation>
+        <translation>Horas de un jornal</translation>
     </message>
     <message>
         <source>Hours to put on a coat</source>
-        <translation type="unfinished">Horas para colocar una capa</translation>
+        <translation>Horas para colocar una capa</translation>
     </message>
     <message>
         <source>Mixing places</source>
-        <translation type="unfinished">Lugares de mezcla</translation>
+        <translation>Lugares de mezcla</translation>
     </message>
     <message>
         <source>Mixing one batch takes</source>
-        <translation type="unfinished">Preparar una tanda tarda</translation>
+        <translation>Preparar una tanda tarda</translation>
     </message>
     <message>
         <source>A batch must be on the wall within</source>
-        <translation type="unfinished">Una tanda debe quedar puesta en la pared en menos de</translation>
+        <translation>Una tanda debe quedar puesta en la pared en menos de</translation>
     </message>
     <message>
         <source>People who keep the sacks wet</source>
-        <translation type="unfinished">Personas que mantienen mojados los costales</translation>
+        <translation>Personas que mantienen mojados los costales</translation>
     </message>
     <message>
         <source>Wettings a day</source>
-        <translation type="unfinished">Mojadas al día</translation>
+        <translation>Mojadas al día</translation>
     </message>
     <message>
         <source>Way to the spoil heap</source>
-        <translation type="unfinished">Camino hasta el montón de tierra sacada</translation>
+        <translation>Camino hasta el montón de tierra sacada</translation>
     </message>
     <message>
         <source>Digging low in the pit takes, times</source>
-        <translation type="unfinished">Cavar la parte honda tarda, veces</translation>
+        <translation>Cavar la parte honda tarda, veces</translation>
     </message>
     <message>
         <source>Water let in for the first filling</source>
-        <translation type="unfinished">Agua que se deja entrar en el primer llenado</translation>
+        <translation>Agua que se deja entrar en el primer llenado</translation>
     </message>
     <message>
         <source>Water may rise in a day by</source>
-        <translation type="unfinished">El agua puede subir en un día</translation>
+        <translation>El agua puede subir en un día</translation>
     </message>
     <message>
         <source>Height of a band of wall</source>
-        <translation type="unfinished">Altura de una franja de pared</translation>
+        <translation>Altura de una franja de pared</translation>
     </message>
     <message>
         <source>Heavy rain, in a day</source>
-        <translation type="unfinished">Lluvia fuerte, en un día</translation>
+        <translation>Lluvia fuerte, en un día</translation>
     </message>
     <message>
         <source>Task</source>
-        <translation type="unfinished">Tarea</translation>
+        <translation>Tarea</translation>
     </message>
     <message>
         <source>Not before</source>
-        <translation type="unfinished">No antes del</translation>
+        <translation>No antes del</translation>
     </message>
     <message>
         <source>Wanted</source>
-        <translation type="unfinished">Personas deseadas</translation>
+        <translation>Personas deseadas</translation>
     </message>
     <message>
         <source>Work</source>
-        <translation type="unfinished">Trabajo</translation>
+        <translation>Trabajo</translation>
     </message>
     <message>
         <source>Low</source>
-        <translation type="unfinished">Baja</translation>
+        <translation>Baja</translation>
     </message>
     <message>
         <source>Typical</source>
-        <translation type="unfinished">Típica</translation>
+        <translation>Típica</translation>
     </message>
     <message>
         <source>High</source>
-        <translation type="unfinished">Alta</translation>
+        <translation>Alta</translation>
     </message>
     <message>
         <source>Reckon with the records</source>
-        <translation type="unfinished">Calcular con los registros</translation>
+        <translation>Calcular con los registros</translation>
     </message>
     <message>
         <source>Coat</source>
-        <translation type="unfinished">Capa</translation>
+        <translation>Capa</translation>
     </message>
     <message>
         <source>Face covered</source>
-        <translation type="unfinished">Cara cubierta</translation>
+        <translation>Cara cubierta</translation>
     </message>
     <message>
         <source>Work done</source>
-        <translation type="unfinished">Trabajo hecho</translation>
+        <translation>Trabajo hecho</translation>
     </message>
     <message>
         <source>It took</source>
-        <translation type="unfinished">Llevó</translation>
+        <translation>Llevó</translation>
     </message>
     <message>
         <source>digging, as reported from practice</source>
-        <translation type="unfinished">cavar, según lo que se cuenta de la práctica</translation>
+        <translation>cavar, según lo que se cuenta de la práctica</translation>
     </message>
     <message>
         <source>digging, by the district&apos;s norm</source>
-        <translation type="unfinished">cavar, según la norma del distrito</translation>
+        <translation>cavar, según la norma del distrito</translation>
     </message>
     <message>
         <source>clearing the ground</source>
-        <translation type="unfinished">limpiar el terreno</translation>
+        <translation>limpiar el terreno</translation>
     </message>
     <message>
         <source>setting out</source>
-        <translation type="unfinished">replantear</translation>
+        <translation>replantear</translation>
     </message>
     <message>
         <source>stripping topsoil</source>
-        <translation type="unfinished">retirar la tierra vegetal</translation>
+        <translation>retirar la tierra vegetal</translation>
     </message>
     <message>
         <source>filling and ramming</source>
-        <translation type="unfinished">rellenar y apisonar</translation>
+        <translation>rellenar y apisonar</translation>
     </message>
     <message>
         <source>carrying spoil up to 10 m</source>
-        <translation type="unfinished">llevar la tierra sacada hasta 10 m</translation>
+        <translation>llevar la tierra sacada hasta 10 m</translation>
     </message>
     <message>
         <source>carrying spoil up to 20 m</source>
-        <translation type="unfinished">llevar la tierra sacada hasta 20 m</translation>
+        <translation>llevar la tierra sacada hasta 20 m</translation>
     </message>
     <message>
         <source>carrying spoil up to 50 m</source>
-        <translation type="unfinished">llevar la tierra sacada hasta 50 m</translation>
+        <translation>llevar la tierra sacada hasta 50 m</translation>
     </message>
     <message>
         <source>trimming walls and floor</source>
-        <translation type="unfinished">emparejar paredes y fondo</translation>
+        <translation>emparejar paredes y fondo</translation>
     </message>
     <message>
         <source>laying pipe</source>
-        <translation type="unfinished">poner tubería</translation>
+        <translation>poner tubería</translation>
     </message>
     <message>
         <source>plastering one coat</source>
-        <translation type="unfinished">repellar una capa</translation>
+        <translation>repellar una capa</translation>
     </message>
     <message>
         <source>keeping sacks wet</source>
-        <translation type="unfinished">mantener mojados los costales</translation>
+        <translation>mantener mojados los costales</translation>
     </message>
     <message>
         <source>watching the first filling</source>
-        <translation type="unfinished">vigilar el primer llenado</translation>
+        <translation>vigilar el primer llenado</translation>
     </message>
     <message>
         <source>testing for leaks</source>
-        <translation type="unfinished">hacer la prueba de fuga</translation>
+        <translation>hacer la prueba de fuga</translation>
     </message>
     <message>
         <source>building the fence</source>
-        <translation type="unfinished">hacer la cerca</translation>
+        <translation>hacer la cerca</translation>
     </message>
     <message>
         <source>building the silt trap</source>
-        <translation type="unfinished">hacer el desarenador</translation>
+        <translation>hacer el desarenador</translation>
     </message>
     <message>
         <source>building the overflow</source>
-        <translation type="unfinished">hacer el rebosadero</translation>
+        <translation>hacer el rebosadero</translation>
     </message>
     <message>
         <source>planting the beds</source>
-        <translation type="unfinished">sembrar las camas</translation>
+        <translation>sembrar las camas</translation>
     </message>
     <message>
         <source>Ramming fill</source>
-        <translation type="unfinished">Apisonar relleno</translation>
+        <translation>Apisonar relleno</translation>
     </message>
     <message>
         <source>Spreading plaster</source>
-        <translation type="unfinished">Extender repello</translation>
+        <translation>Extender repello</translation>
     </message>
     <message>
         <source>%1 job</source>
-        <translation type="unfinished">%1 trabajo</translation>
+        <translation>%1 trabajo</translation>
     </message>
     <message numerus="yes">
         <source>%1 jobs</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%1 trabajo</numerusform>
             <numerusform>%1 trabajos</numerusform>
         </translation>
     </message>
     <message>
         <source>a quarter of a day</source>
-        <translation type="unfinished">un cuarto de día</translation>
+        <translation>un cuarto de día</translation>
     </message>
     <message>
         <source>half a day</source>
-        <translation type="unfinished">medio día</translation>
+        <translation>medio día</translation>
     </message>
     <message>
         <source>three quarters of a day</source>
-        <translation type="unfinished">tres cuartos de día</translation>
+        <translation>tres cuartos de día</translation>
     </message>
     <message>
         <source>digging, %1</source>
-        <translation type="unfinished">cavar, %1</translation>
+        <translation>cavar, %1</translation>
     </message>
     <message>
         <source>every time</source>
-        <translation type="unfinished">todas las veces</translation>
+        <translation>todas las veces</translation>
     </message>
     <message numerus="yes">
         <source>%1 times in %2</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%1 vez de cada %2</numerusform>
             <numerusform>%1 veces de cada %2</numerusform>
         </translation>
     </message>
     <message>
         <source>once in %1 times</source>
-        <translation type="unfinished">una vez de cada %1</translation>
+        <translation>una vez de cada %1</translation>
     </message>
     <message>
         <source>less than once in %1 times</source>
-        <translation type="unfinished">menos de una vez de cada %1</translation>
+        <translation>menos de una vez de cada %1</translation>
     </message>
     <message>
         <source>never</source>
-        <translation type="unfinished">nunca</translation>
+        <translation>nunca</translation>
     </message>
     <message>
         <source>Not counted, for what they cost or how much of them is needed is not known: %1. What is free stands in the price list with a price of 0.</source>
-        <translation type="unfinished">No contado, porque no se conoce lo que cuesta o cuánto hace falta: %1. Lo que no cuesta va en la lista de precios con precio 0.</translation>
+        <translation>No contado, porque no se conoce lo que cuesta o cuánto hace falta: %1. Lo que no cuesta va en la lista de precios con precio 0.</translation>
     </message>
     <message>
         <source>Not compared, for their price or their digging is not known: %1.</source>
-        <translation type="unfinished">No comparado, porque no se conoce su precio o su excavación: %1.</translation>
+        <translation>No comparado, porque no se conoce su precio o su excavación: %1.</translation>
     </message>
     <message>
         <source>No lining can be compared yet: enter what one costs, how long it lasts and what its upkeep takes. All but the moulded tank need the works, too, and what a labourer costs, for their digging.</source>
-        <translation type="unfinished">Todavía no se puede comparar ningún revestimiento: anote lo que cuesta uno, cuánto dura y lo que pide su mantenimiento. Todos menos el tanque moldeado necesitan también la obra y lo que cuesta un peón, por su excavación.</translation>
+        <translation>Todavía no se puede comparar ningún revestimiento: anote lo que cuesta uno, cuánto dura y lo que pide su mantenimiento. Todos menos el tanque moldeado necesitan también la obra y lo que cuesta un peón, por su excavación.</translation>
     </message>
     <message>
         <source>Only one lining can be reckoned; enter what the others cost to compare them.</source>
-        <translation type="unfinished">Solo se puede calcular un revestimiento; anote lo que cuestan los otros para compararlos.</translation>
+        <translation>Solo se puede calcular un revestimiento; anote lo que cuestan los otros para compararlos.</translation>
     </message>
     <message>
         <source>Compared is the lining with the digging that it needs. What every tank needs, whatever its lining, is left out of all of them: pipes, fence, silt trap, overflow, clearing, filling and other things of your own.</source>
-        <translation type="unfinished">Se compara el revestimiento con la excavación que necesita. Lo que todo tanque necesita, sea cual sea su revestimiento, queda fuera de todos: tuberías, cerco, desarenador, rebose, limpieza, llenado y otras cosas propias.</translation>
+        <translation>Se compara el revestimiento con la excavación que necesita. Lo que todo tanque necesita, sea cual sea su revestimiento, queda fuera de todos: tuberías, cerco, desarenador, rebose, limpieza, llenado y otras cosas propias.</translation>
     </message>
     <message>
         <source>is not part of this project; its rates were left out</source>
-        <translation type="unfinished">no es parte de este proyecto; sus rendimientos quedaron fuera</translation>
+        <translation>no es parte de este proyecto; sus rendimientos quedaron fuera</translation>
     </message>
     <message>
         <source>%1 waits %2 for the next coat after its curing. Keep it under wet sacks all that time: the next coat does not hold on dry plaster.</source>
-        <translation type="unfinished">%1 espera %2 a la capa siguiente después de su curado. Mantenerla bajo costales mojados todo ese tiempo: la capa siguiente no agarra sobre repello seco.</translation>
+        <translation>%1 espera %2 a la capa siguiente después de su curado. Mantenerla bajo costales mojados todo ese tiempo: la capa siguiente no agarra sobre repello seco.</translation>
     </message>
     <message>
         <source>Nobody is entered who keeps the sacks wet. Plaster that dries early cracks and leaks: agree who comes, rest days too.</source>
-        <translation type="unfinished">No está anotado nadie que mantenga mojados los costales. El repello que se seca temprano se agrieta y gotea: acordar quién viene, también en días de descanso.</translation>
+        <translation>No está anotado nadie que mantenga mojados los costales. El repello que se seca temprano se agrieta y gotea: acordar quién viene, también en días de descanso.</translation>
     </message>
     <message>
         <source>%1: the middle of the records is %2, outside of what can be (%3 to %4). It is not used; look at the records again.</source>
-        <translation type="unfinished">%1: el valor medio de los registros es %2, fuera de lo posible (%3 a %4). No se usa; revisar los registros.</translation>
+        <translation>%1: el valor medio de los registros es %2, fuera de lo posible (%3 a %4). No se usa; revisar los registros.</translation>
     </message>
     <message>
         <source>Only digging in the soil of this site counts. Left empty: it was such soil. Record the first 1.5 m of depth; what lies deeper is reckoned slower.</source>
-        <translation type="unfinished">Solo cuenta la excavación en el suelo de este sitio. Vacío: era ese suelo. Anote los primeros 1.5 m de profundidad; lo más hondo se calcula más lento.</translation>
+        <translation>Solo cuenta la excavación en el suelo de este sitio. Vacío: era ese suelo. Anote los primeros 1.5 m de profundidad; lo más hondo se calcula más lento.</translation>
     </message>
     <message>
         <source>Soil dug</source>
-        <translation type="unfinished">Suelo excavado</translation>
+        <translation>Suelo excavado</translation>
     </message>
 </context>
 </TS>

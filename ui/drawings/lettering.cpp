@@ -1,5 +1,7 @@
 #include "ui/drawings/lettering.h"
 
+#include "ui/text/languages.h"
+
 #include <QCoreApplication>
 #include <QFontMetricsF>
 #include <QStringList>
@@ -102,8 +104,13 @@ void drawText(QPainter& painter, QPointF baseline_mm, const QString& text, const
   painter.save();
   painter.translate(baseline_mm);
   painter.rotate(-angle_deg);
+  if (painter.worldTransform().determinant() < 0) {  // a page mirrored for writing from the right
+    painter.translate(width_mm(text, lettering), 0);
+    painter.scale(-1, 1);
+  }
   painter.scale(1 / kPixelsPerMm, 1 / kPixelsPerMm);
   painter.setFont(font(lettering, text));
+  painter.setLayoutDirection(textDirection());
   painter.drawText(QPointF(0, 0), text);
   painter.restore();
 }

@@ -28,6 +28,7 @@ double descent_mm(const Lettering& lettering, const QString& text = {});
 double height_mm(const Lettering& lettering, const QString& text = {});
 
 /// Draws one line of text with its baseline starting at `baseline_mm`, turned anticlockwise by `angle_deg`.
+/// Under a mirroring transform it takes the mirrored room, but is itself not mirrored.
 void drawText(QPainter& painter, QPointF baseline_mm, const QString& text, const Lettering& lettering,
               double angle_deg = 0);
 

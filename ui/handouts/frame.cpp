@@ -1,6 +1,7 @@
 #include "ui/handouts/frame.h"
 
 #include "core/exchange/project_file.h"
+#include "ui/text/languages.h"
 
 #include <QCoreApplication>
 #include <QCryptographicHash>
@@ -101,6 +102,9 @@ void paintFoot(QPainter& painter, const QRectF& area, const FrameText& text, con
   drawLines(painter, {area.left(), first}, {page}, kBody, area.width(), CellAlign::right);
   drawLines(painter, {area.left(), first + lineHeight_mm(kBody)},
             {Text::tr("Local codes and licensed practice come first.")}, kStrong);
+  if (isDraft(language()))
+    drawLines(painter, {area.left(), first + lineHeight_mm(kBody)}, {draftMark()}, kBody, area.width(),
+              CellAlign::right);
 }
 
 void paintStop(QPainter& painter, const QRectF& area) {

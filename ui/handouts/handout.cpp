@@ -51,10 +51,11 @@ QString version(const Content& content) {
 struct Handout::Impl {
   Content content;
   QSizeF size_mm;
+  QString language;
   std::deque<Sheet> sheets;  // blocks stay where they are
   std::vector<Page> pages;
 
-  Impl(Content c, QSizeF size) : content(std::move(c)), size_mm(size) {}
+  Impl(Content c, QSizeF size, QString l) : content(std::move(c)), size_mm(size), language(std::move(l)) {}
   FrameText frameFor(const PageKind& kind) const;
   void addPages(const PageKind& kind);
 };
@@ -86,9 +87,12 @@ void Handout::Impl::addPages(const PageKind& kind) {
 }
 
 Handout::Handout(Content content, Options options)
-    : impl_(std::make_unique<Impl>(std::move(content), QPageSize(options.page).size(QPageSize::Millimeter))) {
+    : impl_(std::make_unique<Impl>(std::move(content), QPageSize(options.page).size(QPageSize::Millimeter),
+                                   options.language)) {
+  const InLanguage scope(options.language);
   for (const PageKind& kind : pageKinds()) {
-    if (kind.applies(impl_->content)) impl_->addPages(kind);
+    const bool is_wanted = options.codes.isEmpty() || options.codes.contains(QLatin1String(kind.code));
+    if (is_wanted && kind.applies(impl_->content)) impl_->addPages(kind);
   }
   int number = 0;
   for (Page& page : impl_->pages) {
@@ -110,12 +114,19 @@ QString Handout::pageTitle(int page) const {
   return text.code + QStringLiteral("  ") + text.title;
 }
 
+QString Handout::pageCode(int page) const {
+  return QString::fromLatin1(impl_->pages.at(static_cast<std::size_t>(page)).kind->code);
+}
+
 QSizeF Handout::pageSize_mm() const {
   return impl_->size_mm;
 }
 
 void Handout::paint(QPainter& painter, int page) const {
+  const InLanguage scope(impl_->language);
   const Page& p = impl_->pages.at(static_cast<std::size_t>(page));
+  painter.save();
+  mirrorFor(painter, impl_->size_mm.width());
   paintFrame(painter, impl_->size_mm, p.frame, impl_->content.format.locale());
   const QRectF area = contentArea(impl_->size_mm, p.frame);
   for (const Placed& placed : p.blocks) {
@@ -123,6 +134,7 @@ void Handout::paint(QPainter& painter, int page) const {
     placed.block->paint(painter, area.topLeft() + QPointF(0, placed.y_mm));
     painter.restore();
   }
+  painter.restore();
 }
 
 }  // namespace ui::handouts

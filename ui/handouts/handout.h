@@ -3,11 +3,13 @@
 #include "core/plan.h"
 #include "core/project/project.h"
 #include "ui/text/formatter.h"
+#include "ui/text/languages.h"
 
 #include <QByteArray>
 #include <QPageSize>
 #include <QPainter>
 #include <QString>
+#include <QStringList>
 #include <memory>
 #include <vector>
 
@@ -22,6 +24,8 @@ struct Content {
 
 struct Options {
   QPageSize::PageSizeId page = QPageSize::A4;
+  QString language = ui::language();  ///< of the texts; numbers follow the content's formatter
+  QStringList codes = {};             ///< kinds of pages wanted; empty: all
 };
 
 /// The printed material and curing schedule with plan, section, setting-out, mix cards and safety: all pages
@@ -35,6 +39,7 @@ public:
 
   int pageCount() const;
   QString pageTitle(int page) const;
+  QString pageCode(int page) const;  ///< of its kind: "M3"
   QSizeF pageSize_mm() const;
   /// Paints one page; the painter's transform maps 1 unit to 1 mm, origin at the paper's corner. Vector
   /// drawing only.

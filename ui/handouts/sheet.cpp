@@ -1,5 +1,7 @@
 #include "ui/handouts/sheet.h"
 
+#include "ui/text/languages.h"
+
 #include <QFontMetricsF>
 #include <QTextLayout>
 #include <algorithm>
@@ -128,7 +130,7 @@ void Sheet::table(const std::vector<Column>& columns, const std::vector<std::vec
 
 void Sheet::drawing(double height_mm, std::function<void(QPainter&, const QRectF&)> draw) {
   add({height_mm, [draw = std::move(draw), size = QSizeF(width(), height_mm)](QPainter& painter, QPointF at) {
-         draw(painter, QRectF(at, size));
+         drawUnmirrored(painter, QRectF(at, size), draw);
        }});
 }
 
@@ -155,6 +157,7 @@ double Sheet::used() const {
 QStringList wrapped(const QString& text, const Lettering& lettering, double width_mm) {
   QStringList lines;
   QTextOption option;
+  option.setTextDirection(textDirection());
   option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
   for (const QString& part : text.split(u'\n')) {
     QTextLayout layout(part, drawings::font(lettering, part));
@@ -204,6 +207,23 @@ void drawTickBox(QPainter& painter, QPointF top_left, double size_mm) {
 
 QPen line(double width_mm) {
   return {Qt::black, width_mm, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin};
+}
+
+void mirrorFor(QPainter& painter, double width_mm) {
+  if (textDirection() == Qt::LeftToRight) return;
+  painter.translate(width_mm, 0);
+  painter.scale(-1, 1);
+}
+
+void drawUnmirrored(QPainter& painter, const QRectF& room,
+                    const std::function<void(QPainter&, const QRectF&)>& draw) {
+  painter.save();
+  if (painter.worldTransform().determinant() < 0) {
+    painter.translate(2 * room.center().x(), 0);
+    painter.scale(-1, 1);
+  }
+  draw(painter, room);
+  painter.restore();
 }
 
 std::vector<PlacedPage> paginate(const std::vector<Block>& blocks, double height_mm) {

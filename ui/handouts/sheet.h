@@ -95,6 +95,13 @@ void drawLines(QPainter& painter, QPointF top, const QStringList& lines, const d
 void drawTickBox(QPainter& painter, QPointF top_left, double size_mm);
 QPen line(double width_mm);
 
+/// Turns the painter for a page of a width so that what is drawn from the left stands from the right, when
+/// the language is written so.
+void mirrorFor(QPainter& painter, double width_mm);
+/// Draws what must never be mirrored in the room that a mirrored page gives it.
+void drawUnmirrored(QPainter& painter, const QRectF& room,
+                    const std::function<void(QPainter&, const QRectF&)>& draw);
+
 /// Blocks placed on pages.
 struct Placed {
   const Block* block;

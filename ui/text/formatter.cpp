@@ -1,6 +1,7 @@
 #include "ui/text/formatter.h"
 
 #include "ui/text/feet_inches.h"
+#include "ui/text/languages.h"
 #include "ui/text/number_reader.h"
 #include "ui/text/units.h"
 
@@ -17,6 +18,13 @@ bool inFeet(core::Unit unit, UnitSystem system) {
 
 int shownDecimals(core::Unit unit, UnitSystem system, int decimals) {
   return std::max(0, decimals + units::shown(unit, system).more_decimals);
+}
+
+/// A number with its unit, kept in its own direction within a text that is written from the right.
+QString isolated(const QString& text) {
+  constexpr QChar kFirstStrongIsolate(0x2068), kPopIsolate(0x2069);
+  if (textDirection() == Qt::LeftToRight || text.isEmpty()) return text;
+  return kFirstStrongIsolate + text + kPopIsolate;
 }
 
 /// `value` rounded to `decimals`, never a negative zero.
@@ -74,7 +82,7 @@ Formatter::Formatter(QLocale locale, UnitSystem system) : locale_(std::move(loca
 }
 
 QString Formatter::number(double value, core::Unit unit, int decimals) const {
-  if (inFeet(unit, system_) && std::abs(value) < 1e12) return feetInches(value, decimals, locale_);
+  if (inFeet(unit, system_) && std::abs(value) < 1e12) return isolated(feetInches(value, decimals, locale_));
   const int shown = shownDecimals(unit, system_, decimals);
   return locale_.toString(rounded(value * units::shown(unit, system_).per_si, shown), 'f', shown);
 }
@@ -83,7 +91,8 @@ QString Formatter::quantity(double value, core::Unit unit, int decimals) const {
   const QString text = number(value, unit, decimals);
   if (inFeet(unit, system_)) return text;
   const double shown_value = value * units::shown(unit, system_).per_si;
-  return units::withName(text, rounded(shown_value, shownDecimals(unit, system_, decimals)), unit, system_);
+  return isolated(
+      units::withName(text, rounded(shown_value, shownDecimals(unit, system_, decimals)), unit, system_));
 }
 
 double Formatter::shownStep(double value, core::Unit unit, int decimals) const {

@@ -2,38 +2,101 @@
 
 #include <QCoreApplication>
 #include <QDir>
+#include <QHash>
 #include <QLibraryInfo>
+#include <QMutex>
 #include <QTranslator>
+#include <array>
+#include <atomic>
+#include <memory>
+#include <tuple>
+#include <utility>
+#include <vector>
 
 namespace ui {
 namespace {
 
 const auto kFolder = QStringLiteral(":/translations");
 const auto kPrefix = QStringLiteral("tankwright_");
+const auto kEnglish = QStringLiteral("en");
 
 /// Languages that no speaker has checked yet.
-const QStringList kDrafts{QStringLiteral("es")};
+const QStringList kDrafts{QStringLiteral("es"), QStringLiteral("hi"), QStringLiteral("ne"),
+                          QStringLiteral("ur")};
 
-void dropTranslators() {
-  for (QTranslator* const old : qApp->findChildren<QTranslator*>(Qt::FindDirectChildrenOnly)) delete old;
-}
+/// Where a language is read most among mountain farmers; a desktop in another country of it goes first.
+struct Home {
+  const char* language;
+  const char* locale;
+};
+constexpr std::array kHomes{Home{"en", "en_GB"}, Home{"es", "es_BO"}, Home{"hi", "hi_IN"},
+                            Home{"ne", "ne_NP"}, Home{"ur", "ur_PK"}};
 
-bool load(const QLocale& locale, const QString& name, const QString& folder) {
-  auto* const translator = new QTranslator(qApp);
-  if (translator->load(locale, name, QString(), folder))
-    return QCoreApplication::installTranslator(translator);
-  delete translator;
-  return false;
-}
+thread_local QString here;  // NOLINT: the language of an InLanguage; empty: the one in use
 
-bool isEnglish(const QLocale& locale) {
-  return locale.language() == QLocale::English || locale.language() == QLocale::C;
+using Texts = std::vector<std::unique_ptr<QTranslator>>;
+
+/// All languages at once; answers in the one that the calling thread is in. The application owns the one
+/// that there is.
+class Tongues : public QTranslator {
+public:
+  explicit Tongues(QObject* parent) : QTranslator(parent) { only = this; }
+  ~Tongues() override { only = nullptr; }
+
+  static inline std::atomic<Tongues*> only = nullptr;  // NOLINT: lives with the application
+
+  bool isEmpty() const override { return false; }
+
+  QString translate(const char* context, const char* source, const char* note, int count) const override {
+    for (const auto& texts : textsOf(language())) {
+      const QString found = texts->translate(context, source, note, count);
+      if (!found.isEmpty()) return found;
+    }
+    return {};
+  }
+
+  void use(const QString& language) {
+    const QMutexLocker lock(&mutex_);
+    in_use_ = language;
+  }
+  QString inUse() const {
+    const QMutexLocker lock(&mutex_);
+    return in_use_;
+  }
+  /// Texts of a language, ours first; read once and kept.
+  const Texts& textsOf(const QString& language) const {
+    const QMutexLocker lock(&mutex_);
+    auto& texts = read_[language];
+    if (!texts) texts = std::make_shared<Texts>(read(language));
+    return *texts;
+  }
+
+private:
+  mutable QMutex mutex_;
+  mutable QHash<QString, std::shared_ptr<Texts>> read_;
+  QString in_use_ = kEnglish;
+
+  static Texts read(const QString& language) {
+    Texts texts;
+    if (language == kEnglish) return texts;
+    for (const auto& [prefix, folder] :
+         {std::pair{kPrefix, kFolder},
+          std::pair{QStringLiteral("qtbase_"), QLibraryInfo::path(QLibraryInfo::TranslationsPath)}}) {
+      // kept even when there is no such file: a translator must not die while one is being asked
+      std::ignore = texts.emplace_back(std::make_unique<QTranslator>())->load(prefix + language, folder);
+    }
+    return texts;
+  }
+};
+
+QString shortName(const QLocale& locale) {
+  return locale.language() == QLocale::C ? kEnglish : locale.name().section(u'_', 0, 0);
 }
 
 }  // namespace
 
 QStringList languages() {
-  QStringList names{QStringLiteral("en")};
+  QStringList names{kEnglish};
   for (const QString& file :
        QDir(kFolder).entryList({kPrefix + QStringLiteral("*.qm")}, QDir::Files, QDir::Name)) {
     names << file.mid(kPrefix.size()).chopped(3);
@@ -41,18 +104,53 @@ QStringList languages() {
   return names;
 }
 
+bool isDraft(const QString& language) {
+  return kDrafts.contains(language);
+}
+
 QString languageName(const QString& language) {
-  const QString name = QLocale(language).nativeLanguageName();
-  if (!kDrafts.contains(language)) return name;
+  const QString name =
+      language == kEnglish ? QStringLiteral("English") : QLocale(language).nativeLanguageName();
+  if (!isDraft(language)) return name;
   return QCoreApplication::translate("ui::words", "%1 (draft)").arg(name);
 }
 
+QString draftMark() {
+  return QCoreApplication::translate("ui::words", "Draft translation, to be checked by a speaker.");
+}
+
+QLocale localeOf(const QString& language) {
+  const QLocale desktop = QLocale::system();
+  if (shortName(desktop) == language) return desktop;
+  for (const Home& home : kHomes) {
+    if (language == QLatin1String(home.language)) return QLocale(QLatin1String(home.locale));
+  }
+  return QLocale(language);
+}
+
 bool useLanguage(const QLocale& locale) {
-  dropTranslators();
   QLocale::setDefault(locale);
-  if (isEnglish(locale)) return true;
-  load(locale, QStringLiteral("qtbase_"), QLibraryInfo::path(QLibraryInfo::TranslationsPath));
-  return load(locale, kPrefix, kFolder);
+  if (Tongues::only == nullptr) QCoreApplication::installTranslator(new Tongues(qApp));
+  const QString wanted = shortName(locale);
+  const bool is_known = languages().contains(wanted);
+  Tongues::only.load()->use(is_known ? wanted : kEnglish);
+  return is_known;
+}
+
+QString language() {
+  if (!here.isEmpty()) return here;
+  const Tongues* all = Tongues::only;
+  return all == nullptr ? kEnglish : all->inUse();
+}
+
+Qt::LayoutDirection textDirection() {
+  return QLocale(language()).textDirection();
+}
+
+InLanguage::InLanguage(const QString& language) : before_(std::exchange(here, language)) {}
+
+InLanguage::~InLanguage() {
+  here = before_;
 }
 
 }  // namespace ui

@@ -1,5 +1,6 @@
 #include "ui/window/actions.h"
 
+#include "ui/text/languages.h"
 #include "ui/widgets/icons.h"
 
 #include <QFileInfo>
@@ -21,11 +22,12 @@ struct Digits {
   const char* name;  ///< in its own language
 };
 
-// Languages whose digits and number marks can be chosen without the whole desktop being in them.
+// Digits and number marks that can be chosen whatever the language of the texts.
 constexpr Digits kDigits[] = {
     {"en_GB", "English  1,234.5"}, {"de_DE", "Deutsch  1.234,5"}, {"fr_FR", "Français  1 234,5"},
     {"es_ES", "Español  1.234,5"}, {"ne_NP", "नेपाली  १,२३४.५"},   {"hi_IN", "हिन्दी  1,234.5"},
-    {"bn_BD", "বাংলা  ১,২৩৪.৫"},   {"ar_EG", "العربية  ١٬٢٣٤٫٥"}, {"sw_KE", "Kiswahili  1,234.5"},
+    {"mr_IN", "मराठी  १,२३४.५"},   {"bn_BD", "বাংলা  ১,২৩৪.৫"},   {"ur_PK", "اردو  1,234.5"},
+    {"ur_IN", "اردو  ۱٬۲۳۴٫۵"},    {"ar_EG", "العربية  ١٬٢٣٤٫٥"}, {"sw_KE", "Kiswahili  1,234.5"},
 };
 
 }  // namespace
@@ -126,9 +128,12 @@ void Actions::addViewMenu() {
               {QStringLiteral("light"), tr("&Light")},
               {QStringLiteral("dark"), tr("D&ark")}},
              c.set_theme);
-  QList<QPair<QString, QString>> digits{{QString(), tr("As the desktop")}};
+  QList<QPair<QString, QString>> texts{{QString(), tr("As the desktop")}};
+  for (const QString& language : languages()) texts.append({language, languageName(language)});
+  addChoices(menu->addMenu(tr("&Language")), QStringLiteral("language"), texts, c.set_language);
+  QList<QPair<QString, QString>> digits{{QString(), tr("As the language")}};
   for (const Digits& d : kDigits) digits.append({QLatin1String(d.locale), QString::fromUtf8(d.name)});
-  addChoices(menu->addMenu(tr("&Language and numbers")), QStringLiteral("locale"), digits, c.set_locale);
+  addChoices(menu->addMenu(tr("&Numbers and dates")), QStringLiteral("locale"), digits, c.set_locale);
 }
 
 void Actions::addHelpMenu() {

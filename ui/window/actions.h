@@ -22,7 +22,7 @@ public:
   /// What the commands do.
   struct Commands {
     Run make_new, open_example, open, save, save_as, export_file, print, about;
-    RunWith open_recent, set_units, set_theme, set_locale, show_tab, look;
+    RunWith open_recent, set_units, set_theme, set_language, set_locale, show_tab, look;
   };
 
   Actions(QMainWindow& window, QUndoStack* undo, Commands commands);
@@ -30,7 +30,7 @@ public:
   /// Draws the icons in the present colours.
   void refreshIcons();
   void setRecentFiles(const QStringList& paths);
-  /// Ticks the choice that is in force: group "units", "theme" or "locale".
+  /// Ticks the choice that is in force: group "units", "theme", "language" or "locale".
   void tick(const QString& group, const QString& choice);
 
 private:

@@ -11,6 +11,7 @@
 #include "ui/panels/sheets_panel.h"
 #include "ui/panels/water_panel.h"
 #include "ui/panels/works_panel.h"
+#include "ui/text/languages.h"
 #include "ui/widgets/icons.h"
 #include "ui/widgets/message_bar.h"
 #include "ui/widgets/survey_table.h"
@@ -25,11 +26,13 @@
 #include <QDir>
 #include <QFileInfo>
 #include <QHBoxLayout>
+#include <QMenuBar>
 #include <QMessageBox>
 #include <QMimeData>
 #include <QScreen>
 #include <QStandardPaths>
 #include <QTabWidget>
+#include <QToolBar>
 #include <QVBoxLayout>
 
 namespace ui {
@@ -46,41 +49,63 @@ QString recoveryFolder() {
 }  // namespace
 
 MainWindow::MainWindow(QWidget* parent)
-    : QMainWindow(parent),
-      keeper_(document_),
-      recovery_(recoveryFolder()),
-      messages_(new MessageBar(this)),
-      recovery_bar_(new MessageBar(this)),
-      editor_(new EditorPanel(document_, this)),
-      tabs_(new QTabWidget(this)),
-      pit_(new PitPanel(document_, this)),
-      ground_(new GroundPanel(document_, this)),
-      water_(new WaterPanel(document_, this)),
-      delivery_(new DeliveryPanel(document_, this)),
-      works_(new WorksPanel(document_, this)),
-      money_(new MoneyPanel(document_, this)),
-      options_(new OptionsPanel(document_, this)),
-      drawings_(new DrawingsPanel(document_, this)),
-      sheets_(new SheetsPanel(document_, this)),
-      figures_(new FiguresPanel(document_, this)) {
+    : QMainWindow(parent), keeper_(document_), recovery_(recoveryFolder()) {
   setObjectName(QStringLiteral("main_window"));
   setWindowIcon(programIcon());
   setAcceptDrops(true);
-  recovery_bar_->setObjectName(QStringLiteral("recovery_bar"));
-  arrange();
-  addActions();
-  connectAll();
-  setTheme(Settings::theme());
-  setFormatter(Formatter(Settings::locale(), Settings::units()));
-  actions_->tick(QStringLiteral("locale"), Settings::localeName());
-  actions_->setRecentFiles(Settings::recentFiles());
+  connectOnce();
+  build();
   if (!restoreGeometry(Settings::geometry())) resize(kFirstSize.boundedTo(screen()->availableSize()));
-  showTitle();
 }
 
 MainWindow::~MainWindow() {
   finishExports();
   delete takeCentralWidget();  // the panels read the document until they are gone
+}
+
+void MainWindow::build() {
+  messages_ = new MessageBar(this);
+  recovery_bar_ = new MessageBar(this);
+  recovery_bar_->setObjectName(QStringLiteral("recovery_bar"));
+  editor_ = new EditorPanel(document_, this);
+  tabs_ = new QTabWidget(this);
+  pit_ = new PitPanel(document_, this);
+  ground_ = new GroundPanel(document_, this);
+  water_ = new WaterPanel(document_, this);
+  delivery_ = new DeliveryPanel(document_, this);
+  works_ = new WorksPanel(document_, this);
+  money_ = new MoneyPanel(document_, this);
+  options_ = new OptionsPanel(document_, this);
+  drawings_ = new DrawingsPanel(document_, this);
+  sheets_ = new SheetsPanel(document_, this);
+  figures_ = new FiguresPanel(document_, this);
+  arrange();
+  addActions();
+  connectPanels();
+  setTheme(Settings::theme());
+  setFormatter(Formatter(Settings::locale(), Settings::units()));
+  actions_->tick(QStringLiteral("language"), Settings::languageName());
+  actions_->tick(QStringLiteral("locale"), Settings::localeName());
+  actions_->setRecentFiles(Settings::recentFiles());
+  showTitle();
+}
+
+void MainWindow::clear() {
+  delete takeCentralWidget();
+  delete actions_;
+  delete menuBar();
+  for (QToolBar* bar : findChildren<QToolBar*>(Qt::FindDirectChildrenOnly)) delete bar;
+}
+
+void MainWindow::setLanguage(const QLocale& locale) {
+  finishExports();
+  const int tab = tabs_->currentIndex();
+  useLanguage(locale);
+  QGuiApplication::setLayoutDirection(textDirection());
+  clear();
+  build();
+  QLocale::setDefault(format_.locale());
+  tabs_->setCurrentIndex(tab);
 }
 
 void MainWindow::arrange() {
@@ -129,18 +154,22 @@ void MainWindow::addActions() {
              : id == QLatin1String("dark") ? Theme::dark
                                            : Theme::system);
   };
+  commands.set_language = [this](const QString& name) {
+    Settings::setLanguageName(name);
+    // not while the menu that asks for it is at work
+    QMetaObject::invokeMethod(
+        this, [this] { setLanguage(Settings::language()); }, Qt::QueuedConnection);
+  };
   commands.set_locale = [this](const QString& name) {
     Settings::setLocaleName(name);
     setNumbers(Settings::locale());
-    messages_->say(MessageBar::Kind::done,
-                   tr("Numbers and dates follow now; texts follow at the next start."));
   };
   commands.show_tab = [this](const QString& name) { showTab(name); };
   commands.look = [this](const QString& preset) { look(preset); };
   actions_ = new Actions(*this, document_.undoStack(), std::move(commands));
 }
 
-void MainWindow::connectAll() {
+void MainWindow::connectOnce() {
   qApp->installEventFilter(new UndoKeys(this));
   auto* drops = new FileDrops(this);
   qApp->installEventFilter(drops);
@@ -150,6 +179,9 @@ void MainWindow::connectAll() {
   connect(&document_, &Document::projectChanged, this, &MainWindow::keepWork);
   document_.setGroundMaker(
       [this](const core::Ground& ground, bool may_give_up) { return makeGround(ground, may_give_up); });
+}
+
+void MainWindow::connectPanels() {
   connect(figures_, &FiguresPanel::findingWanted, this, &MainWindow::showFinding);
   connect(editor_, &EditorPanel::surveyWanted, this, [this] {
     tabs_->setCurrentWidget(ground_);

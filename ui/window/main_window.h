@@ -66,6 +66,8 @@ public:
   void setUnits(UnitSystem units);
   void setTheme(Theme theme);
   void setNumbers(const QLocale& locale);
+  /// Builds everything that shows texts anew in another language; the project and its history stay.
+  void setLanguage(const QLocale& locale);
 
 protected:
   void closeEvent(QCloseEvent* event) override;
@@ -79,23 +81,26 @@ private:
   Formatter format_;
   QThreadPool exports_;
   Actions* actions_ = nullptr;
-  MessageBar *messages_, *recovery_bar_;
-  EditorPanel* editor_;
-  QTabWidget* tabs_;
-  PitPanel* pit_;
-  GroundPanel* ground_;
-  WaterPanel* water_;
-  DeliveryPanel* delivery_;
-  WorksPanel* works_;
-  MoneyPanel* money_;
-  OptionsPanel* options_;
-  DrawingsPanel* drawings_;
-  SheetsPanel* sheets_;
-  FiguresPanel* figures_;
+  MessageBar *messages_ = nullptr, *recovery_bar_ = nullptr;
+  EditorPanel* editor_ = nullptr;
+  QTabWidget* tabs_ = nullptr;
+  PitPanel* pit_ = nullptr;
+  GroundPanel* ground_ = nullptr;
+  WaterPanel* water_ = nullptr;
+  DeliveryPanel* delivery_ = nullptr;
+  WorksPanel* works_ = nullptr;
+  MoneyPanel* money_ = nullptr;
+  OptionsPanel* options_ = nullptr;
+  DrawingsPanel* drawings_ = nullptr;
+  SheetsPanel* sheets_ = nullptr;
+  FiguresPanel* figures_ = nullptr;
 
+  void build();
+  void clear();
   void arrange();
   void addActions();
-  void connectAll();
+  void connectOnce();
+  void connectPanels();
   void setFormatter(const Formatter& format);
   void applyDark(bool dark);
   void showTitle();

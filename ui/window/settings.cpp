@@ -1,5 +1,7 @@
 #include "ui/window/settings.h"
 
+#include "ui/text/languages.h"
+
 #include <QFileInfo>
 #include <QSettings>
 #include <QStandardPaths>
@@ -10,6 +12,7 @@ namespace {
 
 constexpr QLatin1String kTheme("window/theme");
 constexpr QLatin1String kUnits("window/units");
+constexpr QLatin1String kLanguage("language/texts");
 constexpr QLatin1String kLocale("language/locale");
 constexpr QLatin1String kRecent("files/recent");
 constexpr QLatin1String kGeometry("window/geometry");
@@ -37,9 +40,24 @@ void Settings::setUnits(UnitSystem units) {
   QSettings().setValue(kUnits, QLatin1String(units == UnitSystem::metric ? "metric" : "feet_inches"));
 }
 
+QLocale Settings::language() {
+  const QString asked = qEnvironmentVariable("TANKWRIGHT_LOCALE");
+  if (!asked.isEmpty()) return QLocale(asked);
+  return languageName().isEmpty() ? QLocale::system() : localeOf(languageName());
+}
+
+QString Settings::languageName() {
+  return QSettings().value(kLanguage).toString();
+}
+
+void Settings::setLanguageName(const QString& name) {
+  QSettings().setValue(kLanguage, name);
+}
+
 QLocale Settings::locale() {
-  const QString wanted = qEnvironmentVariable("TANKWRIGHT_LOCALE", localeName());
-  return wanted.isEmpty() ? QLocale::system() : QLocale(wanted);
+  const QString asked = qEnvironmentVariable("TANKWRIGHT_LOCALE");
+  if (!asked.isEmpty()) return QLocale(asked);
+  return localeName().isEmpty() ? language() : QLocale(localeName());
 }
 
 QString Settings::localeName() {

@@ -18,9 +18,15 @@ struct Settings {
   static UnitSystem units();
   static void setUnits(UnitSystem units);
 
-  /// Language of numbers and dates: TANKWRIGHT_LOCALE, else the setting, else the desktop's own.
-  static QLocale locale();
+  /// Language of texts: that of TANKWRIGHT_LOCALE, else the setting, else the desktop's own.
+  static QLocale language();
   /// The setting alone; empty follows the desktop.
+  static QString languageName();
+  static void setLanguageName(const QString& name);
+  /// Locale of numbers and dates: TANKWRIGHT_LOCALE, else the setting, else the one that goes with the
+  /// language.
+  static QLocale locale();
+  /// The setting alone; empty follows the language.
   static QString localeName();
   static void setLocaleName(const QString& name);
 

@@ -39,7 +39,8 @@ int runWindow(int& argc, char** argv, const QString& file) {
   since_start.start();
   const QApplication application(argc, argv);
   nameProgram();
-  useLanguage(Settings::locale());
+  useLanguage(Settings::language());
+  QGuiApplication::setLayoutDirection(textDirection());
   applyTheme(isDark(Settings::theme()));  // before any widget is there to be polished twice
   MainWindow window;
   if (file.isEmpty() || !window.openFile(file)) window.startWithExample();
