@@ -7,6 +7,7 @@
 #include <cmath>
 #include <filesystem>
 #include <string>
+#include <thread>
 
 #include <catch2/catch.hpp>
 
@@ -52,6 +53,40 @@ TEST_CASE("texts follow the language while the program runs") {
   CHECK(ui::words::fieldLabel("tank.depth_m") == english);
   CHECK_FALSE(ui::useLanguage(QLocale("is_IS")));
   CHECK(ui::words::fieldLabel("tank.depth_m") == english);
+}
+
+TEST_CASE("one thread can write in another language while the others stay in theirs") {
+  const Application application;
+  ui::useLanguage(QLocale("en_GB"));
+  const QString english = ui::words::fieldLabel("tank.depth_m");
+  QString elsewhere, inside;
+  {
+    const ui::InLanguage scope("es");
+    inside = ui::words::fieldLabel("tank.depth_m");
+    CHECK(ui::language() == "es");
+    std::thread([&] { elsewhere = ui::words::fieldLabel("tank.depth_m"); }).join();
+    {
+      const ui::InLanguage back("en");
+      CHECK(ui::words::fieldLabel("tank.depth_m") == english);
+    }
+    CHECK(ui::words::fieldLabel("tank.depth_m") == inside);
+  }
+  CHECK(inside != english);
+  CHECK(elsewhere == english);
+  CHECK(ui::words::fieldLabel("tank.depth_m") == english);
+}
+
+TEST_CASE("a quantity keeps its own direction within a text that is written from the right") {
+  const Application application;
+  REQUIRE(ui::useLanguage(QLocale("ur_PK")));
+  CHECK(ui::textDirection() == Qt::RightToLeft);
+  const ui::Formatter format{QLocale("ur_PK")};
+  const QString text = format.quantity(7.2, core::Unit::metre, 2);
+  CHECK(text.front() == QChar(0x2068));
+  CHECK(text.back() == QChar(0x2069));
+  CHECK(format.parse(text, core::Unit::metre) == 7.2);
+  ui::useLanguage(QLocale("en_GB"));
+  CHECK(ui::textDirection() == Qt::LeftToRight);
 }
 
 TEST_CASE("numbers come back from their text with the units of every language") {

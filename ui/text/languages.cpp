@@ -6,6 +6,7 @@
 #include <QLibraryInfo>
 #include <QMutex>
 #include <QTranslator>
+#include <algorithm>
 #include <array>
 #include <atomic>
 #include <memory>
@@ -28,9 +29,17 @@ const QStringList kDrafts{QStringLiteral("es"), QStringLiteral("hi"), QStringLit
 struct Home {
   const char* language;
   const char* locale;
+  const char* name;  ///< of the language in itself
 };
-constexpr std::array kHomes{Home{"en", "en_GB"}, Home{"es", "es_BO"}, Home{"hi", "hi_IN"},
-                            Home{"ne", "ne_NP"}, Home{"ur", "ur_PK"}};
+constexpr std::array kHomes{Home{"en", "en_GB", "English"}, Home{"es", "es_BO", "Español"},
+                            Home{"hi", "hi_IN", "हिन्दी"}, Home{"ne", "ne_NP", "नेपाली"},
+                            Home{"ur", "ur_PK", "اردو"}};
+
+const Home* homeOf(const QString& language) {
+  const auto found =
+      std::ranges::find(kHomes, language, [](const Home& h) { return QLatin1String(h.language); });
+  return found == kHomes.end() ? nullptr : &*found;
+}
 
 thread_local QString here;  // NOLINT: the language of an InLanguage; empty: the one in use
 
@@ -109,8 +118,9 @@ bool isDraft(const QString& language) {
 }
 
 QString languageName(const QString& language) {
+  const Home* home = homeOf(language);
   const QString name =
-      language == kEnglish ? QStringLiteral("English") : QLocale(language).nativeLanguageName();
+      home == nullptr ? QLocale(language).nativeLanguageName() : QString::fromUtf8(home->name);
   if (!isDraft(language)) return name;
   return QCoreApplication::translate("ui::words", "%1 (draft)").arg(name);
 }
@@ -122,10 +132,8 @@ QString draftMark() {
 QLocale localeOf(const QString& language) {
   const QLocale desktop = QLocale::system();
   if (shortName(desktop) == language) return desktop;
-  for (const Home& home : kHomes) {
-    if (language == QLatin1String(home.language)) return QLocale(QLatin1String(home.locale));
-  }
-  return QLocale(language);
+  const Home* home = homeOf(language);
+  return home == nullptr ? QLocale(language) : QLocale(QLatin1String(home->locale));
 }
 
 bool useLanguage(const QLocale& locale) {
