@@ -95,6 +95,10 @@ Colour baseColour(const Part& part) {
       return {0.05, 0.30, 0.55, 0.55};
     case Role::person:
       return {0.75, 0.20, 0.08, 1};
+    case Role::peg:
+      return {0.70, 0.55, 0.20, 1};
+    case Role::sack:
+      return {0.20, 0.24, 0.14, 1};
   }
   return {1, 1, 1, 1};
 }

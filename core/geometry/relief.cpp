@@ -107,11 +107,11 @@ public:
     join(joined_as);
   }
 
-  /// Lowers the first ring to below a level and all ground, and puts flat caps on it and on the last.
-  Draft finish(double pit_floor_m) {
+  /// Lowers the first ring to below a level and all ground, and puts caps on it and on the last.
+  Draft finish(double pit_floor_m, Side last) {
     for (Index k = 0; k < n_; ++k) draft_.mesh.points[k].z() = std::min(pit_floor_m, lowest_m_) - kBelow_m;
     cap(0, Side::outer);
-    cap((rings_ - 1) * n_, Side::pit);
+    cap((rings_ - 1) * n_, last);
     return std::move(draft_);
   }
 
@@ -130,7 +130,10 @@ private:
   void cap(Index first, Side side) {
     Vector3d middle = Vector3d::Zero();
     for (Index k = 0; k < n_; ++k) middle += draft_.mesh.points[first + k] / n_;
-    const Index centre = draft_.addPoint(middle, 0, kNone, kNone);
+    const GroundHeights at =
+        side == Side::platform ? ground_.heights(middle.head<2>(), 0) : GroundHeights{0, kNone, kNone};
+    if (side == Side::platform) middle.z() = at.finished();
+    const Index centre = draft_.addPoint(middle, 0, at.above_cut_m, at.below_fill_m);
     for (Index k = 0; k < n_; ++k) {
       const Index here = first + k, next = first + (k + 1) % n_;
       draft_.add(side == Side::outer ? Triangle{next, here, centre} : Triangle{here, next, centre}, side);
@@ -155,9 +158,16 @@ Draft draftOf(const TankGeometry& tank, const FinishedGround& ground, const Bloc
   builder.addLevel(ground.outermost(), 0, Side::outer);
   for (std::size_t k = 0; k < offsets.size(); ++k)
     builder.addSurface(offsets[k], k == 0 ? Side::outer : k < outside ? Side::top : Side::platform);
-  const std::vector<ProfilePoint> pit = tank.pitProfile().points;
+  const double pit_floor = tank.depth() - tank.pitDepth();
+  if (ground.dug() <= 0) {
+    std::vector<double> inside;
+    addOffsets(inside, ground.pitEdge(), 0, steps.inward_m);
+    for (const double offset : inside) builder.addSurface(offset, Side::platform);
+    return builder.finish(pit_floor, Side::platform);
+  }
+  const std::vector<ProfilePoint> pit = tank.pitProfile(ground.dug()).points;
   for (auto at = pit.rbegin() + 1; at != pit.rend(); ++at) builder.addLevel(at->offset_m, at->z_m, Side::pit);
-  return builder.finish(pit.front().z_m);
+  return builder.finish(pit_floor, Side::pit);
 }
 
 /// Splits the triangles of a draft along the line on which a value of its points is 0.

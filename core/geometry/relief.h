@@ -25,13 +25,15 @@ struct GroundHeights {
 /// @pre both batters are over 0
 class FinishedGround {
 public:
-  FinishedGround(const TankGeometry& tank, Relief relief, int facets_per_circle);
+  /// @param built before the platform is made the finished ground is the natural one
+  FinishedGround(const TankGeometry& tank, Relief relief, int facets_per_circle, const Built& built = {});
 
   const Relief& relief() const { return relief_; }
   const Ring& ring() const { return ring_; }
   Eigen::Vector2d middle() const { return middle_; }
   double pitEdge() const { return pit_edge_m_; }     ///< offset of the edge of the pit
   double platform() const { return platform_m_; }    ///< offset of the platform's edge, not inside the pit's
+  double dug() const { return dug_m_; }              ///< depth of the pit so far
   double outermost() const { return outermost_m_; }  ///< offset of the edge of the ground that is drawn
 
   /// Offset at which the facetted outline runs through a place.
@@ -45,7 +47,8 @@ private:
   Relief relief_;
   Ring ring_;
   Eigen::Vector2d middle_;
-  double rim_m_, pit_edge_m_, platform_m_, outermost_m_;
+  double rim_m_, pit_edge_m_, platform_m_, outermost_m_, dug_m_;
+  bool is_platform_made_;
 };
 
 enum class Zone { ground, cut, fill, pit };

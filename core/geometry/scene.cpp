@@ -31,7 +31,8 @@ Part part(std::string id, Role role, Mesh mesh, const SceneOptions& options, int
 
 /// Level ground, with the faces of the pit told apart.
 ZonedBlock levelBlock(const TankGeometry& tank, const Ring& ring, const SceneOptions& options) {
-  const Profile profile = tank.groundProfile(options.ground_margin_m, kGroundBelow_m);
+  const double dug = options.built.dug_m;
+  const Profile profile = tank.groundProfile(options.ground_margin_m, kGroundBelow_m, dug);
   ZonedBlock block{solid(ring, profile), {}};
   const std::size_t n = static_cast<std::size_t>(ring.size());
   // in solid(): strips row by row (outer side, top, pit), then the caps (underside, pit floor)
@@ -40,7 +41,7 @@ ZonedBlock levelBlock(const TankGeometry& tank, const Ring& ring, const SceneOpt
   const std::size_t pit_floor = underside + n - 2;
   for (std::size_t t = 0; t < block.mesh.triangles.size(); ++t) {
     const bool in_pit = (t >= pit_walls && t < underside) || t >= pit_floor;
-    block.zone.push_back(in_pit ? Zone::pit : Zone::ground);
+    block.zone.push_back(in_pit && dug > 0 ? Zone::pit : Zone::ground);
   }
   return block;
 }
@@ -157,6 +158,12 @@ void addThings(Scene& s, const TankGeometry& tank, const Ring& ring, const Scene
     if (auto arrow = fallArrow(*relief, options.cut, foot.head<2>()))
       s.parts.push_back(part("fall_arrow", Role::arrow, std::move(*arrow), uncut));
   }
+  if (options.built.has_pegs) {
+    const auto ground = [&](const Vector2d& p) { return relief ? relief->finished(p) : tank.depth(); };
+    s.parts.push_back(part("pegs", Role::peg, pegsAndStrings(tank, ground), uncut));
+  }
+  if (options.built.has_sacks)
+    s.parts.push_back(part("sacks", Role::sack, solid(ring, tank.sackProfile(options.built.coats)), options));
   if (options.marker) s.parts.push_back(part("marker", Role::marker, marker(*options.marker), uncut));
   s.parts.push_back(part("person", Role::person, person(foot), uncut));
 }
@@ -171,11 +178,31 @@ bool runsThrough(const CutPlane& plane, const Dimension& d) {
 
 }  // namespace
 
+int coatsOf(const TankGeometry& tank) {
+  return static_cast<int>(
+      std::ranges::count_if(tank.layers(), [](const Layer& l) { return l.id.starts_with("coat_"); }));
+}
+
+bool isLined(const TankGeometry& tank, const Built& built) {
+  return built.coats >= coatsOf(tank);
+}
+
+/// Whether a layer is there; cove and rim collar come with the last coat.
+bool stands(Role role, int coat, const TankGeometry& tank, const Built& built) {
+  if (role == Role::stone_bed) return built.has_stone_bed;
+  return role == Role::coat ? coat <= built.coats : isLined(tank, built);
+}
+
+/// Whether what a dimension measures is there.
+bool isThere(const Dimension& d, const TankGeometry& tank, const Built& built) {
+  return d.id.starts_with("clear_") ? isLined(tank, built) : built.dug_m >= tank.pitDepth();
+}
+
 Scene scene(const TankGeometry& tank, const SceneOptions& options) {
   Scene s;
   const Ring ring = tank.outline().ring(options.facets_per_circle);
   std::optional<FinishedGround> relief;
-  if (options.relief) relief.emplace(tank, *options.relief, options.facets_per_circle);
+  if (options.relief) relief.emplace(tank, *options.relief, options.facets_per_circle, options.built);
   addGround(s, tank, ring, options, relief);
   int coat = 0;
   for (const Layer& layer : tank.layers()) {
@@ -183,6 +210,10 @@ Scene scene(const TankGeometry& tank, const SceneOptions& options) {
                       : layer.id == "cove"    ? Role::cove
                       : layer.id == "rim"     ? Role::rim
                                               : Role::coat;
+    if (!stands(role, role == Role::coat ? coat + 1 : 0, tank, options.built)) {
+      coat += role == Role::coat ? 1 : 0;
+      continue;
+    }
     s.parts.push_back(part(layer.id, role, solid(ring, tank.layerProfile(layer.id, kArcSteps)), options,
                            role == Role::coat ? ++coat : 0));
   }
@@ -192,6 +223,7 @@ Scene scene(const TankGeometry& tank, const SceneOptions& options) {
   }
   addThings(s, tank, ring, options, relief);
   s.dimensions = dimensions(tank, options);
+  std::erase_if(s.dimensions, [&](const Dimension& d) { return !isThere(d, tank, options.built); });
   if (options.cut)
     std::erase_if(s.dimensions, [&](const Dimension& d) { return runsThrough(*options.cut, d); });
 

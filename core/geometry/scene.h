@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/geometry/built.h"
 #include "core/geometry/tank_geometry.h"
 
 #include <functional>
@@ -23,7 +24,9 @@ enum class Role {
   cove,
   rim,
   water,
-  person
+  person,
+  peg,  ///< pegs and strings
+  sack  ///< wet sacks over a fresh coat
 };
 
 /// Ground about a tank that is not level, all in the tank's frame: x, y of the tank, z above its finished
@@ -45,7 +48,7 @@ struct Relief {
 /// One part of the picture: a mesh that can be shown or hidden by its id.
 struct Part {
   std::string id;  ///< ground, cut, fill, heap, fall_arrow, marker, excavation, stone_bed, coat_1, ..., cove,
-                   ///< rim, water, person; with relief also cut_pattern and fill_pattern
+                   ///< rim, water, person, pegs, sacks; with relief also cut_pattern and fill_pattern
   Role role;
   int coat = 0;  ///< coat number from 1 when the role is coat
   Mesh mesh;
@@ -71,6 +74,7 @@ struct SceneOptions {
   double ground_margin_m = 1.5;
   std::optional<Relief> relief = {};           ///< absent: level ground
   std::optional<Eigen::Vector3d> marker = {};  ///< a place to point at
+  Built built = {};                            ///< what stands of it; its water level is not used
 };
 
 /// The picture of a tank as plain meshes, origin under the middle of the floor, z up [m]. Dimensions that
@@ -86,6 +90,10 @@ Scene scene(const TankGeometry& tank, const SceneOptions& options);
 /// Points that a view of the tank must show: a box around pit, cut and fill with 1.5 m of ground about them,
 /// and the person. Ground and heap may reach beyond.
 std::vector<Eigen::Vector3d> framePoints(const Scene& scene);
+
+/// Pegs at the corners of a pit (about the edge of a round one) and 1 m clear of them on the sides' lines, 40
+/// cm tall, and the strings between them. `ground_m` is the height of the ground at a place.
+Mesh pegsAndStrings(const TankGeometry& tank, const std::function<double(const Eigen::Vector2d&)>& ground_m);
 
 /// A standing person 1.65 m tall with feet at `foot`, for scale.
 Mesh person(const Eigen::Vector3d& foot);

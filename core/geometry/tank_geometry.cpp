@@ -145,17 +145,13 @@ Profile TankGeometry::shellProfile(double outer_m, double inner_m) const {
            {wallOffset(inner_m, -inner_m), -inner_m}}};
 }
 
-Profile TankGeometry::pitProfile() const {
-  const double floor = depth_m_ - pitDepth();
-  Profile p{{{pitOffset(floor), floor}}};
-  if (rim_width_m_ > 0) {
-    const double ledge = depth_m_ - rim_thickness_m_;
-    const double edge = pitOffset(depth_m_) + rim_width_m_;
-    p.points.insert(p.points.end(), {{pitOffset(ledge), ledge}, {edge, ledge}, {edge, depth_m_}});
-  } else {
-    p.points.push_back({pitOffset(depth_m_), depth_m_});
-  }
-  return p;
+Profile TankGeometry::pitProfile(double dug_m) const {
+  const double floor = depth_m_ - std::min(dug_m, pitDepth());
+  if (rim_width_m_ <= 0) return {{{pitOffset(floor), floor}, {pitOffset(depth_m_), depth_m_}}};
+  const double ledge = depth_m_ - rim_thickness_m_;
+  const double edge = pitOffset(depth_m_) + rim_width_m_;
+  if (floor >= ledge) return {{{edge, floor}, {edge, depth_m_}}};
+  return {{{pitOffset(floor), floor}, {pitOffset(ledge), ledge}, {edge, ledge}, {edge, depth_m_}}};
 }
 
 Profile TankGeometry::coveProfile(int arc_steps) const {
@@ -196,8 +192,22 @@ Profile TankGeometry::waterProfile(double level_m, int arc_steps) const {
   return p;
 }
 
-Profile TankGeometry::groundProfile(double margin_m, double below_m) const {
-  Profile p = pitProfile();
+Profile TankGeometry::sackProfile(int coats) const {
+  constexpr double kSack_m = 0.015;
+  const auto last =
+      static_cast<std::size_t>(std::clamp<int>(coats, 1, static_cast<int>(coats_m_.size()))) - 1;
+  const double behind = insideThickness(last);
+  const double low = -behind + kSack_m;
+  return {{{wallOffset(behind, low), low},
+           {wallOffset(behind, depth_m_), depth_m_},
+           {wallOffset(behind - kSack_m, depth_m_), depth_m_},
+           {wallOffset(behind - kSack_m, low), low}},
+          Profile::Ends::joined};
+}
+
+Profile TankGeometry::groundProfile(double margin_m, double below_m, double dug_m) const {
+  Profile p = pitProfile(std::max(dug_m, 0.0));
+  if (dug_m <= 0) p.points.erase(p.points.begin());
   const double outer = p.points.back().offset_m + margin_m;
   std::reverse(p.points.begin(), p.points.end());
   p.points.insert(p.points.begin(), {{outer, depth_m_ - pitDepth() - below_m}, {outer, depth_m_}});

@@ -5,6 +5,7 @@
 #include "core/geometry/outline.h"
 #include "core/project/project.h"
 
+#include <limits>
 #include <string>
 #include <vector>
 
@@ -66,10 +67,14 @@ public:
 
   /// Closed profiles of the solids: the pit (what is dug), each layer, the water to a level, and a block of
   /// ground around the pit. A cove's arc is drawn with `arc_steps` chords.
-  Profile pitProfile() const;
+  /// @param dug_m depth dug so far below the ground beside the tank, over 0; held to the depth of the pit
+  Profile pitProfile(double dug_m = std::numeric_limits<double>::infinity()) const;
   Profile layerProfile(const std::string& id, int arc_steps) const;
   Profile waterProfile(double level_m, int arc_steps) const;
-  Profile groundProfile(double margin_m, double below_m) const;
+  Profile groundProfile(double margin_m, double below_m,
+                        double dug_m = std::numeric_limits<double>::infinity()) const;
+  /// Wet sacks over the walls of the last of `coats` coats that were put on, `kSack_m` thick.
+  Profile sackProfile(int coats) const;
 
 private:
   Outline outline_;
