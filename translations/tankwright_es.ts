@@ -4901,7 +4901,7 @@ Comprobación: %2</translation>
     </message>
     <message>
         <source>Reading %1</source>
-        <translation>Medición %1</translation>
+        <translation>Leyendo %1</translation>
     </message>
     <message>
         <source>Read spot heights</source>
@@ -7178,7 +7178,7 @@ Comprobación: %2</translation>
     </message>
     <message>
         <source>Reading %1</source>
-        <translation>Medición %1</translation>
+        <translation>Leyendo %1</translation>
     </message>
     <message>
         <source>Bed %1</source>

@@ -2,6 +2,9 @@
 set(translations_dir ${CMAKE_CURRENT_LIST_DIR})
 set(translations_files
   ${translations_dir}/tankwright_es.ts
+  ${translations_dir}/tankwright_hi.ts
+  ${translations_dir}/tankwright_ne.ts
+  ${translations_dir}/tankwright_ur.ts
 )
 file(GLOB_RECURSE translated_sources CONFIGURE_DEPENDS
   ${translations_dir}/../app/*.cpp

@@ -178,25 +178,25 @@ bool runsThrough(const CutPlane& plane, const Dimension& d) {
 
 }  // namespace
 
-int coatsOf(const TankGeometry& tank) {
-  return static_cast<int>(
-      std::ranges::count_if(tank.layers(), [](const Layer& l) { return l.id.starts_with("coat_"); }));
-}
-
 bool isLined(const TankGeometry& tank, const Built& built) {
-  return built.coats >= coatsOf(tank);
+  return built.coats >=
+         std::ranges::count_if(tank.layers(), [](const Layer& l) { return l.id.starts_with("coat_"); });
 }
 
-/// Whether a layer is there; cove and rim collar come with the last coat.
-bool stands(Role role, int coat, const TankGeometry& tank, const Built& built) {
-  if (role == Role::stone_bed) return built.has_stone_bed;
-  return role == Role::coat ? coat <= built.coats : isLined(tank, built);
+bool stands(const Layer& layer, const TankGeometry& tank, const Built& built) {
+  if (layer.id == "stone_bed") return built.has_stone_bed;
+  if (!layer.id.starts_with("coat_")) return isLined(tank, built);
+  return std::stoi(layer.id.substr(5)) <= built.coats;
 }
+
+namespace {
 
 /// Whether what a dimension measures is there.
 bool isThere(const Dimension& d, const TankGeometry& tank, const Built& built) {
   return d.id.starts_with("clear_") ? isLined(tank, built) : built.dug_m >= tank.pitDepth();
 }
+
+}  // namespace
 
 Scene scene(const TankGeometry& tank, const SceneOptions& options) {
   Scene s;
@@ -210,10 +210,7 @@ Scene scene(const TankGeometry& tank, const SceneOptions& options) {
                       : layer.id == "cove"    ? Role::cove
                       : layer.id == "rim"     ? Role::rim
                                               : Role::coat;
-    if (!stands(role, role == Role::coat ? coat + 1 : 0, tank, options.built)) {
-      coat += role == Role::coat ? 1 : 0;
-      continue;
-    }
+    if (!stands(layer, tank, options.built)) continue;
     s.parts.push_back(part(layer.id, role, solid(ring, tank.layerProfile(layer.id, kArcSteps)), options,
                            role == Role::coat ? ++coat : 0));
   }

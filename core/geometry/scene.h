@@ -87,6 +87,11 @@ struct Scene {
 
 Scene scene(const TankGeometry& tank, const SceneOptions& options);
 
+/// Whether all coats are on.
+bool isLined(const TankGeometry& tank, const Built& built);
+/// Whether a layer is there; cove and rim collar come with the last coat.
+bool stands(const Layer& layer, const TankGeometry& tank, const Built& built);
+
 /// Points that a view of the tank must show: a box around pit, cut and fill with 1.5 m of ground about them,
 /// and the person. Ground and heap may reach beyond.
 std::vector<Eigen::Vector3d> framePoints(const Scene& scene);

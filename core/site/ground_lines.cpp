@@ -78,6 +78,7 @@ void addGroundLines(SitePlan& plan, const geometry::TankGeometry& tank, const Pi
   const Vector2d middle = middleOf(plan, tank);
   const double reach = reachOf(plan, middle, kFarthest_m) + kBeyond_m;
   plan.across = sampled(plan, tank, acrossOf(plan), -reach, reach, Beyond::left_out);
+  plan.along = sampled(plan, tank, plan.placement.turned(Vector2d::UnitX()), -reach, reach, Beyond::left_out);
   if (!plan.fall.azimuth_deg) return;
   const double all = reachOf(plan, middle, kEverywhere_m) + kBeyond_m;
   const double downhill = std::max(all, pitReach(plan, tank, pit) + kDownhill_depths * pit.depth_m);

@@ -4,7 +4,7 @@
 
 namespace core::site {
 
-/// Fills SitePlan::across and, where the ground falls, ::downhill.
+/// Fills SitePlan::across, ::along and, where the ground falls, ::downhill.
 void addGroundLines(SitePlan& plan, const geometry::TankGeometry& tank, const PitShape& pit);
 
 /// Finished ground, or the natural one under it: where filled natural, where cut finished.

@@ -66,6 +66,7 @@ struct SitePlan {
   std::optional<HeapPlace> heap_place;  ///< in the site's frame
   double setback_m = 0;
   std::vector<GroundSample> across;    ///< along the section A-A: the tank's own y through its middle
+  std::vector<GroundSample> along;     ///< along the section B-B: the tank's own x through its middle
   std::vector<GroundSample> downhill;  ///< straight down the fall through the middle of the tank
   Stability stability;
 

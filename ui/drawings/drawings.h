@@ -1,11 +1,13 @@
 #pragma once
 
+#include "core/geometry/built.h"
 #include "core/plan.h"
 #include "core/project/project.h"
 #include "ui/text/formatter.h"
 
 #include <QPainter>
 #include <QRectF>
+#include <optional>
 
 namespace ui::drawings {
 
@@ -22,12 +24,20 @@ struct Style {
 int drawPlan(QPainter& painter, const QRectF& box_mm, const core::Plan& plan, const Formatter& format,
              const Style& style);
 
-/// Draws the section A-A across the width, hatched by material, with levels and the water.
-int drawSection(QPainter& painter, const QRectF& box_mm, const core::Plan& plan, const Formatter& format,
-                const Style& style);
+/// Where the tank is cut upright through its middle.
+enum class SectionCut {
+  across,  ///< A-A: across the width
+  along    ///< B-B: along the length
+};
 
-/// Draws the same section without dimensions, as large as the box allows.
-int drawSectionPicture(QPainter& painter, const QRectF& box_mm, const core::Plan& plan, const Style& style);
+/// Draws a section, hatched by material, with levels and the water.
+int drawSection(QPainter& painter, const QRectF& box_mm, const core::Plan& plan, const Formatter& format,
+                const Style& style, SectionCut cut = SectionCut::across);
+
+/// Draws the section without dimensions, as large as the box allows, finished or as far as it is built.
+int drawSectionPicture(QPainter& painter, const QRectF& box_mm, const core::Plan& plan, const Style& style,
+                       SectionCut cut = SectionCut::across,
+                       const std::optional<core::geometry::Built>& built = {});
 
 /// Draws the foot of the wall enlarged, so that bed and coats can be told apart, each named with its
 /// thickness.

@@ -114,7 +114,7 @@ QPainterPath figureOf(double height_mm) {
 }  // namespace
 
 double sectionWidth(const TankGeometry& tank) {
-  const SectionShape shape(tank, 1000);  // a millimetre to the metre
+  const SectionShape shape(tank, 1000, SectionCut::across);  // a millimetre to the metre
   const double edge = reach(tank);
   return 2 * (std::max(-shape.left(edge), shape.right(edge)) + kBeside_m);
 }
@@ -125,7 +125,7 @@ Eigen::Vector2d planSize(const TankGeometry& tank, PlanLies lies) {
 }
 
 void addOptionSection(Chart& chart, const TankGeometry& tank, double n, QPointF rim) {
-  const SectionShape shape(tank, n);
+  const SectionShape shape(tank, n, SectionCut::across);
   addGroundBeside(chart, shape, rim);
   addWater(chart, shape, rim);
   addLining(chart, shape, rim);

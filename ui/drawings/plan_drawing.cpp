@@ -85,21 +85,32 @@ void addSlopeStrokes(Figure& figure, const QPolygonF& rim, const QPolygonF& floo
   }
 }
 
-/// Where the section is cut: thick line ends with arrows and letters, outside the object.
-void addSectionMark(Figure& figure, const QRectF& object, double x, const Lettering& lettering) {
-  const QString letter = Text::tr("A", "letter of the section");
+/// Where a section is cut: thick line ends with arrows and letters, outside the object. Upright for A, level
+/// for B.
+void addSectionMark(Figure& figure, const QRectF& object, SectionCut cut, const Lettering& lettering) {
+  const bool across = cut == SectionCut::across;
+  const QString letter =
+      across ? Text::tr("A", "letter of the section") : Text::tr("B", "letter of the section");
+  // along the cut, and the way one looks
+  const QPointF out = across ? QPointF(0, 1) : QPointF(1, 0), look = across ? QPointF(1, 0) : QPointF(0, -1);
   for (const double way : {-1., 1.}) {
-    const double edge = way < 0 ? object.top() : object.bottom();
-    const QPointF end(x, edge + way * 6);
-    figure.add({x, edge + way * 1}, end, Line::outline);
-    QPainterPath arrow(end + QPointF(5, 0));
-    arrow.lineTo(end + QPointF(1.5, -1.2));
-    arrow.lineTo(end + QPointF(1.5, 1.2));
+    const QPointF edge = across ? QPointF(0, way < 0 ? object.top() : object.bottom())
+                                : QPointF(way < 0 ? object.left() : object.right(), 0);
+    const QPointF end = edge + way * 6 * out;
+    figure.add(edge + way * out, end, Line::outline);
+    QPainterPath arrow(end + 5 * look);
+    arrow.lineTo(end + 1.5 * look - 1.2 * out);
+    arrow.lineTo(end + 1.5 * look + 1.2 * out);
     arrow.closeSubpath();
     figure.addSolid(arrow);
-    figure.add(end, end + QPointF(2, 0), Line::thin);
-    const double baseline = end.y() + ascent_mm(lettering) / 2 - 0.5;
-    figure.addText(letter, {x - 1.5, baseline}, {lettering.cap_mm, true}, Align::right);
+    figure.add(end, end + 2 * look, Line::thin);
+    if (across) {
+      const double baseline = end.y() + ascent_mm(lettering) / 2 - 0.5;
+      figure.addText(letter, {end.x() - 1.5, baseline}, {lettering.cap_mm, true}, Align::right);
+    } else {
+      figure.addText(letter, {end.x(), end.y() + 1.2 + lettering.cap_mm}, {lettering.cap_mm, true},
+                     Align::centre);
+    }
   }
 }
 
@@ -141,8 +152,9 @@ Figure planFigure(const core::Plan& plan, const Formatter& format, const Style& 
                     paper.polygon(g.outline(), 0));
   }
   const QRectF object = figure.bounds();
-  addSectionMark(figure, object, 0, lettering);
-  addSizes(figure, plan, paper, format, all, object, lettering);
+  addSectionMark(figure, object, SectionCut::across, lettering);
+  addSectionMark(figure, object, SectionCut::along, lettering);
+  addSizes(figure, plan, paper, format, all, object.adjusted(0, 0, 8, 0), lettering);
   addScaleBar(figure, {figure.bounds().left(), figure.bounds().bottom() + 5}, n, format, style);
   return figure;
 }

@@ -1,3 +1,4 @@
+#include "core/geometry/scene.h"
 #include "ui/drawings/dimensions.h"
 #include "ui/drawings/drawings.h"
 #include "ui/drawings/figure.h"
@@ -21,6 +22,8 @@ struct Text {
   Q_DECLARE_TR_FUNCTIONS(Drawings)
 };
 
+using core::geometry::Built;
+
 constexpr double kEarth_mm = 5;  // depth of the hatched ground
 constexpr double kWaterSign_mm = 3;
 constexpr double kGround_mm = 5;         // ground line beyond the pit
@@ -28,8 +31,7 @@ constexpr double kLeastHatched_mm = 1;   // thinner layers take no hatch
 constexpr double kLeastLining_mm = 1.4;  // a thinner lining is drawn solid
 
 /// Ground that is hatched: a band outside the pit and under the ground line.
-QPainterPath earthBand(const SectionShape& shape, const SectionGround& ground) {
-  const QPainterPath edge = shape.pitEdge();
+QPainterPath earthBand(const QPainterPath& edge, const SectionGround& ground) {
   QPainterPath open = edge;
   open.closeSubpath();
   QPolygonF line = ground.line(edge);
@@ -65,16 +67,17 @@ void addStones(Figure& figure, const SectionShape& shape, const QPainterPath& be
   if (box.height() >= kLeastHatched_mm) figure.add(stones(box), Line::hatch);
 }
 
-/// All the lining as one solid where the layers are too thin to tell apart.
-void addSolidLining(Figure& figure, const SectionShape& shape) {
-  for (const auto& layer : shape.tank().layers()) figure.addSolid(shape.layer(layer.id));
-}
-
-void addLayers(Figure& figure, const SectionShape& shape) {
+/// Where the layers are too thin to tell apart, all of the lining is solid.
+void addLayers(Figure& figure, const SectionShape& shape, const Built& built) {
   const auto& g = shape.tank();
-  if (shape.mm(g.liningThickness()) < kLeastLining_mm) return addSolidLining(figure, shape);
+  const bool is_thin = shape.mm(g.liningThickness()) < kLeastLining_mm;
   int coat = 0;
   for (const auto& layer : g.layers()) {
+    if (!core::geometry::stands(layer, g, built)) continue;
+    if (is_thin) {
+      figure.addSolid(shape.layer(layer.id));
+      continue;
+    }
     const QPainterPath face = shape.layer(layer.id);
     if (layer.id == "stone_bed") {
       addStones(figure, shape, face);
@@ -86,8 +89,8 @@ void addLayers(Figure& figure, const SectionShape& shape) {
   }
 }
 
-void addWater(Figure& figure, const SectionShape& shape) {
-  const double z = shape.tank().fullLevel(), offset = shape.tank().clearOffset(z), y = shape.level(z);
+void addWater(Figure& figure, const SectionShape& shape, double z) {
+  const double offset = shape.tank().clearOffset(z), y = shape.level(z);
   const double a = shape.left(offset), b = shape.right(offset), x = a + (b - a) * 0.5;
   figure.add({a, y}, {b, y}, Line::thin);
   const double size = std::min(kWaterSign_mm, (b - a) / 4);
@@ -103,13 +106,12 @@ void addWater(Figure& figure, const SectionShape& shape) {
   }
 }
 
-void addGround(Figure& figure, const SectionShape& shape, const SectionGround& ground) {
-  const QPainterPath edge = shape.pitEdge();
+void addGround(Figure& figure, const QPainterPath& edge, const SectionGround& ground) {
   QPainterPath left, right, natural;
   left.addPolygon(ground.left + QPolygonF{edge.elementAt(0)});
   right.addPolygon(QPolygonF{edge.currentPosition()} + ground.right);
   natural.addPolygon(ground.natural);
-  figure.add(earthHatch(earthBand(shape, ground)), Line::hatch);
+  figure.add(earthHatch(earthBand(edge, ground)), Line::hatch);
   figure.add(left, Line::outline);
   figure.add(right, Line::outline);
   figure.add(edge, Line::outline);
@@ -190,16 +192,22 @@ public:
     const double left = shape_.left(offset_m), right = shape_.right(offset_m), y = shape_.level(z_m);
     const double length_m = (right - left) / shape_.mm(1);
     const auto& outline = shape_.tank().outline();
-    const bool whole = std::abs(length_m - outline.size(offset_m).y()) < 0.0005;
-    const QString sentence = outline.isCircle() ? diameter
-                             : whole            ? width
-                                                : Text::tr("%1, at A-A").arg(width);
+    const bool whole = std::abs(length_m - extent(offset_m)) < 0.0005;
+    const QString sentence = outline.isCircle()                  ? diameter
+                             : whole                             ? width
+                             : shape_.cut() == SectionCut::along ? Text::tr("%1, at B-B").arg(width)
+                                                                 : Text::tr("%1, at A-A").arg(width);
     return {left, right, y, y, sentence.arg(format_.quantity(length_m, core::Unit::metre, 2))};
   }
 
 private:
   const SectionShape& shape_;
   const Formatter& format_;
+
+  double extent(double offset_m) const {
+    const Eigen::Vector2d size = shape_.tank().outline().size(offset_m);
+    return shape_.cut() == SectionCut::along ? size.x() : size.y();
+  }
 };
 
 void addWidths(Figure& figure, const SectionShape& shape, const Formatter& format, double above_y,
@@ -208,13 +216,18 @@ void addWidths(Figure& figure, const SectionShape& shape, const Formatter& forma
   const Widths widths(shape, format);
   const double rim = g.clearOffset(g.depth()), top = g.pitOffset(g.depth());
   const double bottom = g.depth() - g.pitDepth();
+  const bool along = shape.cut() == SectionCut::along;
   addRows(figure, Side::above, above_y,
-          {widths.at(rim, g.depth(), Text::tr("clear rim width %1"), Text::tr("clear rim diameter %1")),
-           widths.at(top, g.depth(), Text::tr("pit top width %1"), Text::tr("pit top diameter %1"))},
+          {widths.at(rim, g.depth(), along ? Text::tr("clear rim length %1") : Text::tr("clear rim width %1"),
+                     Text::tr("clear rim diameter %1")),
+           widths.at(top, g.depth(), along ? Text::tr("pit top length %1") : Text::tr("pit top width %1"),
+                     Text::tr("pit top diameter %1"))},
           lettering);
   std::vector<Measure> below{
-      widths.at(0, 0, Text::tr("clear floor width %1"), Text::tr("clear floor diameter %1")),
-      widths.at(g.pitOffset(bottom), bottom, Text::tr("pit floor width %1"),
+      widths.at(0, 0, along ? Text::tr("clear floor length %1") : Text::tr("clear floor width %1"),
+                Text::tr("clear floor diameter %1")),
+      widths.at(g.pitOffset(bottom), bottom,
+                along ? Text::tr("pit floor length %1") : Text::tr("pit floor width %1"),
                 Text::tr("pit floor diameter %1"))};
   std::ranges::sort(below, {}, [](const Measure& m) { return m.to - m.from; });
   addRows(figure, Side::below, below_y, below, lettering);
@@ -248,25 +261,49 @@ QRectF objectRoom(const SectionShape& shape, const SectionGround& ground) {
   return {QPointF(ground.fromX(), top), QPointF(ground.toX(), bottom)};
 }
 
+void addSacks(Figure& figure, const SectionShape& shape, const Built& built) {
+  figure.addSolid(shape.face(shape.tank().sackProfile(built.coats)));
+}
+
+/// Pegs beside the pit.
+void addPegs(Figure& figure, const SectionShape& shape, const SectionGround& ground) {
+  constexpr double kHigh_m = 0.4, kWide_m = 0.06;
+  const double edge = shape.tank().pitProfile().points.back().offset_m;
+  for (const double x : {shape.left(edge), shape.right(edge)}) {
+    const double y = ground.heightAt(x);
+    const QRectF peg(x - shape.mm(kWide_m) / 2, y - shape.mm(kHigh_m), shape.mm(kWide_m), shape.mm(kHigh_m));
+    QPainterPath path;
+    path.addRect(peg);
+    figure.addSolid(path);
+  }
+}
+
 /// The cut tank without dimensions.
-Figure pictureFigure(const core::Plan& plan, double n) {
-  const SectionShape shape(plan.geometry, n);
-  const SectionGround ground = sectionGround(plan.site, shape, kGround_mm);
+Figure pictureFigure(const core::Plan& plan, double n, SectionCut cut, const std::optional<Built>& so_far) {
+  const SectionShape shape(plan.geometry, n, cut);
+  const Built built = so_far.value_or(Built{});
+  SectionGround ground = sectionGround(plan.site, shape, kGround_mm);
+  const QRectF room = objectRoom(shape, ground);
+  if (!built.is_platform_made) ground.leaveNatural();
+  const double water_m = so_far ? built.water_level_m : shape.tank().fullLevel();
   Figure figure;
-  figure.addLater(objectRoom(shape, ground), [=](Figure& object) {
-    addGround(object, shape, ground);
-    addLayers(object, shape);
-    addClearFace(object, shape);
-    addWater(object, shape);
+  figure.addLater(room, [=](Figure& object) {
+    addGround(object, ground.edge(shape.pitEdge(built.dug_m), built.is_platform_made), ground);
+    addLayers(object, shape, built);
+    if (core::geometry::isLined(shape.tank(), built)) addClearFace(object, shape);
+    if (built.has_sacks) addSacks(object, shape, built);
+    if (built.has_pegs) addPegs(object, shape, ground);
+    if (water_m > 0) addWater(object, shape, water_m);
   });
   return figure;
 }
 
-Figure sectionFigure(const core::Plan& plan, const Formatter& format, const Style& style, double n) {
-  const SectionShape shape(plan.geometry, n);
+Figure sectionFigure(const core::Plan& plan, const Formatter& format, const Style& style, SectionCut cut,
+                     double n) {
+  const SectionShape shape(plan.geometry, n, cut);
   const Lettering lettering{style.text_mm};
   const SectionGround ground = sectionGround(plan.site, shape, kGround_mm);
-  Figure figure = pictureFigure(plan, n);
+  Figure figure = pictureFigure(plan, n, cut, {});
   const QRectF object = figure.bounds();
   addLevels(figure, levelLabels(shape, ground, plan, format), ground.toX(), lettering);
   addWidths(figure, shape, format, object.top() - 1, std::max(object.bottom(), figure.bounds().bottom()),
@@ -279,14 +316,16 @@ Figure sectionFigure(const core::Plan& plan, const Formatter& format, const Styl
 }  // namespace
 
 int drawSection(QPainter& painter, const QRectF& box_mm, const core::Plan& plan, const Formatter& format,
-                const Style& style) {
-  return paintFitted(painter, box_mm, style, [&](double n) { return sectionFigure(plan, format, style, n); });
+                const Style& style, SectionCut cut) {
+  return paintFitted(painter, box_mm, style,
+                     [&](double n) { return sectionFigure(plan, format, style, cut, n); });
 }
 
-int drawSectionPicture(QPainter& painter, const QRectF& box_mm, const core::Plan& plan, const Style& style) {
+int drawSectionPicture(QPainter& painter, const QRectF& box_mm, const core::Plan& plan, const Style& style,
+                       SectionCut cut, const std::optional<Built>& built) {
   Style fit = style;
   fit.fixed_scale = false;
-  return paintFitted(painter, box_mm, fit, [&](double n) { return pictureFigure(plan, n); });
+  return paintFitted(painter, box_mm, fit, [&](double n) { return pictureFigure(plan, n, cut, built); });
 }
 
 }  // namespace ui::drawings

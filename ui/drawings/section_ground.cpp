@@ -19,16 +19,16 @@ bool isLevelWithRim(const GroundSample& sample, double rim_m) {
 }
 
 /// Samples from a little outside the works on the left to the same on the right.
-std::vector<GroundSample> shownSamples(const std::vector<GroundSample>& across, double rim_m) {
+std::vector<GroundSample> shownSamples(const std::vector<GroundSample>& line, double rim_m) {
   double from = 0, to = 0;
-  for (const GroundSample& sample : across) {
+  for (const GroundSample& sample : line) {
     const bool worked = std::abs(sample.finished_m - sample.natural_m) > kWorked_m;
     if (!worked && !isLevelWithRim(sample, rim_m)) continue;
     from = std::min(from, sample.along_m);
     to = std::max(to, sample.along_m);
   }
   std::vector<GroundSample> shown;
-  std::ranges::copy_if(across, std::back_inserter(shown), [&](const GroundSample& sample) {
+  std::ranges::copy_if(line, std::back_inserter(shown), [&](const GroundSample& sample) {
     return from - kBeyond_m <= sample.along_m && sample.along_m <= to + kBeyond_m;
   });
   return shown;
@@ -52,6 +52,37 @@ QPolygonF SectionGround::line(const QPainterPath& pit_edge) const {
   return all + right;
 }
 
+void SectionGround::leaveNatural() {
+  if (natural.isEmpty()) return;
+  const double from = left.back().x(), to = right.front().x();
+  QPolygonF before, after;
+  for (const QPointF& p : natural) {
+    if (p.x() <= from) before << p;
+    if (p.x() >= to) after << p;
+  }
+  left = before;
+  right = after;
+}
+
+double SectionGround::heightAt(double x) const {
+  const QPolygonF all = left + right;
+  const auto after = std::ranges::lower_bound(all, x, {}, [](const QPointF& p) { return p.x(); });
+  if (after == all.end()) return all.back().y();
+  if (after == all.begin()) return all.front().y();
+  const QPointF &a = *(after - 1), &b = *after;
+  return b.x() - a.x() < 1e-9 ? b.y() : a.y() + (x - a.x()) / (b.x() - a.x()) * (b.y() - a.y());
+}
+
+QPainterPath SectionGround::edge(const QPainterPath& pit_edge, bool is_platform_made) const {
+  if (is_platform_made || natural.isEmpty()) return pit_edge;
+  QPainterPath path(left.back());
+  for (const QPointF& p : natural) {
+    if (p.x() > left.back().x() && p.x() < right.front().x()) path.lineTo(p);
+  }
+  path.lineTo(right.front());
+  return path;
+}
+
 SectionGround sectionGround(const core::site::SitePlan& site, const SectionShape& shape, double beyond_mm) {
   SectionGround ground = levelGround(shape, beyond_mm);
   if (!site.has_relief) return ground;
@@ -59,7 +90,8 @@ SectionGround sectionGround(const core::site::SitePlan& site, const SectionShape
   const double left = shape.left(edgeOffset(shape.tank())), right = shape.right(edgeOffset(shape.tank()));
   QPolygonF before, after, natural;
   double farthest = 0;
-  for (const GroundSample& sample : shownSamples(site.across, rim_m)) {
+  for (const GroundSample& sample :
+       shownSamples(shape.cut() == SectionCut::along ? site.along : site.across, rim_m)) {
     const double x = shape.mm(sample.along_m);
     const QPointF finished(x, shape.level(sample.finished_m));
     natural << QPointF(x, shape.level(sample.natural_m));

@@ -21,6 +21,12 @@ struct SectionGround {
   bool hasRelief() const { return !natural.isEmpty(); }
   /// The finished ground with the pit edge between.
   QPolygonF line(const QPainterPath& pit_edge) const;
+  /// As it lies before the platform is made.
+  void leaveNatural();
+  /// Height on paper of the ground shown at a place.
+  double heightAt(double x) const;
+  /// The pit edge, or the natural ground over it where nothing was made yet.
+  QPainterPath edge(const QPainterPath& pit_edge, bool is_platform_made) const;
 };
 
 /// Level ground as far as `beyond_mm` beyond rim collar and pit, or the real ground line a little beyond the

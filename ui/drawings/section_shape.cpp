@@ -8,18 +8,20 @@
 
 namespace ui::drawings {
 
-SectionShape::SectionShape(const core::geometry::TankGeometry& tank, double n)
-    : tank_(tank), ring_(tank.outline().ring(kFacets)), mm_per_m_(1000 / n) {}
+SectionShape::SectionShape(const core::geometry::TankGeometry& tank, double n, SectionCut cut)
+    : tank_(tank), ring_(tank.outline().ring(kFacets)), mm_per_m_(1000 / n), cut_(cut) {}
 
 std::pair<double, double> SectionShape::span(double offset_m) const {
   const Eigen::Vector2d middle = tank_.outline().centre();
+  const Eigen::Index along = cut_ == SectionCut::along ? 0 : 1, aside = 1 - along;
   double low = std::numeric_limits<double>::infinity(), high = -low;
   for (Eigen::Index k = 0; k < ring_.size(); ++k) {
     const Eigen::Vector2d a = ring_.at(k, offset_m), b = ring_.at((k + 1) % ring_.size(), offset_m);
-    if ((a.x() <= middle.x()) == (b.x() <= middle.x())) continue;
-    const double y = a.y() + (middle.x() - a.x()) / (b.x() - a.x()) * (b.y() - a.y()) - middle.y();
-    low = std::min(low, y);
-    high = std::max(high, y);
+    if ((a[aside] <= middle[aside]) == (b[aside] <= middle[aside])) continue;
+    const double share = (middle[aside] - a[aside]) / (b[aside] - a[aside]);
+    const double at = a[along] + share * (b[along] - a[along]) - middle[along];
+    low = std::min(low, at);
+    high = std::max(high, at);
   }
   return low <= high ? std::pair(low, high) : std::pair(0., 0.);
 }
@@ -43,8 +45,14 @@ QPainterPath SectionShape::face(const core::geometry::Profile& profile) const {
   return path;
 }
 
-QPainterPath SectionShape::pitEdge() const {
-  const auto profile = tank_.pitProfile();
+QPainterPath SectionShape::pitEdge(double dug_m) const {
+  if (dug_m <= 0) {
+    const core::geometry::ProfilePoint edge = tank_.pitProfile().points.back();
+    QPainterPath level(leftPoint(edge));
+    level.lineTo(rightPoint(edge));
+    return level;
+  }
+  const auto profile = tank_.pitProfile(dug_m);
   QPainterPath path(leftPoint(profile.points.back()));
   for (auto p = profile.points.rbegin() + 1; p != profile.points.rend(); ++p) path.lineTo(leftPoint(*p));
   for (const auto& p : profile.points) path.lineTo(rightPoint(p));

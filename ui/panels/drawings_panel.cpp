@@ -23,7 +23,8 @@ DrawingsPanel::DrawingsPanel(Document& document, QWidget* parent)
   canvas_->setAccessibleName(tr("Drawing of the tank"));
   sheets_->setObjectName(QStringLiteral("drawing.kind"));
   sheets_->setDrawBase(false);
-  for (const QString& name : {tr("Plan and section"), tr("Setting-out"), tr("Foot of the wall")})
+  for (const QString& name :
+       {tr("Plan and section"), tr("Sections A-A and B-B"), tr("Setting-out"), tr("Foot of the wall")})
     sheets_->addTab(name);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(4, 4, 4, 4);
@@ -45,6 +46,20 @@ void DrawingsPanel::setDark(bool dark) {
   canvas_->update();
 }
 
+void DrawingsPanel::showDay(const std::optional<core::works::BuildDay>& day) {
+  built_ = day;
+  canvas_->update();
+}
+
+void DrawingsPanel::paintSection(QPainter& painter, const QRectF& box_mm, const drawings::Style& style,
+                                 drawings::SectionCut cut) const {
+  if (built_) {
+    drawings::drawSectionPicture(painter, box_mm, document_.plan(), style, cut, built_->built);
+  } else {
+    drawings::drawSection(painter, box_mm, document_.plan(), format_, style, cut);
+  }
+}
+
 void DrawingsPanel::paint(QPainter& painter, const QRectF& box_mm) const {
   drawings::Style style;
   style.dark = dark_;
@@ -56,6 +71,10 @@ void DrawingsPanel::paint(QPainter& painter, const QRectF& box_mm) const {
   upper.setHeight(box.height() / 2 - kMargin_mm / 2);
   lower.setTop(upper.bottom() + kMargin_mm);
   switch (sheets_->currentIndex()) {
+    case both_sections:
+      paintSection(painter, upper, style, drawings::SectionCut::across);
+      paintSection(painter, lower, style, drawings::SectionCut::along);
+      break;
     case setting_out:
       drawings::drawSettingOut(painter, box, plan, format_, style);
       break;
@@ -64,7 +83,7 @@ void DrawingsPanel::paint(QPainter& painter, const QRectF& box_mm) const {
       break;
     default:
       drawings::drawPlan(painter, upper, plan, format_, style);
-      drawings::drawSection(painter, lower, plan, format_, style);
+      paintSection(painter, lower, style, drawings::SectionCut::across);
   }
 }
 

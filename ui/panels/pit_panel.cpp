@@ -60,7 +60,7 @@ PitPanel::PitPanel(Document& document, QWidget* parent)
   layout->setSpacing(4);
   layout->addWidget(view_, 1);
   layout->addLayout(bar);
-  layout->addLayout(makeWaterBar());
+  layout->addWidget(makeWaterBar());
   connectAll();
   showWater();
   showLayers();
@@ -97,7 +97,8 @@ void PitPanel::addLayers(QHBoxLayout* bar) {
   bar->addWidget(layers_button_);
 }
 
-QHBoxLayout* PitPanel::makeWaterBar() {
+QWidget* PitPanel::makeWaterBar() {
+  water_bar_ = new QWidget(this);
   auto* name = new QLabel(tr("&Water"), this);
   water_by_ = new QComboBox(this);
   water_by_->setObjectName(QStringLiteral("water.by"));
@@ -127,13 +128,14 @@ QHBoxLayout* PitPanel::makeWaterBar() {
     showWater();
     redraw_.start();
   });
-  auto* bar = new QHBoxLayout;
+  auto* bar = new QHBoxLayout(water_bar_);
+  bar->setContentsMargins(0, 0, 0, 0);
   bar->addWidget(name);
   bar->addWidget(water_by_);
   bar->addWidget(water_, 1);
   bar->addWidget(water_text_);
   bar->addWidget(overflow);
-  return bar;
+  return water_bar_;
 }
 
 void PitPanel::connectAll() {
@@ -182,6 +184,7 @@ bool PitPanel::followsDay() const {
 }
 
 double PitPanel::waterLevel() const {
+  if (built_) return built_->built.water_level_m;
   if (followsDay()) {
     const core::water::BandDay& day = document_.plan().water->band.at(std::size_t(day_));
     const double held = water_by_->currentIndex() == dry_year ? day.p10 : day.p50;
@@ -195,7 +198,7 @@ void PitPanel::showWater() {
   const QSignalBlocker quiet(water_);
   water_by_->setVisible(document_.plan().water.has_value());
   if (followsDay()) {
-    showDay();
+    showDayOfYear();
   } else {
     showLevel();
   }
@@ -212,7 +215,7 @@ void PitPanel::showLevel() {
                                 format_.litres(document_.plan().geometry.volumeToLevel(level_m))));
 }
 
-void PitPanel::showDay() {
+void PitPanel::showDayOfYear() {
   const auto& band = document_.plan().water->band;
   day_ = std::clamp(day_, 0, int(band.size()) - 1);
   water_->setSingleStep(1);
@@ -236,7 +239,14 @@ core::geometry::SceneOptions PitPanel::sceneOptions(double water_level_m) const 
   options.relief =
       core::site::reliefOf(plan.site, plan.geometry, project.lining, project.site.platform.walkway_m);
   options.marker = mark_;
+  if (built_) options.built = built_->built;
   return options;
+}
+
+void PitPanel::showDay(const std::optional<core::works::BuildDay>& day) {
+  built_ = day;
+  water_bar_->setEnabled(!day);
+  redraw_.start();
 }
 
 void PitPanel::pointAt(const std::optional<Eigen::Vector3d>& place) {
@@ -253,7 +263,9 @@ void PitPanel::draw() {
 
 Camera PitPanel::cameraFor(ViewPreset preset) const {
   const auto& tank = document_.plan().geometry;
-  const Scene seen = core::geometry::scene(tank, sceneOptions(0));
+  core::geometry::SceneOptions finished = sceneOptions(0);
+  finished.built = {};
+  const Scene seen = core::geometry::scene(tank, finished);
   const double aspect = double(std::max(1, view_->width())) / std::max(1, view_->height());
   const bool along = cut_->direction() == CutControls::Direction::along || preset == ViewPreset::plan;
   return presetFor(preset, core::geometry::framePoints(seen), aspect, along ? 0 : kQuarterTurn_deg);
@@ -279,7 +291,8 @@ void PitPanel::showLayers() {
   if (site.heap_place) ids << QStringLiteral("heap");
   ids << QStringLiteral("excavation");
   for (const core::geometry::Layer& layer : document_.plan().layers) ids << QString::fromStdString(layer.id);
-  ids << QStringLiteral("water") << QStringLiteral("person");
+  ids << QStringLiteral("water") << QStringLiteral("person") << QStringLiteral("pegs")
+      << QStringLiteral("sacks");
   if (ids == layers_->property("ids").toStringList()) return;
   layers_->setProperty("ids", ids);
   layers_->clear();

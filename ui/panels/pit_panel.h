@@ -2,6 +2,7 @@
 
 #include "core/geometry/camera.h"
 #include "core/geometry/scene.h"
+#include "core/works/build_days.h"
 #include "ui/text/formatter.h"
 
 #include <QStringList>
@@ -34,6 +35,8 @@ public:
   void setFormatter(const Formatter& format);
   void setDark(bool dark);
   void look(core::geometry::ViewPreset preset);
+  /// Shows the tank as it stands on a day of the works; nothing: finished, with the water as set here.
+  void showDay(const std::optional<core::works::BuildDay>& day);
   /// Stands a mark at a place of the tank's frame until the project changes; nothing takes it away.
   void pointAt(const std::optional<Eigen::Vector3d>& place);
 
@@ -47,6 +50,7 @@ private:
   QComboBox* water_by_;
   QSlider* water_;
   QLabel* water_text_;
+  QWidget* water_bar_;
   QTimer redraw_;
   QStringList hidden_;
   QToolButton* layers_button_;
@@ -56,18 +60,19 @@ private:
   double hand_level_m_ = 0;
   int day_ = 0;  // of the weather year, when the level follows a day
   std::optional<Eigen::Vector3d> mark_;
+  std::optional<core::works::BuildDay> built_;
   bool looked_ = false;
   bool uncut_for_plan_ = false;  // shown whole because it is looked at from above
 
   void addPresets(QHBoxLayout* bar);
   void addLayers(QHBoxLayout* bar);
-  QHBoxLayout* makeWaterBar();
+  QWidget* makeWaterBar();
   void connectAll();
   void draw();
   void showLayers();
   void showWater();
   void showLevel();
-  void showDay();
+  void showDayOfYear();
   bool followsDay() const;
   double waterLevel() const;
   core::geometry::SceneOptions sceneOptions(double water_level_m) const;

@@ -24,6 +24,8 @@ constexpr std::array kLayers{
     Entry{"excavation", QT_TRANSLATE_NOOP("ui::words", "Dug pit")},
     Entry{"water", QT_TRANSLATE_NOOP("ui::words", "Water")},
     Entry{"person", QT_TRANSLATE_NOOP("ui::words", "Person for scale")},
+    Entry{"pegs", QT_TRANSLATE_NOOP("ui::words", "Pegs and strings")},
+    Entry{"sacks", QT_TRANSLATE_NOOP("ui::words", "Wet sacks")},
 };
 
 constexpr std::array kMaterials{
@@ -59,6 +61,17 @@ constexpr std::array kTasks{
     Entry{"fence", QT_TRANSLATE_NOOP("ui::words", "Build fence, gate and ladder")},
     Entry{"planting", QT_TRANSLATE_NOOP("ui::words", "Plant the beds")},
     Entry{"fill_by", QT_TRANSLATE_NOOP("ui::words", "Start filling no later than")},
+};
+
+constexpr std::array kStages{
+    Entry{"natural", QT_TRANSLATE_NOOP("ui::words", "ground as it lies")},
+    Entry{"pegs", QT_TRANSLATE_NOOP("ui::words", "pegs and strings")},
+    Entry{"platform", QT_TRANSLATE_NOOP("ui::words", "making the platform")},
+    Entry{"dig", QT_TRANSLATE_NOOP("ui::words", "digging")},
+    Entry{"dug", QT_TRANSLATE_NOOP("ui::words", "pit dug and trimmed")},
+    Entry{"stone_bed", QT_TRANSLATE_NOOP("ui::words", "stone bed")},
+    Entry{"fill", QT_TRANSLATE_NOOP("ui::words", "first filling")},
+    Entry{"full", QT_TRANSLATE_NOOP("ui::words", "full tank")},
 };
 
 constexpr std::array kSkills{
@@ -164,6 +177,14 @@ QString taskName(std::string_view task_id) {
 
 bool hasTaskName(std::string_view task_id) {
   return numberIn(task_id, "coat_") || numberIn(task_id, "cure_") || has(kTasks, task_id);
+}
+
+QString stageName(std::string_view stage) {
+  if (const int coat = numberIn(stage, "coat_"))
+    return numbered(QT_TRANSLATE_NOOP("ui::words", "coat %1 put on"), coat);
+  if (const int coat = numberIn(stage, "cure_"))
+    return numbered(QT_TRANSLATE_NOOP("ui::words", "coat %1 under wet sacks"), coat);
+  return lookUp(kStages, stage, "stage");
 }
 
 QString skillName(std::string_view skill) {

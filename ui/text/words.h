@@ -31,6 +31,8 @@ QString amount(double value, std::string_view material_unit, const Formatter& fo
 QString taskName(std::string_view task_id);  ///< "Dig the pit", "Keep coat 1 wet"
 /// Whether a task has a name: a project may hold a wish for one that there is not.
 bool hasTaskName(std::string_view task_id);
+/// How far the tank is: "pegs and strings", "coat 1 under wet sacks"; a stage of core::works::BuildDay.
+QString stageName(std::string_view stage);
 QString skillName(std::string_view skill);
 QString dimensionName(std::string_view dimension_id);  ///< "clear length", "pit depth"
 QString levelName(std::string_view level_id);          ///< "Top of stone bed"

@@ -9,6 +9,7 @@
 #include "ui/panels/options_panel.h"
 #include "ui/panels/pit_panel.h"
 #include "ui/panels/sheets_panel.h"
+#include "ui/panels/stage_bar.h"
 #include "ui/panels/water_panel.h"
 #include "ui/panels/works_panel.h"
 #include "ui/text/languages.h"
@@ -79,6 +80,7 @@ void MainWindow::build() {
   drawings_ = new DrawingsPanel(document_, this);
   sheets_ = new SheetsPanel(document_, this);
   figures_ = new FiguresPanel(document_, this);
+  stages_ = new StageBar(document_, this);
   arrange();
   addActions();
   connectPanels();
@@ -132,6 +134,7 @@ void MainWindow::arrange() {
   rows->addWidget(recovery_bar_);
   rows->addWidget(messages_);
   rows->addLayout(columns, 1);
+  rows->addWidget(stages_);
   setCentralWidget(centre);
 }
 
@@ -187,6 +190,10 @@ void MainWindow::connectPanels() {
     tabs_->setCurrentWidget(ground_);
     ground_->showSurvey();
   });
+  connect(stages_, &StageBar::changed, this, [this] {
+    pit_->showDay(stages_->day());
+    drawings_->showDay(stages_->day());
+  });
   connect(ground_->survey(), &SurveyTable::fileWanted, this, &MainWindow::askSurvey);
   connect(water_, &WaterPanel::importWanted, this, &MainWindow::askWeather);
   connect(money_, &MoneyPanel::readDistrictWanted, this, &MainWindow::askDistrict);
@@ -208,6 +215,7 @@ void MainWindow::setFormatter(const Formatter& format) {
   drawings_->setFormatter(format);
   sheets_->setFormatter(format);
   figures_->setFormatter(format);
+  stages_->setFormatter(format);
   actions_->tick(QStringLiteral("units"), format.system() == UnitSystem::metric
                                               ? QStringLiteral("metric")
                                               : QStringLiteral("feet_inches"));
@@ -243,6 +251,7 @@ void MainWindow::applyDark(bool dark) {
   options_->setDark(dark);
   drawings_->setDark(dark);
   sheets_->refreshIcons();
+  stages_->refreshIcons();
   figures_->refresh();
 }
 

@@ -25,6 +25,7 @@ class MoneyPanel;
 class OptionsPanel;
 class PitPanel;
 class SheetsPanel;
+class StageBar;
 class WaterPanel;
 class WorksPanel;
 
@@ -94,6 +95,7 @@ private:
   DrawingsPanel* drawings_ = nullptr;
   SheetsPanel* sheets_ = nullptr;
   FiguresPanel* figures_ = nullptr;
+  StageBar* stages_ = nullptr;
 
   void build();
   void clear();
