@@ -7178,7 +7178,7 @@ Comprobación: %2</translation>
     </message>
     <message>
         <source>Reading %1</source>
-        <translation>Leyendo %1</translation>
+        <translation>Medición %1</translation>
     </message>
     <message>
         <source>Bed %1</source>

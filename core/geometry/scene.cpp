@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <limits>
 #include <utility>
 
@@ -145,6 +146,19 @@ Vector3d footOfPerson(const TankGeometry& tank, const Ring& ring, const SceneOpt
   return at(frame.away * (reach + kBehindEdge_m) + frame.right * (0.75 * left + 0.25 * right), tank.depth());
 }
 
+/// The heap of what is dug so far, of the shape of the whole one.
+std::optional<Relief::Heap> heapSoFar(std::optional<Relief::Heap> heap, const TankGeometry& tank,
+                                      const Built& built) {
+  if (!heap || built.dug_m >= tank.pitDepth()) return heap;
+  if (built.dug_m <= 0) return std::nullopt;
+  const double share = volume(tank.outline(), tank.pitProfile(built.dug_m)) / tank.pitVolume();
+  const double size = std::cbrt(share);
+  heap->base_radius_m *= size;
+  heap->top_radius_m *= size;
+  heap->height_m *= size;
+  return heap;
+}
+
 /// What stands on the ground. The person, the arrow and the marker are never cut open.
 void addThings(Scene& s, const TankGeometry& tank, const Ring& ring, const SceneOptions& options,
                const std::optional<FinishedGround>& relief) {
@@ -153,7 +167,7 @@ void addThings(Scene& s, const TankGeometry& tank, const Ring& ring, const Scene
   Vector3d foot = footOfPerson(tank, ring, options);
   if (relief) {
     foot.z() = relief->finished(foot.head<2>());
-    if (const auto& spoil = relief->relief().heap)
+    if (const auto spoil = heapSoFar(relief->relief().heap, tank, options.built))
       s.parts.push_back(part("heap", Role::heap, heap(*relief, *spoil), options));
     if (auto arrow = fallArrow(*relief, options.cut, foot.head<2>()))
       s.parts.push_back(part("fall_arrow", Role::arrow, std::move(*arrow), uncut));

@@ -43,6 +43,86 @@ private:
   std::array<std::vector<double>, 3> levels_;
 };
 
+const std::vector<double> kEarthSpacing_mm{0.9, 0.9, 3.2};
+constexpr double kEarth_deg = 45;
+
+struct Span {
+  double from, to;
+};
+
+/// Ground within a depth of a surface, asked along level lines of a turned frame. The parts near each piece
+/// of the surface are put together and the air over the surface is taken away, span by span.
+class EarthBand {
+public:
+  EarthBand(const QPolygonF& surface, double deep_mm, const QTransform& turn)
+      : surface_(turn.map(surface)), deep_(deep_mm), box_(surface_.boundingRect()) {
+    const QRectF around =
+        surface.boundingRect().adjusted(-2 * deep_mm, -2 * deep_mm, 2 * deep_mm, 2 * deep_mm);
+    QPolygonF air = surface;  // and what lies beyond both ends
+    air << QPointF(surface.back().x(), around.bottom()) << around.bottomRight() << around.topRight()
+        << around.topLeft() << around.bottomLeft() << QPointF(surface.front().x(), around.bottom());
+    air_ = {turn.map(air)};
+  }
+
+  double top() const { return box_.top() - deep_; }
+  double bottom() const { return box_.bottom() + deep_; }
+
+  std::vector<Span> at(double y) const {
+    std::vector<Span> earth;
+    const std::vector<double> air = crossings(air_, y);
+    for (const Span& near : spansNear(y)) {
+      double from = near.from;
+      for (std::size_t i = 1; i < air.size(); i += 2) {
+        if (air[i] <= from || air[i - 1] >= near.to) continue;
+        if (air[i - 1] > from) earth.push_back({from, air[i - 1]});
+        from = air[i];
+      }
+      if (from < near.to) earth.push_back({from, near.to});
+    }
+    return earth;
+  }
+
+private:
+  QPolygonF surface_;
+  double deep_;
+  QRectF box_;
+  QList<QPolygonF> air_;
+
+  /// Joined spans of the line that lie within the depth of the surface.
+  std::vector<Span> spansNear(double y) const {
+    std::vector<Span> spans;
+    for (qsizetype k = 0; k + 1 < surface_.size(); ++k) {
+      addBeside(spans, surface_[k], surface_[k + 1], y);
+      if (k > 0) addAbout(spans, surface_[k], y);
+    }
+    std::ranges::sort(spans, {}, &Span::from);
+    std::vector<Span> joined;
+    for (const Span& span : spans) {
+      if (!joined.empty() && span.from <= joined.back().to) {
+        joined.back().to = std::max(joined.back().to, span.to);
+      } else {
+        joined.push_back(span);
+      }
+    }
+    return joined;
+  }
+
+  void addBeside(std::vector<Span>& spans, QPointF a, QPointF b, double y) const {
+    const QPointF along = b - a;
+    const double length = std::hypot(along.x(), along.y());
+    if (length < 1e-9) return;
+    const QPointF aside = QPointF(-along.y(), along.x()) * (deep_ / length);
+    const std::vector<double> xs = crossings({QPolygonF{a + aside, b + aside, b - aside, a - aside}}, y);
+    if (xs.size() == 2) spans.push_back({xs[0], xs[1]});
+  }
+
+  void addAbout(std::vector<Span>& spans, QPointF p, double y) const {
+    const double square = deep_ * deep_ - (y - p.y()) * (y - p.y());
+    if (square <= 0) return;
+    spans.push_back({p.x() - std::sqrt(square), p.x() + std::sqrt(square)});
+  }
+};
+
 /// Jump from one dot, stone or row to the next that looks scattered but is always the same.
 double scatter(int k) {
   const double x = std::sin(12.9898 * (k + 1)) * 43758.5453;
@@ -112,7 +192,23 @@ CoatHatch coatHatch(const QPainterPath& region, int coat) {
 }
 
 QPainterPath earthHatch(const QPainterPath& region) {
-  return lineHatch(region, 45, {0.9, 0.9, 3.2});
+  return lineHatch(region, kEarth_deg, kEarthSpacing_mm);
+}
+
+QPainterPath earthHatch(const QPolygonF& surface, double deep_mm) {
+  const QTransform level = QTransform().rotate(kEarth_deg);
+  const QTransform back = level.inverted();
+  const EarthBand band(surface, deep_mm, level);
+  QPainterPath lines;
+  std::size_t k = 0;
+  for (double y = band.top() + kEarthSpacing_mm[0] / 2; y < band.bottom();
+       y += kEarthSpacing_mm[k++ % kEarthSpacing_mm.size()]) {
+    for (const Span& span : band.at(y)) {
+      lines.moveTo(back.map(QPointF(span.from, y)));
+      lines.lineTo(back.map(QPointF(span.to, y)));
+    }
+  }
+  return lines;
 }
 
 }  // namespace ui::drawings

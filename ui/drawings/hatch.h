@@ -1,6 +1,7 @@
 #pragma once
 
 #include <QPainterPath>
+#include <QPolygonF>
 #include <vector>
 
 namespace ui::drawings {
@@ -27,5 +28,7 @@ CoatHatch coatHatch(const QPainterPath& region, int coat);
 
 /// Hatch of cut ground: groups of three slanting strokes.
 QPainterPath earthHatch(const QPainterPath& region);
+/// The same in the band up to `deep_mm` below a surface that runs from left to right, pits and all.
+QPainterPath earthHatch(const QPolygonF& surface, double deep_mm);
 
 }  // namespace ui::drawings

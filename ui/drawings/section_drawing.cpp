@@ -10,7 +10,6 @@
 #include "ui/text/words.h"
 
 #include <QCoreApplication>
-#include <QPainterPathStroker>
 #include <algorithm>
 #include <cmath>
 #include <vector>
@@ -29,25 +28,6 @@ constexpr double kWaterSign_mm = 3;
 constexpr double kGround_mm = 5;         // ground line beyond the pit
 constexpr double kLeastHatched_mm = 1;   // thinner layers take no hatch
 constexpr double kLeastLining_mm = 1.4;  // a thinner lining is drawn solid
-
-/// Ground that is hatched: a band outside the pit and under the ground line.
-QPainterPath earthBand(const QPainterPath& edge, const SectionGround& ground) {
-  QPainterPath open = edge;
-  open.closeSubpath();
-  QPolygonF line = ground.line(edge);
-  QPainterPath whole;
-  whole.addPolygon(line);
-  QPainterPathStroker stroker;
-  stroker.setWidth(2 * kEarth_mm);
-  stroker.setCapStyle(Qt::FlatCap);
-  stroker.setJoinStyle(Qt::MiterJoin);
-  const double bottom = line.boundingRect().bottom() + kEarth_mm;
-  line << QPointF(ground.toX(), bottom) << QPointF(ground.fromX(), bottom);
-  QPainterPath below;
-  below.addPolygon(line);
-  below.closeSubpath();
-  return stroker.createStroke(whole).simplified().intersected(below).subtracted(open);
-}
 
 void addCoat(Figure& figure, const QPainterPath& face, int coat, double thickness_mm) {
   if (thickness_mm >= kLeastHatched_mm) {
@@ -111,7 +91,7 @@ void addGround(Figure& figure, const QPainterPath& edge, const SectionGround& gr
   left.addPolygon(ground.left + QPolygonF{edge.elementAt(0)});
   right.addPolygon(QPolygonF{edge.currentPosition()} + ground.right);
   natural.addPolygon(ground.natural);
-  figure.add(earthHatch(earthBand(edge, ground)), Line::hatch);
+  figure.add(earthHatch(ground.line(edge), kEarth_mm), Line::hatch);
   figure.add(left, Line::outline);
   figure.add(right, Line::outline);
   figure.add(edge, Line::outline);
