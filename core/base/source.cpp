@@ -211,6 +211,9 @@ constexpr std::array kSources{
     Source{"qhull_1996", Tag::pub,
            "Barber, Dobkin, Huhdanpaa: The Quickhull algorithm for convex hulls, ACM Transactions on "
            "Mathematical Software 22(4), 1996"},
+    Source{"thien_1979", Tag::pub,
+           "S.J. Thien: A flow diagram for teaching texture by feel analysis, Journal of Agronomic Education "
+           "8, 1979, p. 54-55"},
     Source{"iec_61966_2_1", Tag::pub, "IEC 61966-2-1:1999, sRGB"},
 };
 
