@@ -247,11 +247,12 @@ void addSacks(Figure& figure, const SectionShape& shape, const Built& built) {
 
 /// Pegs beside the pit.
 void addPegs(Figure& figure, const SectionShape& shape, const SectionGround& ground) {
-  constexpr double kHigh_m = 0.4, kWide_m = 0.06;
+  constexpr double kHigh_m = 0.4, kWide_m = 0.06, kMost_mm = 4;
+  const double high = std::min(shape.mm(kHigh_m), kMost_mm);
   const double edge = shape.tank().pitProfile().points.back().offset_m;
   for (const double x : {shape.left(edge), shape.right(edge)}) {
     const double y = ground.heightAt(x);
-    const QRectF peg(x - shape.mm(kWide_m) / 2, y - shape.mm(kHigh_m), shape.mm(kWide_m), shape.mm(kHigh_m));
+    const QRectF peg(x - shape.mm(kWide_m) / 2, y - high, shape.mm(kWide_m), high);
     QPainterPath path;
     path.addRect(peg);
     figure.addSolid(path);
