@@ -61,6 +61,11 @@ private:
   Recorder* into_;
 };
 
+/// Black, or white, which is no ink: it lets the paper show.
+bool isBlackOrPaper(const QColor& ink) {
+  return ink == QColor(Qt::black) || ink == QColor(Qt::white);
+}
+
 bool lineCrosses(const QRectF& room, QPointF a, QPointF b) {
   if (room.contains(a) || room.contains(b)) return true;
   const QPointF corners[] = {room.topLeft(), room.topRight(), room.bottomRight(), room.bottomLeft()};
@@ -158,12 +163,12 @@ QStringList faultsOnPaper(const Recorder& recorder, const QRectF& allowed) {
   for (std::size_t k = 0; k < recorder.texts.size(); ++k) checkText(recorder, k, allowed, faults);
   for (const RecordedStroke& stroke : recorder.strokes) {
     if (stroke.width_mm < 0.25 - 1e-9) faults << QStringLiteral("thin line of %1 mm").arg(stroke.width_mm);
-    if (stroke.ink != QColor(Qt::black)) faults << QStringLiteral("line not black");
+    if (!isBlackOrPaper(stroke.ink)) faults << QStringLiteral("line not black");
     if (!holds(allowed.adjusted(-0.5, -0.5, 0.5, 0.5), stroke.path.boundingRect()))
       faults << QStringLiteral("line outside");
   }
   for (const RecordedFill& fill : recorder.fills) {
-    if (fill.ink != QColor(Qt::black)) faults << QStringLiteral("solid not black");
+    if (!isBlackOrPaper(fill.ink)) faults << QStringLiteral("solid not black");
   }
   if (recorder.images > 0) faults << QStringLiteral("picture made of pixels");
   return faults;
