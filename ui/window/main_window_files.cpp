@@ -1,5 +1,6 @@
 #include "core/compare/refine.h"
 #include "ui/handouts/handout.h"
+#include "ui/panels/sheets_panel.h"
 #include "ui/text/words.h"
 #include "ui/widgets/message_bar.h"
 #include "ui/widgets/waiting.h"
@@ -165,18 +166,18 @@ void MainWindow::askExport(const QString& ending) {
 
 void MainWindow::exportFile(const QString& path) {
   messages_->say(MessageBar::Kind::question, tr("Writing %1…").arg(path));
-  exports_.start(
-      [this, path, project = document_.project(), plan = document_.plan(), format = format_]() mutable {
-        core::compare::refine(project, plan);
-        const QString reason = exportTo(project, plan, path, format);
-        QMetaObject::invokeMethod(this, [this, path, reason] {
-          if (reason.isEmpty()) {
-            messages_->say(MessageBar::Kind::done, tr("Written: %1.").arg(path));
-          } else {
-            messages_->say(MessageBar::Kind::problem, tr("%1 was not written. %2").arg(path, reason));
-          }
-        });
-      });
+  exports_.start([this, path, project = document_.project(), plan = document_.plan(), format = format_,
+                  sheets = sheets_->options()]() mutable {
+    core::compare::refine(project, plan);
+    const QString reason = exportTo(project, plan, path, format, sheets);
+    QMetaObject::invokeMethod(this, [this, path, reason] {
+      if (reason.isEmpty()) {
+        messages_->say(MessageBar::Kind::done, tr("Written: %1.").arg(path));
+      } else {
+        messages_->say(MessageBar::Kind::problem, tr("%1 was not written. %2").arg(path, reason));
+      }
+    });
+  });
 }
 
 void MainWindow::finishExports() {
@@ -185,9 +186,9 @@ void MainWindow::finishExports() {
 
 void MainWindow::print() {
   QPrinter printer(QPrinter::HighResolution);
-  printer.setPageSize(QPageSize(QPageSize::A4));
+  printer.setPageSize(QPageSize(sheets_->options().page));
   document_.finishPlan();
-  const handouts::Handout handout({document_.project(), document_.plan(), format_}, {});
+  const handouts::Handout handout(sheets_->content(), sheets_->options());
   QPrintDialog dialog(&printer, this);
   dialog.setMinMax(1, handout.pageCount());
   if (dialog.exec() == QDialog::Accepted) printPages(handout, printer);
