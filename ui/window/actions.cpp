@@ -100,6 +100,9 @@ void Actions::addChoices(QMenu* menu, const QString& group, const QList<QPair<QS
 void Actions::addViewMenu() {
   QMenu* menu = window_.menuBar()->addMenu(tr("&View"));
   const Commands& c = commands_;
+  add(menu, QStringLiteral("view.group"), tr("Group &view, whole screen"), QKeySequence(Qt::Key_F5),
+      c.group_view);
+  menu->addSeparator();
   const QList<QPair<QString, QString>> tabs{
       {QStringLiteral("pit_panel"), tr("&Pit")},         {QStringLiteral("ground_panel"), tr("&Ground")},
       {QStringLiteral("water_panel"), tr("&Water")},     {QStringLiteral("delivery_panel"), tr("P&ipes")},

@@ -1,5 +1,6 @@
 #include "ui/window/main_window.h"
 
+#include "ui/group/group_view.h"
 #include "ui/panels/delivery_panel.h"
 #include "ui/panels/drawings_panel.h"
 #include "ui/panels/editor_panel.h"
@@ -61,6 +62,7 @@ MainWindow::MainWindow(QWidget* parent)
 
 MainWindow::~MainWindow() {
   finishExports();
+  delete group_;
   delete takeCentralWidget();  // the panels read the document until they are gone
 }
 
@@ -93,6 +95,7 @@ void MainWindow::build() {
 }
 
 void MainWindow::clear() {
+  delete group_;
   delete takeCentralWidget();
   delete actions_;
   delete menuBar();
@@ -147,6 +150,7 @@ void MainWindow::addActions() {
   commands.save_as = [this] { askSaveAs(); };
   commands.export_file = [this] { askExport(QString()); };
   commands.print = [this] { print(); };
+  commands.group_view = [this] { showGroupView(); };
   commands.about = [this] { about(); };
   commands.open_recent = [this](const QString& path) { openRecent(path); };
   commands.set_units = [this](const QString& id) {
@@ -284,6 +288,16 @@ void MainWindow::look(const QString& preset) {
   pit_->look(preset == QLatin1String("plan")      ? ViewPreset::plan
              : preset == QLatin1String("section") ? ViewPreset::section
                                                   : ViewPreset::oblique);
+}
+
+void MainWindow::showGroupView() {
+  if (group_ == nullptr) {
+    group_ = new group::GroupView(document_, format_, this);
+    group_->setAttribute(Qt::WA_DeleteOnClose);
+    group_->setGeometry(screen()->geometry());
+  }
+  group_->showFullScreen();
+  group_->activateWindow();
 }
 
 void MainWindow::goTo(const QString& field) {

@@ -8,6 +8,7 @@
 #include "ui/widgets/theme.h"
 
 #include <QMainWindow>
+#include <QPointer>
 #include <QThreadPool>
 
 class QTabWidget;
@@ -28,6 +29,10 @@ class SheetsPanel;
 class StageBar;
 class WaterPanel;
 class WorksPanel;
+
+namespace group {
+class GroupView;
+}
 
 /// The window: what is entered at the left, the pit in the middle, what follows at the right.
 class MainWindow : public QMainWindow {
@@ -96,6 +101,7 @@ private:
   SheetsPanel* sheets_ = nullptr;
   FiguresPanel* figures_ = nullptr;
   StageBar* stages_ = nullptr;
+  QPointer<group::GroupView> group_;
 
   void build();
   void clear();
@@ -109,6 +115,7 @@ private:
   void keepWork();
   void showTab(const QString& name);
   void look(const QString& preset);
+  void showGroupView();
   void about();
   void goTo(const QString& field);
   void showFinding(const core::Finding& finding);
