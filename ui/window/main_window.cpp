@@ -146,6 +146,8 @@ void MainWindow::addActions() {
   commands.make_new = [this] { makeNew(); };
   commands.open_example = [this] { openExample(); };
   commands.open = [this] { askOpen(); };
+  commands.open_short_form = [this] { askShortForm(); };
+  commands.copy_short_form = [this] { copyShortForm(); };
   commands.save = [this] { save(); };
   commands.save_as = [this] { askSaveAs(); };
   commands.export_file = [this] { askExport(QString()); };

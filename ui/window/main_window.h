@@ -50,6 +50,9 @@ public:
   /// Opens a file in place of the open project, after asking about unsaved work. @return whether it was
   /// opened
   bool openFile(const QString& path);
+  /// Puts a design in place that was typed in short form, after asking about unsaved work. @return whether it
+  /// was taken
+  bool openShortForm(const QString& text);
   /// Saves to a file and says how it went. @return whether it was saved
   bool saveFile(const QString& path);
   /// Writes pages, tables, solids or pictures in the background and says how it went.
@@ -125,6 +128,8 @@ private:
   void makeNew();
   void openExample();
   void askOpen();
+  void askShortForm();
+  void copyShortForm();
   void openRecent(const QString& path);
   bool save();
   bool askSaveAs();

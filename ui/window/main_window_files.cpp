@@ -1,4 +1,5 @@
 #include "core/compare/refine.h"
+#include "core/exchange/short_form.h"
 #include "ui/handouts/handout.h"
 #include "ui/panels/sheets_panel.h"
 #include "ui/text/words.h"
@@ -11,9 +12,12 @@
 #include "ui/window/printing.h"
 #include "ui/window/settings.h"
 
+#include <QClipboard>
 #include <QDir>
 #include <QFileDialog>
 #include <QFileInfo>
+#include <QGuiApplication>
+#include <QInputDialog>
 #include <QMessageBox>
 #include <QPrintDialog>
 #include <QPrinter>
@@ -121,6 +125,37 @@ void MainWindow::askOpen() {
   const QString path = QFileDialog::getOpenFileName(this, tr("Open a project"), Settings::folder(),
                                                     tr("Tankwright projects (*.tankwright);;All files (*)"));
   if (!path.isEmpty()) openFile(path);
+}
+
+bool MainWindow::openShortForm(const QString& text) {
+  const auto read = core::exchange::fromShortForm(text.toStdString(), core::Project{});
+  if (!read) {
+    sayProblems(tr("The short form was not taken."), read.error());
+    return false;
+  }
+  if (isRunningBeside() || !mayLeave()) return false;
+  const core::Problems problems = keeper_.start(*read, QString(), FileKeeper::State::unsaved);
+  if (!problems.empty()) {
+    sayProblems(tr("The short form was not taken."), problems);
+    return false;
+  }
+  messages_->say(MessageBar::Kind::done,
+                 tr("The design is there. What a short form does not hold is as in a new project."));
+  return true;
+}
+
+void MainWindow::askShortForm() {
+  bool is_given = false;
+  const QString text = QInputDialog::getMultiLineText(
+      this, tr("Open from short form"), tr("Type, paste or scan the line from the cover sheet:"), QString(),
+      &is_given);
+  if (is_given && !text.trimmed().isEmpty()) openShortForm(text);
+}
+
+void MainWindow::copyShortForm() {
+  QGuiApplication::clipboard()->setText(
+      QString::fromStdString(core::exchange::shortForm(document_.project())));
+  messages_->say(MessageBar::Kind::done, tr("The short form can be pasted into a message."));
 }
 
 void MainWindow::openRecent(const QString& path) {
