@@ -111,6 +111,7 @@ void MainWindow::setLanguage(const QLocale& locale) {
   build();
   QLocale::setDefault(format_.locale());
   tabs_->setCurrentIndex(tab);
+  if (isDraft(language())) messages_->say(MessageBar::Kind::done, draftMark());
 }
 
 void MainWindow::arrange() {
