@@ -10,6 +10,7 @@ QLabel* bigLabel(const QString& id, double points, QWidget* parent) {
   auto* label = new QLabel(parent);
   label->setObjectName(id);
   label->setWordWrap(true);
+  if (parent->isRightToLeft()) label->setAlignment(Qt::AlignRight | Qt::AlignAbsolute | Qt::AlignVCenter);
   QFont font = label->font();
   font.setPointSizeF(points);
   font.setBold(points > kLeast_pt);

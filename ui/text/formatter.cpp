@@ -22,9 +22,10 @@ int shownDecimals(core::Unit unit, UnitSystem system, int decimals) {
 
 /// A number with its unit, kept in its own direction within a text that is written from the right.
 QString isolated(const QString& text) {
-  constexpr QChar kFirstStrongIsolate(0x2068), kPopIsolate(0x2069);
+  // the mark in front tells a label with nothing else in it where it begins
+  constexpr QChar kRightToLeftMark(0x200F), kFirstStrongIsolate(0x2068), kPopIsolate(0x2069);
   if (textDirection() == Qt::LeftToRight || text.isEmpty()) return text;
-  return kFirstStrongIsolate + text + kPopIsolate;
+  return QString(kRightToLeftMark) + kFirstStrongIsolate + text + kPopIsolate;
 }
 
 /// `value` rounded to `decimals`, never a negative zero.
