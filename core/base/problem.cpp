@@ -5,7 +5,7 @@
 namespace core {
 namespace {
 
-constexpr std::array<std::string_view, 61> kCodes{
+constexpr std::array<std::string_view, 64> kCodes{
     "cannot_read",
     "cannot_write",
     "too_large",
@@ -59,6 +59,9 @@ constexpr std::array<std::string_view, 61> kCodes{
     "survey_collinear",
     "survey_conflict",
     "given_up",
+    "short_form_version",
+    "short_form_check",
+    "short_form_token",
     "csv_date_repeated",
     "csv_date_backwards",
     "csv_max_below_min",

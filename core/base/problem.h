@@ -31,6 +31,9 @@ namespace core {
 ///   csv_row_cells, csv_date_repeated, csv_date_backwards, csv_max_below_min
 /// - survey: survey_too_few, survey_collinear, survey_conflict, given_up (someone did not wait for the
 ///   triangles)
+/// - short form: short_form_version (does not begin with a version that is known), short_form_check (the
+/// check
+///   group does not fit; value: the group), short_form_token (value: a part that is none)
 /// - notes (do not stop anything): unknown_key, part_absent (the rates of a district file need works),
 /// csv_days_missing (value: first and last day), survey_duplicate,
 ///   survey_spike, survey_far

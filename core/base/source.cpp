@@ -11,6 +11,7 @@ constexpr std::array kSources{
     Source{"user", Tag::data, "measured or chosen on site"},
     Source{"exact", Tag::data,
            "plane and solid geometry; prismoidal (Simpson) formula, exact for a straight batter"},
+    Source{"sums", Tag::data, "plain sums and products of numbers of the plan"},
     Source{"common_practice", Tag::cp, "common practice, no source"},
     Source{"own", Tag::own, "Tankwright's proposal; change it to suit the district"},
     Source{"memory", Tag::mem, "from memory, to be verified"},

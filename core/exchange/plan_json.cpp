@@ -2,7 +2,9 @@
 
 #include "core/exchange/cost_json.h"
 #include "core/exchange/delivery_json.h"
+#include "core/exchange/json_leaves.h"
 #include "core/exchange/json_values.h"
+#include "core/exchange/plan_leaves.h"
 #include "core/exchange/site_json.h"
 #include "core/exchange/water_json.h"
 #include "core/exchange/works_json.h"
@@ -18,13 +20,15 @@ namespace {
 
 constexpr double kWholeBag = 1;
 
-Json tank(const TankFigures& t) {
+Json tank(const TankFigures& t, const geometry::Outline& outline) {
   return {{"brim_volume_m3", number(t.brim_volume_m3)},
           {"full_volume_m3", number(t.full_volume_m3)},
           {"usable_volume_m3", number(t.usable_volume_m3)},
           {"dead_volume_m3", number(t.dead_volume_m3)},
           {"full_surface_m2", number(t.full_surface_m2)},
           {"floor_m2", number(t.floor_m2)},
+          {"floor_perimeter_m", number(outline.perimeter(0))},
+          {"corner_coefficient", number(outline.cornerCoefficient())},
           {"wall_m2", number(t.wall_m2)},
           {"rim_length_m", number(t.rim_length_m)},
           {"brim_area_m2", number(t.brim_area_m2)},
@@ -200,12 +204,11 @@ Json finding(const Finding& f) {
           {"field", f.field}, {"at_m", at}};
 }
 
-}  // namespace
-
-std::string planText(const Plan& plan) {
+/// All of the plan but the map, which is reckoned for the file only.
+Json planJson(const Plan& plan) {
   const lining::Quantities& quantities = plan.quantities;
   Json root = {{"format", "tankwright-plan"}, {"version", 1}};
-  root["tank"] = tank(plan.tank);
+  root["tank"] = tank(plan.tank, plan.geometry.outline());
   root["earthwork"] = earthwork(plan.earthwork);
   root["layers"] = listOf(plan.layers, layer);
   root["materials"] = listOf(quantities.materials, material);
@@ -224,7 +227,19 @@ std::string planText(const Plan& plan) {
   root["dip_stick"] = listOf(plan.dip_stick, dipMark);
   root["setting_out"] = settingOut(plan.setting_out);
   root["findings"] = listOf(plan.findings, finding);
+  return root;
+}
+
+}  // namespace
+
+std::string planText(const Plan& plan) {
+  Json root = planJson(plan);
+  if (plan.water) root["water"]["map"] = waterMapJson(*plan.water);
   return prettyText(root);
+}
+
+std::vector<PlanLeaf> planLeaves(const Plan& plan) {
+  return leavesOf(planJson(plan));
 }
 
 }  // namespace core::exchange

@@ -102,21 +102,6 @@ Json weather(const WaterPlan& plan) {
           {"days_outside_whole_years", plan.weather->days_outside}};
 }
 
-Json map(const WaterPlan& plan) {
-  const std::atomic<bool> never{false};
-  const water::ReliabilityMap map =
-      water::reliabilityMap(plan.curve, *plan.series, plan.bed_area_m2,
-                            water::mapReach(plan.curve.full_m3, plan.bed_area_m2), kMapCells, 1, never);
-  Json rows = Json::array();
-  for (std::size_t r = 0; r < map.bed_area_m2.size(); ++r) {
-    std::vector<double> row;
-    for (std::size_t c = 0; c < map.full_m3.size(); ++c) row.push_back(map.at(c, r));
-    rows.push_back(numbers(row));
-  }
-  return {
-      {"full_m3", numbers(map.full_m3)}, {"bed_area_m2", numbers(map.bed_area_m2)}, {"years_in_ten", rows}};
-}
-
 }  // namespace
 
 Json waterJson(const WaterPlan& plan) {
@@ -144,8 +129,22 @@ Json waterJson(const WaterPlan& plan) {
           {"readings", listOf(plan.readings, readings)},
           {"each_year", listOf(plan.each_year, year)},
           {"levels", listOf(plan.band, bandDay)},
-          {"storage", listOf(plan.storage, storage)},
-          {"map", map(plan)}};
+          {"storage", listOf(plan.storage, storage)}};
+}
+
+Json waterMapJson(const WaterPlan& plan) {
+  const std::atomic<bool> never{false};
+  const water::ReliabilityMap map =
+      water::reliabilityMap(plan.curve, *plan.series, plan.bed_area_m2,
+                            water::mapReach(plan.curve.full_m3, plan.bed_area_m2), kMapCells, 1, never);
+  Json rows = Json::array();
+  for (std::size_t r = 0; r < map.bed_area_m2.size(); ++r) {
+    std::vector<double> row;
+    for (std::size_t c = 0; c < map.full_m3.size(); ++c) row.push_back(map.at(c, r));
+    rows.push_back(numbers(row));
+  }
+  return {
+      {"full_m3", numbers(map.full_m3)}, {"bed_area_m2", numbers(map.bed_area_m2)}, {"years_in_ten", rows}};
 }
 
 }  // namespace core::exchange

@@ -246,6 +246,24 @@ TEST_CASE("a file that cannot be read or written is told with its name and the s
         "tank cannot be written; what was there before is untouched: No such file or directory.");
 }
 
+TEST_CASE("what is wrong with a design on one line is told of the line, not of a project file") {
+  core::Problem p = problem("short_form_version", "");
+  p.value = "TW9";
+  p.allowed = "TW1";
+  CHECK(words::problemText(p, kMetric) ==
+        "The design on one line does not begin with a mark that this program knows: found TW9; allowed TW1.");
+  p = problem("short_form_token", "");
+  p.value = "Q7";
+  CHECK(words::problemText(p, kMetric) ==
+        "The design on one line holds a part that this program does not know; compare it sign by sign: found "
+        "Q7.");
+  p = problem("short_form_check", "");
+  CHECK(words::problemText(p, kMetric) ==
+        "The design on one line was not copied as it stands, for its last four signs do not fit the rest; "
+        "compare "
+        "it sign by sign.");
+}
+
 TEST_CASE("a value out of range is told with its label, path and range") {
   core::Problem p = problem("out_of_range", "tank.depth_m");
   p.value = "9";

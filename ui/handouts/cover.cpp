@@ -1,4 +1,6 @@
+#include "core/exchange/short_form.h"
 #include "ui/drawings/drawings.h"
+#include "ui/drawings/qr_code.h"
 #include "ui/handouts/page_table.h"
 #include "ui/handouts/sheet.h"
 #include "ui/handouts/symbols.h"
@@ -7,6 +9,7 @@
 #include <QCoreApplication>
 #include <algorithm>
 #include <cmath>
+#include <stdexcept>
 
 namespace ui::handouts {
 namespace {
@@ -20,6 +23,7 @@ using core::Unit;
 constexpr drawings::Lettering kAnswer{4.4, true};
 constexpr int kMostBags = 40;
 constexpr double kLeastPicture = 25, kMostPicture = 62;
+constexpr double kLeastCode = 28, kCodeGap = 4;
 
 struct Fact {
   QString what, answer;
@@ -107,6 +111,18 @@ void addBagPicture(Sheet& sheet, const Content& content) {
   addBags(sheet, {(count + each - 1) / each, each});
 }
 
+QString shortForm(const Content& content) {
+  return QString::fromStdString(core::exchange::shortForm(content.project));
+}
+
+/// The design as a line to type; never turned about in a text that is written from the right.
+void addShortForm(Sheet& sheet, const Content& content) {
+  constexpr QChar kLeftToRight(0x2066), kEnd(0x2069);
+  sheet.paragraph(Text::tr("The design in short form, to scan or to type into the program:"));
+  for (const QString& text : wrapped(shortForm(content), kBody, sheet.width()))
+    sheet.paragraph(kLeftToRight + text + kEnd);
+}
+
 void addAnswers(Sheet& sheet, const Content& content) {
   sheet.space(2);
   std::vector<Fact> facts = tankFacts(content);
@@ -122,6 +138,7 @@ void addAnswers(Sheet& sheet, const Content& content) {
   }
   sheet.paragraph(Text::tr(
       "Clear sizes are what the water fills. Pit sizes are what is dug; the lining takes up the rest."));
+  addShortForm(sheet, content);
   if (const QString word = overrideText(content); !word.isEmpty()) sheet.paragraph(word, kStrong);
   if (isStopped(content)) {
     sheet.paragraph(Text::tr("The construction sheets are marked NOT FOR CONSTRUCTION: see the findings."),
@@ -134,9 +151,14 @@ void addAnswers(Sheet& sheet, const Content& content) {
 void buildCover(Sheet& sheet, const Content& content) {
   Sheet answers({sheet.width(), sheet.height()});
   addAnswers(answers, content);
-  const double left = std::clamp(sheet.height() - answers.used(), kLeastPicture, kMostPicture);
-  sheet.drawing(left, [&content](QPainter& painter, const QRectF& box) {
-    drawings::drawSectionPicture(painter, box, content.plan, {});
+  const QString code = shortForm(content);
+  const double side = std::max(kLeastCode, drawings::leastQrSide_mm(code));
+  const double high =
+      std::clamp(sheet.height() - answers.used(), std::max(kLeastPicture, side), kMostPicture);
+  sheet.drawing(high, [&content, code, side](QPainter& painter, const QRectF& box) {
+    drawings::drawSectionPicture(painter, box.adjusted(0, 0, -side - kCodeGap, 0), content.plan, {});
+    const QRectF room(box.right() - side, box.top(), side, side);
+    if (!drawings::drawQr(painter, room, code)) throw std::logic_error("no room for the code of the design");
   });
   for (const Block& block : answers.blocks()) sheet.add(block);
 }

@@ -187,6 +187,11 @@ QString stageName(std::string_view stage) {
   return lookUp(kStages, stage, "stage");
 }
 
+QString dayAndStage(const core::works::BuildDay& day, const Formatter& format) {
+  const QString stage = stageName(day.stage);
+  return day.date ? QStringLiteral("%1: %2").arg(format.date(*day.date), stage) : stage;
+}
+
 QString skillName(std::string_view skill) {
   return lookUp(kSkills, skill, "skill");
 }

@@ -38,15 +38,6 @@ QString textOf(const core::Field& field, const std::string& text, const Formatte
   return text.empty() ? kNone : fromCore(text);
 }
 
-QString valueText(const core::Field& field, const FieldValue& value, const Formatter& format) {
-  if (const double* number = std::get_if<double>(&value))
-    return format.quantity(*number, field.unit, decimalsFor(*number, field.decimals));
-  if (const bool* flag = std::get_if<bool>(&value))
-    return *flag ? say(QT_TRANSLATE_NOOP("ui::words", "yes")) : say(QT_TRANSLATE_NOOP("ui::words", "no"));
-  if (const std::string* text = std::get_if<std::string>(&value)) return textOf(field, *text, format);
-  return say(QT_TRANSLATE_NOOP("ui::words", "not entered"));
-}
-
 std::vector<std::string> pathsOf(const Options& options) {
   std::vector<std::string> paths;
   for (const OptionResult& option : options) {
@@ -72,7 +63,7 @@ OptionRow changeRow(const Project& project, const Options& options, const std::s
   const FieldValue own = is_there ? place->field->get(project, place->row) : FieldValue{};
   for (const OptionResult& option : options) {
     const FieldValue value = valueIn(option, path, own);
-    row.values << (is_there ? valueText(*place->field, value, format) : kNone);
+    row.values << (is_there ? fieldValueText(*place->field, value, format) : kNone);
     row.differs.push_back(value != own);
   }
   return row;
@@ -167,6 +158,15 @@ std::optional<OptionRow> outcomeRow(const Outcome& outcome, const Project& proje
 }
 
 }  // namespace
+
+QString fieldValueText(const core::Field& field, const FieldValue& value, const Formatter& format) {
+  if (const double* number = std::get_if<double>(&value))
+    return format.quantity(*number, field.unit, decimalsFor(*number, field.decimals));
+  if (const bool* flag = std::get_if<bool>(&value))
+    return *flag ? say(QT_TRANSLATE_NOOP("ui::words", "yes")) : say(QT_TRANSLATE_NOOP("ui::words", "no"));
+  if (const std::string* text = std::get_if<std::string>(&value)) return textOf(field, *text, format);
+  return say(QT_TRANSLATE_NOOP("ui::words", "not entered"));
+}
 
 QString optionTitle(const OptionResult& option) {
   const QString letter = fromCore(option.letter);

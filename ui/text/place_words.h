@@ -15,4 +15,7 @@ const core::Field* fieldAt(std::string_view path);
 /// Name of a place without its path: "Coat 2: Thickness"; empty when there is no word for it.
 QString placeName(std::string_view path, const Formatter& format);
 
+/// What a field holds, with its unit: "1.50 m", "drip", "not entered".
+QString fieldValueText(const core::Field& field, const core::FieldValue& value, const Formatter& format);
+
 }  // namespace ui::words

@@ -26,6 +26,7 @@ constexpr std::array kUnnamedSources{
           QT_TRANSLATE_NOOP("ui::words",
                             "plane and solid geometry; the prismoidal formula is exact for a straight "
                             "batter")},
+    Entry{"sums", QT_TRANSLATE_NOOP("ui::words", "plain sums and products of numbers of the plan")},
     Entry{"common_practice", QT_TRANSLATE_NOOP("ui::words", "common practice, no source")},
     Entry{"own", QT_TRANSLATE_NOOP("ui::words", "this program's proposal; change it to suit the district")},
     Entry{"memory", QT_TRANSLATE_NOOP("ui::words", "from memory, to be verified")},

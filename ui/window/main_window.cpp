@@ -1,5 +1,6 @@
 #include "ui/window/main_window.h"
 
+#include "ui/group/group_view.h"
 #include "ui/panels/delivery_panel.h"
 #include "ui/panels/drawings_panel.h"
 #include "ui/panels/editor_panel.h"
@@ -61,6 +62,7 @@ MainWindow::MainWindow(QWidget* parent)
 
 MainWindow::~MainWindow() {
   finishExports();
+  delete group_;
   delete takeCentralWidget();  // the panels read the document until they are gone
 }
 
@@ -93,6 +95,7 @@ void MainWindow::build() {
 }
 
 void MainWindow::clear() {
+  delete group_;
   delete takeCentralWidget();
   delete actions_;
   delete menuBar();
@@ -108,6 +111,7 @@ void MainWindow::setLanguage(const QLocale& locale) {
   build();
   QLocale::setDefault(format_.locale());
   tabs_->setCurrentIndex(tab);
+  if (isDraft(language())) messages_->say(MessageBar::Kind::done, draftMark());
 }
 
 void MainWindow::arrange() {
@@ -143,10 +147,13 @@ void MainWindow::addActions() {
   commands.make_new = [this] { makeNew(); };
   commands.open_example = [this] { openExample(); };
   commands.open = [this] { askOpen(); };
+  commands.open_short_form = [this] { askShortForm(); };
+  commands.copy_short_form = [this] { copyShortForm(); };
   commands.save = [this] { save(); };
   commands.save_as = [this] { askSaveAs(); };
   commands.export_file = [this] { askExport(QString()); };
   commands.print = [this] { print(); };
+  commands.group_view = [this] { showGroupView(); };
   commands.about = [this] { about(); };
   commands.open_recent = [this](const QString& path) { openRecent(path); };
   commands.set_units = [this](const QString& id) {
@@ -284,6 +291,16 @@ void MainWindow::look(const QString& preset) {
   pit_->look(preset == QLatin1String("plan")      ? ViewPreset::plan
              : preset == QLatin1String("section") ? ViewPreset::section
                                                   : ViewPreset::oblique);
+}
+
+void MainWindow::showGroupView() {
+  if (group_ == nullptr) {
+    group_ = new group::GroupView(document_, format_, this);
+    group_->setAttribute(Qt::WA_DeleteOnClose);
+    group_->setGeometry(screen()->geometry());
+  }
+  group_->showFullScreen();
+  group_->activateWindow();
 }
 
 void MainWindow::goTo(const QString& field) {
