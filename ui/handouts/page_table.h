@@ -53,6 +53,7 @@ void buildWorkFigures(Sheet& sheet, const Content& content);
 void buildMoneyBill(Sheet& sheet, const Content& content);
 void buildMoneyFigures(Sheet& sheet, const Content& content);
 void buildOptions(Sheet& sheet, const Content& content);
+void buildCalculation(Sheet& sheet, const Content& content);
 void buildFindings(Sheet& sheet, const Content& content);
 
 }  // namespace ui::handouts
