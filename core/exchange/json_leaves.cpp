@@ -15,6 +15,8 @@ std::string nameOf(const Json& row, std::size_t index) {
   const std::string number = std::to_string(index + 1);
   if (!row.is_object() || row.empty()) return number;
   const auto first = row.begin();
+  if (first.key() == "from" && first->is_string())
+    return first->get<std::string>() + ">" + row.at("to").get<std::string>();
   if (first->is_string()) return first->get<std::string>();
   for (const std::string_view key : kNumberNames) {
     if (first.key() == key && first->is_number_integer()) return std::to_string(first->get<int>());

@@ -12,7 +12,7 @@ namespace core::exchange {
 struct PlanRow {
   std::vector<std::string>
       names;         ///< of the list rows that it stands in, outermost first: the row's own name
-                     ///< ("coat_1", "cement"), else its number from 1
+                     ///< ("coat_1", "cement"; "A>B" from one to another), else its number from 1
   FieldValue value;  ///< absent: null
 };
 

@@ -76,6 +76,21 @@ core::Project steep() {
   return project;
 }
 
+/// Firm ground that falls steeply, so that a slip begins at a crack; wind is known.
+core::Project onSteepClay() {
+  core::Project project = demo("terrace");
+  project.site.ground = {core::GroundKind::slope, 45, 200, {}};
+  project.site.soil = core::Soil::stiff_clay;
+  project.site.platform.cut_batter = 0.5;
+  project.site.edge_distance_m = 2;
+  project.site.edge_height_m = 3;
+  for (core::ClimateMonth& month : project.water->climate.months) {
+    month.humidity_percent = 55;
+    month.wind_m_s = 2.5;
+  }
+  return project;
+}
+
 core::Project withGaps() {
   using namespace std::chrono;
   core::Project project = demo("terrace");
@@ -108,6 +123,7 @@ const std::vector<Case>& cases() {
                                      caseOf("crowded", crowded()),
                                      caseOf("steep", steep()),
                                      caseOf("with gaps", withGaps()),
+                                     caseOf("steep clay", onSteepClay()),
                                      caseOf("priced", support::pricedProject()),
                                      caseOf("new", core::Project{})};
   return all;

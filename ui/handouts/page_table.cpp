@@ -98,6 +98,7 @@ constexpr std::array kPages{
              buildThresholds},
     PageKind{"P3", QT_TRANSLATE_NOOP("Handouts", "Findings and their sources"), false, hasFindings,
              buildFindings},
+    PageKind{"E3", QT_TRANSLATE_NOOP("Handouts", "Calculation sheet"), false, always, buildCalculation},
 };
 
 }  // namespace

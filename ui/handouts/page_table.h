@@ -64,6 +64,7 @@ void buildJarForm(Sheet& sheet, const Content& content);
 void buildTestPits(Sheet& sheet, const Content& content);
 void buildSlopeForm(Sheet& sheet, const Content& content);
 void buildRibbonForm(Sheet& sheet, const Content& content);
+void buildCalculation(Sheet& sheet, const Content& content);
 void buildFindings(Sheet& sheet, const Content& content);
 
 }  // namespace ui::handouts

@@ -44,9 +44,11 @@ core::Project blankProject() {
 
 template <class Visit>
 void eachUse(const ReckoningPart& part, Visit visit) {
-  for (const ReckoningEntry& entry : part.entries) {
-    if (part.places.empty()) visit(entry, nullptr);
-    for (const ReckoningPlace& place : part.places) visit(entry, &place);
+  if (part.places.empty()) {
+    for (const ReckoningEntry& entry : part.entries) visit(entry, nullptr);
+  }
+  for (const ReckoningPlace& place : part.places) {
+    for (const ReckoningEntry& entry : part.entries) visit(entry, &place);
   }
 }
 

@@ -16,7 +16,7 @@ using core::exchange::PlanLeaf;
 using core::exchange::PlanRow;
 using Rows = std::vector<std::size_t>;
 
-constexpr std::size_t kMostInputs = 8;  // rows of an input that are listed; more stand in their own place
+constexpr std::size_t kMostInputs = 6;  // rows of an input that are listed; more stand in their own place
 
 QString say(const char* text) {
   return QCoreApplication::translate("ui::words", text);
@@ -70,7 +70,11 @@ void Reckoner::addEntry(const ReckoningPart& part, const Use& use, std::vector<R
   const Rows rows = leaf ? rowsOf(*leaf, entry.row) : Rows{};
   if (rows.empty() && !is_of_map) return;
   if (entry.source == "@") return addBySource(reckoning, *leaf, rows, to);
-  reckoning.value = is_of_map ? say(QT_TRANSLATE_NOOP("ui::words", "on the map")) : valueOf(*leaf, rows);
+  const bool is_one = !is_of_map && !entry.row.empty() && rows.size() == 1;
+  if (is_of_map)
+    reckoning.value = say(QT_TRANSLATE_NOOP("ui::words", "on the map"));
+  else
+    reckoning.value = is_one ? rowText(*leaf, rows.front()).value : valueOf(*leaf, rows);
   reckoning.source = sourceOf(entry);
   to.push_back(std::move(reckoning));
 }
@@ -97,6 +101,7 @@ QString Reckoner::inputsOf(const Use& use) const {
   QStringList all;
   if (use.entry->inputs.empty()) return say(QT_TRANSLATE_NOOP("ui::words", "as entered"));
   for (std::string token : split(use.entry->inputs, ' ')) {
+    if (token == "%" && use.place) token = use.place->input;
     if (token.starts_with('.') && use.place) token = std::string(use.place->start) + token.substr(1);
     const QString text = token.starts_with('@') ? fieldInput(token.substr(1)) : planInput(token);
     if (!text.isEmpty()) all << text;
@@ -121,8 +126,13 @@ QString Reckoner::planInput(std::string path) const {
   const QString name = say(is_whole ? named.place->name : named.entry->name);
   if (rows.size() > kMostInputs)
     return say(QT_TRANSLATE_NOOP("ui::words", "%1: as it stands there")).arg(name);
-  const QString value = wanted.empty() ? valueOf(*leaf, rows) : rowText(*leaf, rows.front()).value;
-  return QStringLiteral("%1 %2").arg(name, value);
+  if (rows.size() == 1) return QStringLiteral("%1 %2").arg(name, rowText(*leaf, rows.front()).value);
+  QStringList values;
+  for (const std::size_t row : rows) {
+    const RowText text = rowText(*leaf, row);
+    values << QStringLiteral("%1 %2").arg(text.name, text.value);
+  }
+  return QStringLiteral("%1 (%2)").arg(name, values.join(QStringLiteral(", ")));
 }
 
 /// Label and value of a field of the project; empty when this project does not use it.
@@ -138,8 +148,8 @@ QString Reckoner::fieldInput(std::string_view id) const {
   const bool are_same = values.count(values.front()) == values.size();
   if (!are_same && values.size() > 2 * static_cast<qsizetype>(kMostInputs))
     return say(QT_TRANSLATE_NOOP("ui::words", "%1: as entered")).arg(fieldLabel(id));
-  const QString text = are_same ? values.front() : values.join(QStringLiteral(", "));
-  return QStringLiteral("%1 %2").arg(fieldLabel(id), text);
+  if (are_same) return QStringLiteral("%1 %2").arg(fieldLabel(id), values.front());
+  return QStringLiteral("%1 (%2)").arg(fieldLabel(id), values.join(QStringLiteral(", ")));
 }
 
 /// Of a field's default while it stands, else the user.

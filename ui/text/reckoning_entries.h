@@ -28,6 +28,7 @@ struct ReckoningEntry {
 struct ReckoningPlace {
   std::string_view start;
   const char* name;
+  std::string_view input = {};  ///< path that "%" among the inputs stands for
 };
 
 struct ReckoningPart {

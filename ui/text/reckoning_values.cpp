@@ -79,6 +79,10 @@ struct RowNames {
   NameOf name;
 };
 
+QString pegName(std::string_view peg) {
+  return fromCore(peg);
+}
+
 QString coatName(std::string_view number) {
   return layerName("coat_" + std::string(number));
 }
@@ -114,6 +118,7 @@ constexpr std::array kRowNames{
     RowNames{"schedule[]", taskName},
     RowNames{"links[]", taskName},
     RowNames{"setting_out.levels[]", levelName},
+    RowNames{"setting_out.ties[]", pegName},
     RowNames{"cost.lines[]", priceItemName},
     RowNames{"cost.linings[]", choiceName<kLining>},
     RowNames{"ranges.spreads[].drivers[]", choiceName<kInput>},
@@ -155,7 +160,10 @@ QString rowName(const std::string& path, const PlanRow& row, const Formatter& fo
     return format.monthName(std::stoi(name));
   if (path.find(".fittings[]") != std::string::npos) return figureName(name);
   for (const RowNames& rows : kRowNames) {
-    if (path.starts_with(rows.start)) return rows.name(name);
+    if (!path.starts_with(rows.start)) continue;
+    const std::size_t to = name.find('>');
+    if (to == std::string::npos) return rows.name(name);
+    return QStringLiteral("%1 – %2").arg(rows.name(name.substr(0, to)), rows.name(name.substr(to + 1)));
   }
   return dayText(fromCore(name), format);
 }

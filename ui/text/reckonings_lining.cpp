@@ -39,16 +39,16 @@ constexpr ReckoningEntry kLining[]{
 };
 
 constexpr ReckoningEntry kLining2[]{
-    {"soil_m3", cubic_metre, QT_TRANSLATE_NOOP("ui::words", "soil for each coat"), QT_TRANSLATE_NOOP("ui::words", "plaster × dry to wet × soil parts ÷ all parts"), "coats[].shell_m3 coats[].area_times_thickness_m3 coats[].placed_m3 @lining.dry_to_wet @lining.coats[].soil @lining.coats[].sand @lining.coats[].cement", "#lining.dry_to_wet"},
-    {"sand_m3", cubic_metre, QT_TRANSLATE_NOOP("ui::words", "sand for each coat"), QT_TRANSLATE_NOOP("ui::words", "plaster × dry to wet × sand parts ÷ all parts"), "coats[].shell_m3 coats[].area_times_thickness_m3 coats[].placed_m3 @lining.dry_to_wet @lining.coats[].soil @lining.coats[].sand @lining.coats[].cement", "#lining.dry_to_wet"},
-    {"cement_m3", cubic_metre, QT_TRANSLATE_NOOP("ui::words", "cement for each coat, loose"), QT_TRANSLATE_NOOP("ui::words", "plaster × dry to wet × cement parts ÷ all parts"), "coats[].shell_m3 coats[].area_times_thickness_m3 coats[].placed_m3 @lining.dry_to_wet @lining.coats[].soil @lining.coats[].sand @lining.coats[].cement", "#lining.dry_to_wet"},
+    {"soil_m3", cubic_metre, QT_TRANSLATE_NOOP("ui::words", "soil for each coat"), QT_TRANSLATE_NOOP("ui::words", "plaster × dry to wet × soil parts ÷ all parts"), "% @lining.dry_to_wet @lining.coats[].soil @lining.coats[].sand @lining.coats[].cement", "#lining.dry_to_wet"},
+    {"sand_m3", cubic_metre, QT_TRANSLATE_NOOP("ui::words", "sand for each coat"), QT_TRANSLATE_NOOP("ui::words", "plaster × dry to wet × sand parts ÷ all parts"), "% @lining.dry_to_wet @lining.coats[].soil @lining.coats[].sand @lining.coats[].cement", "#lining.dry_to_wet"},
+    {"cement_m3", cubic_metre, QT_TRANSLATE_NOOP("ui::words", "cement for each coat, loose"), QT_TRANSLATE_NOOP("ui::words", "plaster × dry to wet × cement parts ÷ all parts"), "% @lining.dry_to_wet @lining.coats[].soil @lining.coats[].sand @lining.coats[].cement", "#lining.dry_to_wet"},
     {"cement_kg", kilogram, QT_TRANSLATE_NOOP("ui::words", "cement for each coat"), QT_TRANSLATE_NOOP("ui::words", "loose cement × its loose weight"), ".cement_m3 @lining.cement_loose_kg_m3", "#lining.cement_loose_kg_m3"},
 };
 
 constexpr ReckoningPlace kLining2Places[]{
-    {"coats[].net.", QT_TRANSLATE_NOOP("ui::words", "Exact shells")},
-    {"coats[].net_by_area.", QT_TRANSLATE_NOOP("ui::words", "Area × thickness")},
-    {"coats[].to_mix.", QT_TRANSLATE_NOOP("ui::words", "To mix")},
+    {"coats[].net.", QT_TRANSLATE_NOOP("ui::words", "Exact shells"), "coats[].shell_m3"},
+    {"coats[].net_by_area.", QT_TRANSLATE_NOOP("ui::words", "Area × thickness"), "coats[].area_times_thickness_m3"},
+    {"coats[].to_mix.", QT_TRANSLATE_NOOP("ui::words", "To mix"), "coats[].placed_m3"},
 };
 
 constexpr ReckoningEntry kLining3[]{

@@ -26,14 +26,14 @@ constexpr ReckoningEntry kSource[]{
 };
 
 constexpr ReckoningEntry kSource2[]{
-    {"profile[].station_m", metre, QT_TRANSLATE_NOOP("ui::words", "points of the line, level distance"), QT_TRANSLATE_NOOP("ui::words", "distances of the way from its first point; field line over the rim: inlet, crest, then the way"), "@delivery.source.route[].distance_m @delivery.field.route[].distance_m", "user"},
-    {"profile[].level_m", metre, QT_TRANSLATE_NOOP("ui::words", "points of the line, over the finished floor"), QT_TRANSLATE_NOOP("ui::words", "rim + height over the rim; inlet 2 cm under the dead level, crest over the rim"), "tank.depth_m @delivery.source.route[].over_rim_m @delivery.field.route[].over_rim_m @delivery.field.crest_over_rim_m", "user"},
-    {"fittings[].k", factor, QT_TRANSLATE_NOOP("ui::words", "losses of the fittings, K"), QT_TRANSLATE_NOOP("ui::words", "number × K of one: screen 1 (own figure), sharp entrance 0.5, elbow 0.9, gate valve 0.15"), "@delivery.source.pipe.elbows @delivery.source.pipe.valves @delivery.field.pipe.elbows @delivery.field.pipe.valves", "handbook_pipe_tables"},
+    {"profile[].station_m", metre, QT_TRANSLATE_NOOP("ui::words", "points of the line, level distance"), QT_TRANSLATE_NOOP("ui::words", "distances of the way from its first point; field line over the rim: inlet, crest, then the way"), "@delivery.source.route[].distance_m", "user"},
+    {"profile[].level_m", metre, QT_TRANSLATE_NOOP("ui::words", "points of the line, over the finished floor"), QT_TRANSLATE_NOOP("ui::words", "rim + height over the rim; inlet 2 cm under the dead level, crest over the rim"), "tank.depth_m @delivery.source.route[].over_rim_m", "user"},
+    {"fittings[].k", factor, QT_TRANSLATE_NOOP("ui::words", "losses of the fittings, K"), QT_TRANSLATE_NOOP("ui::words", "number × K of one: screen 1 (own figure), sharp entrance 0.5, elbow 0.9, gate valve 0.15"), "@delivery.source.pipe.elbows @delivery.source.pipe.valves", "handbook_pipe_tables"},
     {"fittings[].station_m", metre, QT_TRANSLATE_NOOP("ui::words", "where the fittings sit"), QT_TRANSLATE_NOOP("ui::words", "at the inlet; elbows of the field line half at the crest, half at the end"), ".profile[].station_m", "own"},
     {"bore_mm", millimetre, QT_TRANSLATE_NOOP("ui::words", "bore"), QT_TRANSLATE_NOOP("ui::words", "measured, else outside diameter − 2 × wall"), ".size.inside_mm", "iso_4427"},
     {"class_bar", bar, QT_TRANSLATE_NOOP("ui::words", "pressure class that holds"), QT_TRANSLATE_NOOP("ui::words", "class × share for warm water"), ".class_share", "iso_4427_heat"},
     {"class_share", factor, QT_TRANSLATE_NOOP("ui::words", "share of the class that holds in warm water"), QT_TRANSLATE_NOOP("ui::words", "1 up to 20 °C, 0.87 at 30 °C, 0.74 at 40 °C, straight between"), "@delivery.water_temperature_c", "iso_4427_heat"},
-    {"wanted_l_per_min", litre_per_minute, QT_TRANSLATE_NOOP("ui::words", "flow wanted"), QT_TRANSLATE_NOOP("ui::words", "as entered; field line: outlets × usual flow of one"), "@delivery.source.wanted_l_per_min @delivery.field.outlets @delivery.field.outlet", "user"},
+    {"wanted_l_per_min", litre_per_minute, QT_TRANSLATE_NOOP("ui::words", "flow wanted"), QT_TRANSLATE_NOOP("ui::words", "as entered; field line: outlets × usual flow of one"), "@delivery.source.wanted_l_per_min", "user"},
     {"full_heads.upper_level_m", metre, QT_TRANSLATE_NOOP("ui::words", "water over the inlet, tank full"), QT_TRANSLATE_NOOP("ui::words", "source line: inlet + water over it; field line: overflow level"), "tank.full_level_m @delivery.source.water_over_inlet_m", "sums"},
     {"full_heads.lower_level_m", metre, QT_TRANSLATE_NOOP("ui::words", "water that the outlet dips into, tank full"), QT_TRANSLATE_NOOP("ui::words", "overflow level where the end lies below it"), "tank.full_level_m", "sums"},
     {"low_heads.upper_level_m", metre, QT_TRANSLATE_NOOP("ui::words", "water over the inlet, tank nearly empty"), QT_TRANSLATE_NOOP("ui::words", "source line: inlet + water over it; field line: dead level"), "tank.dead_level_m @delivery.source.water_over_inlet_m", "sums"},
@@ -45,7 +45,7 @@ constexpr ReckoningPlace kSource2Places[]{
 };
 
 constexpr ReckoningEntry kSource3[]{
-    {"outside_mm", millimetre, QT_TRANSLATE_NOOP("ui::words", "outside diameter"), QT_TRANSLATE_NOOP("ui::words", "size of the table"), "@delivery.source.pipe.outside_mm @delivery.field.pipe.outside_mm", "iso_4427"},
+    {"outside_mm", millimetre, QT_TRANSLATE_NOOP("ui::words", "outside diameter"), QT_TRANSLATE_NOOP("ui::words", "size of the table"), "@delivery.source.pipe.outside_mm", "iso_4427"},
     {"wall_mm", millimetre, QT_TRANSLATE_NOOP("ui::words", "least wall"), QT_TRANSLATE_NOOP("ui::words", "size of the table"), ".outside_mm .class_bar", "iso_4427"},
     {"inside_mm", millimetre, QT_TRANSLATE_NOOP("ui::words", "bore with the least wall"), QT_TRANSLATE_NOOP("ui::words", "outside diameter − 2 × wall"), ".outside_mm .wall_mm", "iso_4427"},
     {"sdr", factor, QT_TRANSLATE_NOOP("ui::words", "outside diameter over wall"), QT_TRANSLATE_NOOP("ui::words", "size of the table"), ".outside_mm .wall_mm", "iso_4427"},
