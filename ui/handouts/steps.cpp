@@ -16,27 +16,26 @@ constexpr double kTextGap = 3;
 
 }  // namespace
 
-void addStep(Sheet& sheet, const Step& step) {
+void addStep(Sheet& sheet, const Step& step, double picture_mm) {
   const double first = step.tick ? kTickRoom : 0;
-  const double left = first + static_cast<double>(step.pictures.size()) * (kPictogram_mm + kGap) + kTextGap;
+  const double left = first + static_cast<double>(step.pictures.size()) * (picture_mm + kGap) + kTextGap;
   const drawings::Lettering lettering = step.strong ? kStrong : kBody;
   const QStringList lines = wrapped(step.text, lettering, sheet.width() - left);
   const double text = static_cast<double>(lines.size()) * lineHeight_mm(lettering);
-  const double high = std::max(kPictogram_mm, text);
+  const double high = std::max(picture_mm, text);
   sheet.add({high + kGap, [=](QPainter& painter, QPointF at) {
                if (step.tick) drawTickBox(painter, at + QPointF(0.25, (high - kTick) / 2), kTick);
-               QRectF box(at + QPointF(first, (high - kPictogram_mm) / 2),
-                          QSizeF(kPictogram_mm, kPictogram_mm));
+               QRectF box(at + QPointF(first, (high - picture_mm) / 2), QSizeF(picture_mm, picture_mm));
                for (const Pictogram& picture : step.pictures) {
                  drawPictogram(painter, box, picture.name());
-                 box.translate(kPictogram_mm + kGap, 0);
+                 box.translate(picture_mm + kGap, 0);
                }
                drawLines(painter, at + QPointF(left, (high - text) / 2), lines, lettering);
              }});
 }
 
-void addSteps(Sheet& sheet, const std::vector<Step>& steps) {
-  for (const Step& step : steps) addStep(sheet, step);
+void addSteps(Sheet& sheet, const std::vector<Step>& steps, double picture_mm) {
+  for (const Step& step : steps) addStep(sheet, step, picture_mm);
 }
 
 Step cementStep() {

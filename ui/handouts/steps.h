@@ -17,8 +17,8 @@ struct Step {
 };
 
 /// Adds a step, pictures and text together on one page.
-void addStep(Sheet& sheet, const Step& step);
-void addSteps(Sheet& sheet, const std::vector<Step>& steps);
+void addStep(Sheet& sheet, const Step& step, double picture_mm = kPictogram_mm);
+void addSteps(Sheet& sheet, const std::vector<Step>& steps, double picture_mm = kPictogram_mm);
 
 /// What the hands and the face need where there is cement.
 Step cementStep();
