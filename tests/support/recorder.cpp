@@ -6,10 +6,18 @@
 #include <QPainter>
 #include <QPen>
 #include <QTextItem>
+#include <algorithm>
 #include <cmath>
 
 namespace support {
 namespace {
+
+/// Marks that say where a piece of text runs and show nothing themselves.
+bool isDirectionMark(const QString& text) {
+  return std::all_of(text.begin(), text.end(), [](QChar c) {
+    return c == QChar(0x200E) || c == QChar(0x200F) || (c >= QChar(0x2066) && c <= QChar(0x2069));
+  });
+}
 
 /// True when the box lies inside; unlike QRectF::contains also for a line without height or width.
 bool holds(const QRectF& outer, const QRectF& box) {
@@ -47,8 +55,12 @@ public:
     drawPath(path);
   }
   void drawTextItem(const QPointF& at, const QTextItem& item) override {
+    if (isDirectionMark(item.text())) return;
     const QTransform t = painter()->combinedTransform();
-    const QRectF line(at.x(), at.y() - item.ascent(), item.width(), item.ascent() + item.descent());
+    // some fonts leave far more room than letters take: see kMostAscent in ui/drawings/lettering.cpp
+    const double size = item.font().pixelSize();
+    const double up = std::min(item.ascent(), 1.08 * size), down = std::min(item.descent(), 0.42 * size);
+    const QRectF line(at.x(), at.y() - up, item.width(), up + down);
     into_->texts.push_back(
         {item.text(), t.map(QPolygonF(line)), item.font().pixelSize() * growth(t), painter()->pen().color()});
   }

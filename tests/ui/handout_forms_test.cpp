@@ -181,7 +181,7 @@ TEST_CASE("pictograms are lines and solids of at least 0.25 mm inside their box,
     const QStringList faults = support::faultsOnPaper(paper, box);
     INFO(name << "\n" << faults.join(u'\n').toStdString());
     CHECK(faults.isEmpty());
-    CHECK(paper.strokes.size() + paper.fills.size() >= 3);
+    CHECK(paper.strokes.size() + paper.fills.size() >= 1);  // the tally is one line of strokes
     CHECK(middleX(mirrored) == Approx(middleX(paper)).margin(1e-6));
   }
   support::Recorder paper(QSizeF(40, 60));
@@ -372,9 +372,9 @@ TEST_CASE("section B-B gives the lengths, and each of plan and sections names th
   const ReadPages along(content, "M15"), across(content, "M3"), plan(content, "M2");
   along.has("clear floor length " + along.metres(tank.clear_floor_length_m));
   across.has("clear floor width " + across.metres(tank.clear_floor_width_m));
-  along.has("at A-A, on sheet M3");
-  across.has("at B-B, on sheet M15");
-  plan.has("at A-A on sheet M3, at B-B on sheet M15");
+  along.has("A-A: sheet M3");
+  across.has("B-B: sheet M15");
+  plan.has("A-A on sheet M3, B-B on sheet M15");
 }
 
 TEST_CASE("the sheet of use has each month's need, what is there to use, and the stick") {

@@ -117,10 +117,9 @@ QString shortForm(const Content& content) {
 
 /// The design as a line to type; never turned about in a text that is written from the right.
 void addShortForm(Sheet& sheet, const Content& content) {
-  constexpr QChar kLeftToRight(0x2066), kEnd(0x2069);
   sheet.paragraph(Text::tr("The design in short form, to scan or to type into the program:"));
   for (const QString& text : wrapped(shortForm(content), kBody, sheet.width()))
-    sheet.paragraph(kLeftToRight + text + kEnd);
+    sheet.paragraph(isolated(text));
 }
 
 void addAnswers(Sheet& sheet, const Content& content) {

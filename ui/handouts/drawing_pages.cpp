@@ -99,7 +99,7 @@ void buildPlanDrawing(Sheet& sheet, const Content& content) {
   sheet.paragraph(
       Text::tr(
           "Clear sizes are inside the finished plaster. Pit sizes are what is dug, before any lining. ") +
-      batterText(content) + QLatin1Char(' ') + Text::tr("Cut at A-A on sheet M3, at B-B on sheet M15."));
+      batterText(content) + QLatin1Char(' ') + Text::tr("Sections: A-A on sheet M3, B-B on sheet M15."));
   sheet.space(2);
   sheet.drawing(sheet.height() - sheet.used(), [&content](QPainter& painter, const QRectF& box) {
     drawings::drawPlan(painter, box, content.plan, content.format, {});
@@ -108,13 +108,12 @@ void buildPlanDrawing(Sheet& sheet, const Content& content) {
 
 void buildSection(Sheet& sheet, const Content& content) {
   sheet.paragraph(Text::tr("Section A-A of the plan. ") + batterText(content) + QLatin1Char(' ') +
-                  Text::tr("The other way, at B-B, on sheet M15."));
+                  Text::tr("B-B: sheet M15."));
   addSection(sheet, content, drawings::SectionCut::across);
 }
 
 void buildSectionAlong(Sheet& sheet, const Content& content) {
-  sheet.paragraph(Text::tr("Section B-B of the plan. ") + batterText(content) + QLatin1Char(' ') +
-                  Text::tr("The other way, at A-A, on sheet M3."));
+  sheet.paragraph(Text::tr("Section B-B of the plan. A-A: sheet M3."));
   addSection(sheet, content, drawings::SectionCut::along);
 }
 
