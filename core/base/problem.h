@@ -23,6 +23,7 @@ namespace core {
 /// - water: unknown_crop, bad_day_of_month, name_repeated, season_too_long, rain_without_wet_days,
 ///   more_wet_days_than_days, less_rain_than_wet_days, max_below_min, date_not_later
 /// - delivery: route_not_onward, unknown_pipe
+/// - field notes: layer_not_below_its_top
 /// - works, money, options: no_working_day (rest and closed days leave none), range_crossed (a range or rate
 /// whose low, typical and high do not rise), unknown_field
 ///   (an option changes what is no field), unknown_work (a rate of one's own for work that the table does not

@@ -102,6 +102,8 @@ std::vector<core::Project> troubledSites() {
   wet.site.edge_distance_m = 0.2;
   core::Project loam = fill;
   loam.site.soil = core::Soil::firm_loam;
+  loam.site.water_table_depth_m = 3;
+  loam.notes.pit_layers = {{"upper", 0, 0.8, core::Soil::sandy, true}};
   loam.tank.depth_m = 2.4;
   std::vector<core::Project> all{fill, wet, loam};
   for (int cm = 0; cm < 600; cm += 2) {  // somewhere between lifted and held

@@ -122,7 +122,9 @@ void addShortForm(Sheet& sheet, const Content& content) {
     sheet.paragraph(isolated(text));
 }
 
-void addAnswers(Sheet& sheet, const Content& content) {
+enum class Bags { pictured, told };
+
+void addAnswers(Sheet& sheet, const Content& content, Bags bags) {
   sheet.space(2);
   std::vector<Fact> facts = tankFacts(content);
   facts.push_back({Text::tr("Cement to buy"), bagText(content)});
@@ -130,7 +132,7 @@ void addAnswers(Sheet& sheet, const Content& content) {
   addFacts(sheet, facts);
   sheet.space(1);
   if (content.plan.water) sheet.paragraph(words::waterHeadline(*content.plan.water, content.format), kStrong);
-  addBagPicture(sheet, content);
+  if (bags == Bags::pictured) addBagPicture(sheet, content);
   if (!content.plan.works) {
     sheet.paragraph(Text::tr(
         "No crew and dates were given, so these sheets have no work calendar and no wetting calendar."));
@@ -148,12 +150,16 @@ void addAnswers(Sheet& sheet, const Content& content) {
 }  // namespace
 
 void buildCover(Sheet& sheet, const Content& content) {
-  Sheet answers({sheet.width(), sheet.height()});
-  addAnswers(answers, content);
   const QString code = shortForm(content);
   const double side = std::max(kLeastCode, drawings::leastQrSide_mm(code));
-  const double high =
-      std::clamp(sheet.height() - answers.used(), std::max(kLeastPicture, side), kMostPicture);
+  const double least = std::max(kLeastPicture, side);
+  Sheet answers({sheet.width(), sheet.height()});
+  addAnswers(answers, content, Bags::pictured);
+  if (answers.used() + least > sheet.height()) {  // long words: the bags are on the sheet of materials too
+    answers = Sheet({sheet.width(), sheet.height()});
+    addAnswers(answers, content, Bags::told);
+  }
+  const double high = std::clamp(sheet.height() - answers.used(), least, kMostPicture);
   sheet.drawing(high, [&content, code, side](QPainter& painter, const QRectF& box) {
     drawings::drawSectionPicture(painter, box.adjusted(0, 0, -side - kCodeGap, 0), content.plan, {});
     const QRectF room(box.right() - side, box.top(), side, side);

@@ -127,6 +127,7 @@ constexpr std::array kParts{
     Entry{"delivery", QT_TRANSLATE_NOOP("ui::words", "pipes, overflow and silt trap")},
     Entry{"works", QT_TRANSLATE_NOOP("ui::words", "labour and dates")},
     Entry{"records", QT_TRANSLATE_NOOP("ui::words", "records of work and batches")},
+    Entry{"notes", QT_TRANSLATE_NOOP("ui::words", "field notes")},
     Entry{"ranges", QT_TRANSLATE_NOOP("ui::words", "ranges of uncertain figures")},
     Entry{"search", QT_TRANSLATE_NOOP("ui::words", "limits of the search")},
     Entry{"prices", QT_TRANSLATE_NOOP("ui::words", "prices and cost")},

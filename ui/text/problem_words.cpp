@@ -91,6 +91,9 @@ constexpr std::array kWrong{
           QT_TRANSLATE_NOOP("ui::words",
                             "is not in the table of pipes of this grade; choose one that is, or enter the "
                             "bore as measured")},
+    Entry{"layer_not_below_its_top",
+          QT_TRANSLATE_NOOP("ui::words",
+                            "is not deeper than the top of the layer; measure both down from the ground")},
     Entry{"no_working_day",
           QT_TRANSLATE_NOOP("ui::words",
                             "leaves no day to work on; give fewer closed days, or another rest day")},

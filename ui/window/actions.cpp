@@ -108,14 +108,14 @@ void Actions::addViewMenu() {
       c.group_view);
   menu->addSeparator();
   const QList<QPair<QString, QString>> tabs{
-      {QStringLiteral("pit_panel"), tr("&Pit")},         {QStringLiteral("ground_panel"), tr("&Ground")},
-      {QStringLiteral("water_panel"), tr("&Water")},     {QStringLiteral("delivery_panel"), tr("P&ipes")},
-      {QStringLiteral("works_panel"), tr("Wor&ks")},     {QStringLiteral("money_panel"), tr("&Money")},
-      {QStringLiteral("options_panel"), tr("&Options")}, {QStringLiteral("drawings_panel"), tr("&Drawings")},
-      {QStringLiteral("sheets_panel"), tr("&Sheets")}};
+      {QStringLiteral("pit_panel"), tr("&Pit")},           {QStringLiteral("ground_panel"), tr("&Ground")},
+      {QStringLiteral("water_panel"), tr("&Water")},       {QStringLiteral("delivery_panel"), tr("P&ipes")},
+      {QStringLiteral("works_panel"), tr("Wor&ks")},       {QStringLiteral("money_panel"), tr("&Money")},
+      {QStringLiteral("options_panel"), tr("&Options")},   {QStringLiteral("notes_panel"), tr("No&tes")},
+      {QStringLiteral("drawings_panel"), tr("&Drawings")}, {QStringLiteral("sheets_panel"), tr("&Sheets")}};
   int key = 1;
   for (const auto& [id, text] : tabs)
-    add(menu, QStringLiteral("tab.") + id, text, QKeySequence(QStringLiteral("Ctrl+%1").arg(key++)),
+    add(menu, QStringLiteral("tab.") + id, text, QKeySequence(QStringLiteral("Ctrl+%1").arg(key++ % 10)),
         [c, id = id] { c.show_tab(id); });
   menu->addSeparator();
   const QList<QPair<QString, QString>> looks{{QStringLiteral("oblique"), tr("Look from &above and aside")},

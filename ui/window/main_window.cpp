@@ -7,6 +7,7 @@
 #include "ui/panels/figures_panel.h"
 #include "ui/panels/ground_panel.h"
 #include "ui/panels/money_panel.h"
+#include "ui/panels/notes_panel.h"
 #include "ui/panels/options_panel.h"
 #include "ui/panels/pit_panel.h"
 #include "ui/panels/sheets_panel.h"
@@ -78,6 +79,7 @@ void MainWindow::build() {
   delivery_ = new DeliveryPanel(document_, this);
   works_ = new WorksPanel(document_, this);
   money_ = new MoneyPanel(document_, this);
+  notes_ = new NotesPanel(document_, this);
   options_ = new OptionsPanel(document_, this);
   drawings_ = new DrawingsPanel(document_, this);
   sheets_ = new SheetsPanel(document_, this);
@@ -124,6 +126,7 @@ void MainWindow::arrange() {
   tabs_->addTab(works_, tr("Works"));
   tabs_->addTab(money_, tr("Money"));
   tabs_->addTab(options_, tr("Options"));
+  tabs_->addTab(notes_, tr("Notes"));
   tabs_->addTab(drawings_, tr("Drawings"));
   tabs_->addTab(sheets_, tr("Sheets"));
   auto* columns = new QHBoxLayout;
@@ -218,6 +221,7 @@ void MainWindow::setFormatter(const Formatter& format) {
   delivery_->setFormatter(format);
   works_->setFormatter(format);
   money_->setFormatter(format);
+  notes_->setFormatter(format);
   options_->setFormatter(format);
   drawings_->setFormatter(format);
   sheets_->setFormatter(format);
@@ -255,6 +259,7 @@ void MainWindow::applyDark(bool dark) {
   delivery_->setDark(dark);
   works_->setDark(dark);
   money_->setDark(dark);
+  notes_->setDark(dark);
   options_->setDark(dark);
   drawings_->setDark(dark);
   sheets_->refreshIcons();
@@ -317,6 +322,8 @@ void MainWindow::goTo(const QString& field) {
     tabs_->setCurrentWidget(delivery_);
   } else if (works_->goTo(field)) {
     tabs_->setCurrentWidget(works_);
+  } else if (notes_->goTo(field)) {
+    tabs_->setCurrentWidget(notes_);
   } else if (money_->goTo(field)) {
     tabs_->setCurrentWidget(money_);
   } else if (field.startsWith(QLatin1String("options"))) {

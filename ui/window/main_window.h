@@ -23,6 +23,7 @@ class DrawingsPanel;
 class GroundPanel;
 class MessageBar;
 class MoneyPanel;
+class NotesPanel;
 class OptionsPanel;
 class PitPanel;
 class SheetsPanel;
@@ -99,6 +100,7 @@ private:
   DeliveryPanel* delivery_ = nullptr;
   WorksPanel* works_ = nullptr;
   MoneyPanel* money_ = nullptr;
+  NotesPanel* notes_ = nullptr;
   OptionsPanel* options_ = nullptr;
   DrawingsPanel* drawings_ = nullptr;
   SheetsPanel* sheets_ = nullptr;
