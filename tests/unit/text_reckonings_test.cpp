@@ -307,6 +307,14 @@ TEST_CASE("a default keeps its source; what someone changed is the user's") {
   CHECK(sourceOf("delivery.overflow.storm_mm_h") == "user");
 }
 
+TEST_CASE("less than all is not told as 100 %") {
+  core::Plan plan = cases().front().plan;
+  plan.water->days_met_percent = 99.98;
+  for (const Reckoning& r : ui::words::reckoningsOf("water", cases().front().project, plan, english())) {
+    if (r.id == "water.days_met_percent") CHECK(r.value.contains(QStringLiteral("99.98")));
+  }
+}
+
 TEST_CASE("units of the reader: feet and inches") {
   const Case& terrace = cases().front();
   const Formatter feet(QLocale(QLocale::English), ui::UnitSystem::feet_inches);

@@ -22,11 +22,19 @@ QString howText(const Reckoning& reckoning, SourceList& sources) {
       .arg(reckoning.formula, reckoning.inputs, sources.mark(reckoning.source));
 }
 
+/// Lines that keep to the width also where a line without foreign digits is set in another font than the
+/// whole.
+QStringList linesOf(const QString& text, const drawings::Lettering& lettering, double width_mm) {
+  QStringList lines;
+  for (const QString& line : wrapped(text, lettering, width_mm)) lines += wrapped(line, lettering, width_mm);
+  return lines;
+}
+
 /// Name and value in heavy type, below them set in how it was reckoned.
 Block blockOf(const Reckoning& reckoning, double width_mm, SourceList& sources) {
   const QStringList what =
-      wrapped(Text::tr("%1: %2").arg(reckoning.name, reckoning.value), kStrong, width_mm);
-  const QStringList how = wrapped(howText(reckoning, sources), kBody, width_mm - kIndent_mm);
+      linesOf(Text::tr("%1: %2").arg(reckoning.name, reckoning.value), kStrong, width_mm);
+  const QStringList how = linesOf(howText(reckoning, sources), kBody, width_mm - kIndent_mm);
   const double what_mm = double(what.size()) * lineHeight_mm(kStrong);
   const double how_mm = double(how.size()) * lineHeight_mm(kBody);
   return {what_mm + how_mm + kAfter_mm, [=](QPainter& painter, QPointF at) {

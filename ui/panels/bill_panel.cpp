@@ -2,6 +2,7 @@
 
 #include "ui/document/document.h"
 #include "ui/text/words.h"
+#include "ui/widgets/explained.h"
 #include "ui/widgets/theme.h"
 
 #include <QGridLayout>
@@ -75,6 +76,8 @@ BillPanel::BillPanel(Document& document, QWidget* parent)
   layout->addWidget(trust_thickness_);
   layout->addWidget(use_mix_, 0, Qt::AlignLeft);
   layout->addWidget(problem_);
+  explained_ = new Explained(document_, "customary", this);
+  layout->addWidget(explained_);
   connect(use_thickness_, &QPushButton::clicked, this, &BillPanel::useThickness);
   connect(use_mix_, &QPushButton::clicked, this, &BillPanel::useMix);
   connect(&document_, &Document::projectChanged, this, &BillPanel::refresh);
@@ -82,6 +85,7 @@ BillPanel::BillPanel(Document& document, QWidget* parent)
 
 void BillPanel::setFormatter(const Formatter& format) {
   format_ = format;
+  explained_->setFormatter(format);
   refresh();
 }
 

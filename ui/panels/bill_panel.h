@@ -12,6 +12,7 @@ class QPushButton;
 namespace ui {
 
 class Document;
+class Explained;
 
 /// The customary bill beside the computed one, and the three ways to make cement, thickness and mix agree.
 /// Nothing changes until one of the ways is chosen by its button.
@@ -26,6 +27,7 @@ public:
 private:
   Document& document_;
   Formatter format_;
+  Explained* explained_ = nullptr;
   QLabel* none_;
   QWidget* lines_;
   QStringList cells_;

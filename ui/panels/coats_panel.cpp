@@ -2,6 +2,7 @@
 
 #include "ui/document/document.h"
 #include "ui/text/words.h"
+#include "ui/widgets/explained.h"
 #include "ui/widgets/number_row.h"
 #include "ui/widgets/theme.h"
 
@@ -35,7 +36,8 @@ CoatsPanel::CoatsPanel(Document& document, QWidget* parent)
       document_(document),
       coats_(new QVBoxLayout),
       add_(new QPushButton(tr("Add a coat"), this)),
-      problem_(new QLabel(this)) {
+      problem_(new QLabel(this)),
+      explained_(new Explained(document, "lining", this)) {
   add_->setObjectName(QStringLiteral("coats.add"));
   add_->setToolTip(tr("Adds a coat on the water side, like the last one"));
   problem_->setObjectName(QStringLiteral("coats.problem"));
@@ -47,6 +49,7 @@ CoatsPanel::CoatsPanel(Document& document, QWidget* parent)
   layout->addLayout(coats_);
   layout->addWidget(problem_);
   layout->addWidget(add_, 0, Qt::AlignLeft);
+  layout->addWidget(explained_);
   connect(add_, &QPushButton::clicked, this, &CoatsPanel::addCoat);
   connect(&document_, &Document::projectChanged, this, &CoatsPanel::refresh);
   rebuild();
@@ -55,6 +58,7 @@ CoatsPanel::CoatsPanel(Document& document, QWidget* parent)
 void CoatsPanel::setFormatter(const Formatter& format) {
   format_ = format;
   for (FieldRow* row : rows_) row->setFormatter(format);
+  explained_->setFormatter(format);
 }
 
 void CoatsPanel::refresh() {

@@ -12,6 +12,7 @@ class QVBoxLayout;
 namespace ui {
 
 class Document;
+class Explained;
 class FieldRow;
 
 /// The plaster coats from the earth inward, each with its fields; coats can be added and taken out.
@@ -30,6 +31,7 @@ private:
   QVBoxLayout* coats_;
   QPushButton* add_;
   QLabel* problem_;
+  Explained* explained_;
   std::vector<FieldRow*> rows_;
   std::vector<QWidget*> groups_;
 

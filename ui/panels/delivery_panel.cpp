@@ -6,6 +6,7 @@
 #include "ui/panels/screen_style.h"
 #include "ui/text/words.h"
 #include "ui/widgets/canvas.h"
+#include "ui/widgets/explained.h"
 #include "ui/widgets/row_table.h"
 
 #include <QLabel>
@@ -103,12 +104,17 @@ QVBoxLayout* DeliveryPanel::addPage(const QString& name) {
   return layout;
 }
 
-void DeliveryPanel::addAnswers(QVBoxLayout* layout, const QString& id, Answers answers) {
+void DeliveryPanel::addAnswers(QVBoxLayout* layout, const QString& id, Answers answers,
+                               std::initializer_list<std::string_view> groups) {
   auto* label = new QLabel;
   label->setObjectName(id);
   label->setWordWrap(true);
   layout->addWidget(label);
   answered_.push_back({label, answers});
+  for (const std::string_view group : groups) {
+    explained_.push_back(new Explained(document_, group, this));
+    layout->addWidget(explained_.back());
+  }
 }
 
 void DeliveryPanel::addHeads(QVBoxLayout* layout, const QString& id, std::function<const LinePlan*()> line) {
@@ -183,7 +189,7 @@ void DeliveryPanel::addRoute(QVBoxLayout* layout, std::string_view list, const Q
 
 void DeliveryPanel::makeSourcePage() {
   QVBoxLayout* layout = addPage(tr("From the source"));
-  addAnswers(layout, QStringLiteral("delivery.source.answers"), words::sourceLineAnswers);
+  addAnswers(layout, QStringLiteral("delivery.source.answers"), words::sourceLineAnswers, {"source"});
   addHeads(layout, QStringLiteral("chart.source"), [this]() -> const LinePlan* {
     const auto& plan = document_.plan().delivery;
     return plan && plan->source ? &*plan->source : nullptr;
@@ -194,7 +200,8 @@ void DeliveryPanel::makeSourcePage() {
 
 void DeliveryPanel::makeFieldPage() {
   QVBoxLayout* layout = addPage(tr("To the field"));
-  addAnswers(layout, QStringLiteral("delivery.field.answers"), words::fieldLineAnswers);
+  addAnswers(layout, QStringLiteral("delivery.field.answers"), words::fieldLineAnswers,
+             {"pipes", "emptying"});
   auto* side_by_side = new QHBoxLayout;
   auto* left = new QVBoxLayout;
   auto* right = new QVBoxLayout;
@@ -212,7 +219,7 @@ void DeliveryPanel::makeFieldPage() {
 
 void DeliveryPanel::makeOverflowPage() {
   QVBoxLayout* layout = addPage(tr("Overflow"));
-  addAnswers(layout, QStringLiteral("delivery.overflow.answers"), words::overflowAnswers);
+  addAnswers(layout, QStringLiteral("delivery.overflow.answers"), words::overflowAnswers, {"overflow"});
   auto* canvas = new Canvas(this);
   canvas->setObjectName(QStringLiteral("overflow.drawing"));
   canvas->setAccessibleName(tr("Water at the rim in a storm"));
@@ -227,19 +234,20 @@ void DeliveryPanel::makeOverflowPage() {
 
 void DeliveryPanel::makeTrapPage() {
   QVBoxLayout* layout = addPage(tr("Silt trap"));
-  addAnswers(layout, QStringLiteral("delivery.silt_trap.answers"), words::siltTrapAnswers);
+  addAnswers(layout, QStringLiteral("delivery.silt_trap.answers"), words::siltTrapAnswers, {"trap"});
   layout->addStretch();
 }
 
 void DeliveryPanel::makeLeakPage() {
   QVBoxLayout* layout = addPage(tr("Leak test"));
-  addAnswers(layout, QStringLiteral("delivery.leak_test.answers"), words::leakAnswers);
+  addAnswers(layout, QStringLiteral("delivery.leak_test.answers"), words::leakAnswers, {"leak"});
   layout->addStretch();
 }
 
 void DeliveryPanel::setFormatter(const Formatter& format) {
   format_ = format;
   for (const PagedTable& paged : tables_) paged.table->setFormatter(format);
+  for (Explained* explained : explained_) explained->setFormatter(format);
   refresh();
 }
 

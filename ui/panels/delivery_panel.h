@@ -4,6 +4,8 @@
 
 #include <QWidget>
 #include <functional>
+#include <initializer_list>
+#include <string_view>
 #include <vector>
 
 class QLabel;
@@ -25,6 +27,7 @@ namespace ui {
 class Canvas;
 class ChartView;
 class Document;
+class Explained;
 class RowTable;
 
 /// How the water comes to the tank, leaves it and must not leave it: source line, field line, overflow, silt
@@ -64,9 +67,12 @@ private:
   std::vector<PagedTable> tables_;
   std::vector<ChartView*> charts_;
   std::vector<Canvas*> drawings_;
+  std::vector<Explained*> explained_;
 
   QVBoxLayout* addPage(const QString& name);
-  void addAnswers(QVBoxLayout* layout, const QString& id, Answers answers);
+  /// @param groups of reckonings that unfold below the answers
+  void addAnswers(QVBoxLayout* layout, const QString& id, Answers answers,
+                  std::initializer_list<std::string_view> groups);
   void addHeads(QVBoxLayout* layout, const QString& id,
                 std::function<const core::hydraulics::LinePlan*()> line);
   void addEmptying(QVBoxLayout* layout);

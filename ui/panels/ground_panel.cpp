@@ -5,6 +5,7 @@
 #include "ui/panels/screen_style.h"
 #include "ui/text/words.h"
 #include "ui/widgets/canvas.h"
+#include "ui/widgets/explained.h"
 #include "ui/widgets/survey_table.h"
 
 #include <QHBoxLayout>
@@ -50,7 +51,9 @@ GroundPanel::GroundPanel(Document& document, QWidget* parent)
       pages_(new QTabBar(this)),
       stack_(new QStackedWidget(this)),
       drawing_(new Canvas(this)),
-      survey_(new SurveyTable(document, this)) {
+      survey_(new SurveyTable(document, this)),
+      explained_(new Explained(document, "site", this, Explained::Room::scrolled)),
+      stability_(new Explained(document, "stability", this, Explained::Room::scrolled)) {
   setObjectName(QStringLiteral("ground_panel"));
   answers_->setObjectName(QStringLiteral("ground.answers"));
   answers_->setWordWrap(true);
@@ -73,6 +76,8 @@ GroundPanel::GroundPanel(Document& document, QWidget* parent)
   layout->setSpacing(6);
   layout->addWidget(level_bar_);  // above the words, whose lines come and go
   layout->addWidget(answers_);
+  layout->addWidget(explained_);
+  layout->addWidget(stability_);
   layout->addWidget(pages_);
   layout->addWidget(stack_, 1);
   connect(pages_, &QTabBar::currentChanged, stack_, &QStackedWidget::setCurrentIndex);
@@ -139,6 +144,8 @@ void GroundPanel::choose(PlatformLevel level_by) {
 void GroundPanel::setFormatter(const Formatter& format) {
   format_ = format;
   survey_->setFormatter(format);
+  explained_->setFormatter(format);
+  stability_->setFormatter(format);
   refresh();
 }
 

@@ -15,6 +15,7 @@ namespace ui {
 
 class Canvas;
 class Document;
+class Explained;
 class SurveyTable;
 
 /// The ground and the platform: what it takes in words, the ground from above, the level to drag, and the
@@ -44,6 +45,7 @@ private:
   QStackedWidget* stack_;
   Canvas* drawing_;
   SurveyTable* survey_;
+  Explained *explained_, *stability_;
   int drag_ = 0;
 
   QWidget* makeLevelBar();

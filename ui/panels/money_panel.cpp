@@ -66,8 +66,9 @@ const Spread& MoneyPanel::spread() const {
 
 void MoneyPanel::makeBillPage() {
   QVBoxLayout* layout = addPage(tr("Bill"));
-  addAnswers(QStringLiteral("bill"),
-             [this] { return words::billAnswers(document().project(), cost(), format()); });
+  addAnswers(
+      QStringLiteral("bill"), [this] { return words::billAnswers(document().project(), cost(), format()); },
+      "bill");
   bill_ = new BillTable(this);
   layout->addWidget(bill_);
   RowTable* prices =
@@ -103,10 +104,13 @@ void MoneyPanel::makeDaysPage() {
 
 void MoneyPanel::makeLiningsPage() {
   addPage(tr("Linings"));
-  addAnswers(QStringLiteral("linings"), [this] {
-    const QStringList all = words::liningAnswers(document().project(), cost(), format());
-    return all.mid(0, 1) + all.mid(std::max<qsizetype>(1, all.size() - 1));  // the rest is the chart
-  });
+  addAnswers(
+      QStringLiteral("linings"),
+      [this] {
+        const QStringList all = words::liningAnswers(document().project(), cost(), format());
+        return all.mid(0, 1) + all.mid(std::max<qsizetype>(1, all.size() - 1));  // the rest is the chart
+      },
+      "linings");
   Chart chart;
   chart.name = tr("Linings by what they cost a year");
   chart.draw = [this](QPainter& painter, const QRectF& box, std::optional<int> lining) {
@@ -129,11 +133,14 @@ void MoneyPanel::makeLiningsPage() {
 
 void MoneyPanel::makeRangesPage() {
   QVBoxLayout* layout = addPage(tr("How sure is it?"));
-  addAnswers(QStringLiteral("ranges"), [this] {
-    const auto& ranges = document().plan().ranges;
-    return ranges ? words::rangesAnswers(document().project(), *ranges, format())
-                  : QStringList{tr("Being reckoned…")};
-  });
+  addAnswers(
+      QStringLiteral("ranges"),
+      [this] {
+        const auto& ranges = document().plan().ranges;
+        return ranges ? words::rangesAnswers(document().project(), *ranges, format())
+                      : QStringList{tr("Being reckoned…")};
+      },
+      "ranges");
   outcome_ = new QComboBox(this);
   outcome_->setObjectName(idOf(QStringLiteral("outcome")));
   outcome_->setAccessibleName(tr("What the chart is about"));

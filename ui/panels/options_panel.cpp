@@ -81,6 +81,7 @@ void OptionsPanel::makeComparePage() {
   parts_->setChildrenCollapsible(false);
   parts_->addWidget(table_);
   layout->addWidget(parts_, 1);
+  addExplained("options");
 }
 
 void OptionsPanel::makeView() {

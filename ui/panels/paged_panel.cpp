@@ -1,6 +1,7 @@
 #include "ui/panels/paged_panel.h"
 
 #include "ui/document/document.h"
+#include "ui/widgets/explained.h"
 #include "ui/widgets/row_table.h"
 
 #include <QLabel>
@@ -81,13 +82,19 @@ QVBoxLayout* PagedPanel::addPage(const QString& name) {
   return page_;
 }
 
-QLabel* PagedPanel::addAnswers(const QString& name, Sentences sentences) {
+QLabel* PagedPanel::addAnswers(const QString& name, Sentences sentences, std::string_view group) {
   auto* label = new QLabel;
   label->setObjectName(idOf(name));
   label->setWordWrap(true);
   page_->addWidget(label);
   answered_.push_back({label, std::move(sentences)});
+  if (!group.empty()) addExplained(group);
   return label;
+}
+
+void PagedPanel::addExplained(std::string_view group) {
+  explained_.push_back(new Explained(document_, group, this));
+  page_->addWidget(explained_.back());
 }
 
 ChartView* PagedPanel::addChart(const QString& name, Chart chart, int least_height_px) {
@@ -128,6 +135,7 @@ QPushButton* PagedPanel::addButton(const QString& name, const QString& text, std
 void PagedPanel::setFormatter(const Formatter& format) {
   format_ = format;
   for (const PagedTable& paged : tables_) paged.table->setFormatter(format);
+  for (Explained* explained : explained_) explained->setFormatter(format);
   refresh();
 }
 

@@ -19,6 +19,7 @@ class QVBoxLayout;
 namespace ui {
 
 class Document;
+class Explained;
 class RowTable;
 
 /// A tab of the window that answers one question of the job: until it is asked a headline and a button; then
@@ -44,7 +45,9 @@ protected:
                    std::function<void(core::Project&)> ask);
   /// A new page; what is added next stands on it.
   QVBoxLayout* addPage(const QString& name);
-  QLabel* addAnswers(const QString& name, Sentences sentences);
+  /// @param group of reckonings that unfold below the answers; none when empty
+  QLabel* addAnswers(const QString& name, Sentences sentences, std::string_view group = {});
+  void addExplained(std::string_view group);
   ChartView* addChart(const QString& name, Chart chart, int least_height_px);
   RowTable* addTable(std::string_view list, const QString& heading, int rows_shown);
   QPushButton* addButton(const QString& name, const QString& text, std::function<void()> pressed);
@@ -89,6 +92,7 @@ private:
   std::vector<PagedTable> tables_;
   std::vector<Guarded> guarded_;
   std::vector<ChartView*> charts_;
+  std::vector<Explained*> explained_;
   bool is_stale_ = false;
 
   void refreshWhenSeen();

@@ -4,6 +4,7 @@
 #include "ui/document/document.h"
 #include "ui/panels/water_charts_view.h"
 #include "ui/text/words.h"
+#include "ui/widgets/explained.h"
 #include "ui/widgets/row_table.h"
 #include "ui/widgets/theme.h"
 
@@ -105,7 +106,8 @@ WaterPanel::WaterPanel(Document& document, QWidget* parent)
       ask_(button(QStringLiteral("water.ask"), tr("Ask whether the water lasts"))),
       pages_(new QTabBar(this)),
       stack_(new QStackedWidget(this)),
-      charts_(new WaterChartsView(document, this)) {
+      charts_(new WaterChartsView(document, this)),
+      explained_(new Explained(document, "water", this, Explained::Room::scrolled)) {
   setObjectName(QStringLiteral("water_panel"));
   pages_->setObjectName(QStringLiteral("water.pages"));
   pages_->setDrawBase(false);
@@ -113,6 +115,7 @@ WaterPanel::WaterPanel(Document& document, QWidget* parent)
   auto* layout = pageLayout(this);
   headline_ = addText(layout, QStringLiteral("water.headline"), kHeadlineSize);
   answers_ = addText(layout, QStringLiteral("water.answers"));
+  layout->addWidget(explained_);
   layout->addWidget(ask_, 0, Qt::AlignLeft);
   layout->addWidget(pages_);
   layout->addWidget(stack_, 1);
@@ -170,6 +173,8 @@ QWidget* WaterPanel::makeSourcePage() {
   readings->buttons()->insertWidget(readings->buttons()->count() - 1, use);
   connect(use, &QPushButton::clicked, this, &WaterPanel::useMedians);
   readings_ = addText(layout, QStringLiteral("water.readings.summary"));
+  source_explained_ = new Explained(document_, "source", page);
+  layout->addWidget(source_explained_);
   layout->addStretch();
   return page;
 }
@@ -217,6 +222,8 @@ QWidget* WaterPanel::makeWeatherPage() {
 void WaterPanel::setFormatter(const Formatter& format) {
   format_ = format;
   charts_->setFormatter(format);
+  explained_->setFormatter(format);
+  source_explained_->setFormatter(format);
   for (const PagedTable& paged : tables_) paged.table->setFormatter(format);
   refresh();
 }
@@ -240,6 +247,7 @@ void WaterPanel::refresh() {
   pages_->setVisible(asked);
   stack_->setVisible(asked);
   answers_->setVisible(plan.has_value());
+  explained_->setVisible(plan.has_value());
   if (plan) {
     headline_->setText(words::waterHeadline(*plan, format_));
     answers_->setText(words::waterAnswers(*plan, format_).join(QLatin1Char(' ')));

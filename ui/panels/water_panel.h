@@ -13,6 +13,7 @@ class QTabBar;
 namespace ui {
 
 class Document;
+class Explained;
 class RowTable;
 class WaterChartsView;
 
@@ -39,6 +40,7 @@ private:
   QTabBar* pages_;
   QStackedWidget* stack_;
   WaterChartsView* charts_;
+  Explained *explained_, *source_explained_ = nullptr;
   struct PagedTable {
     RowTable* table;
     int page;

@@ -75,8 +75,9 @@ Chart WorksPanel::barsChart() {
 
 void WorksPanel::makeDatesPage() {
   QVBoxLayout* layout = addPage(tr("Dates"));
-  addAnswers(QStringLiteral("dates"),
-             [this] { return words::datesAnswers(works(), format()).mid(0, kFirst); });
+  addAnswers(
+      QStringLiteral("dates"), [this] { return words::datesAnswers(works(), format()).mid(0, kFirst); },
+      "dates");
   controls_ = new TaskControls(document(), this);
   layout->addWidget(controls_);
   bars_ = addChart(QStringLiteral("bars"), barsChart(), kLeastBars_px);
@@ -129,7 +130,9 @@ bool WorksPanel::press(std::optional<int> task, int key) {
 
 void WorksPanel::makePeoplePage() {
   addPage(tr("People"));
-  addAnswers(QStringLiteral("people"), [this] { return words::datesAnswers(works(), format()).mid(kFirst); });
+  addAnswers(
+      QStringLiteral("people"), [this] { return words::datesAnswers(works(), format()).mid(kFirst); },
+      "labour");
   Chart chart;
   chart.name = tr("People on each day");
   chart.draw = [this](QPainter& painter, const QRectF& box, std::optional<int> day) {
@@ -157,17 +160,22 @@ void WorksPanel::makePeoplePage() {
 
 void WorksPanel::makeCoatsPage() {
   QVBoxLayout* layout = addPage(tr("Coats in one go"));
-  addAnswers(QStringLiteral("one_go"), [this] { return words::oneGoAnswers(works(), format()); });
+  addAnswers(
+      QStringLiteral("one_go"), [this] { return words::oneGoAnswers(works(), format()); }, "one_go");
   layout->addStretch();
 }
 
 void WorksPanel::makeFillingPage() {
   addPage(tr("First filling"));
-  addAnswers(QStringLiteral("filling"), [this] {
-    if (!works().filling) return QStringList{tr("There is no coat to fill after.")};
-    const QStringList all = words::fillingAnswers(works(), format());
-    return all.mid(0, 2) + all.mid(std::max<qsizetype>(2, all.size() - 2));  // the bands stand in the chart
-  });
+  addAnswers(
+      QStringLiteral("filling"),
+      [this] {
+        if (!works().filling) return QStringList{tr("There is no coat to fill after.")};
+        const QStringList all = words::fillingAnswers(works(), format());
+        return all.mid(0, 2) +
+               all.mid(std::max<qsizetype>(2, all.size() - 2));  // the bands stand in the chart
+      },
+      "filling");
   const auto filling = [this]() -> const Filling& {
     static const Filling none;
     return works().filling ? *works().filling : none;
@@ -187,10 +195,14 @@ void WorksPanel::makeFillingPage() {
 
 void WorksPanel::makeWeatherPage() {
   addPage(tr("Weather"));
-  addAnswers(QStringLiteral("window"), [this] {
-    return works().window ? words::windowAnswers(works(), format())
-                          : QStringList{tr("Enter the weather in the tab Water, and the weeks stand here.")};
-  });
+  addAnswers(
+      QStringLiteral("window"),
+      [this] {
+        return works().window
+                   ? words::windowAnswers(works(), format())
+                   : QStringList{tr("Enter the weather in the tab Water, and the weeks stand here.")};
+      },
+      "weather");
   const auto window = [this]() -> const core::works::WeatherWindow& {
     static const core::works::WeatherWindow none;
     return works().window ? *works().window : none;
@@ -225,7 +237,9 @@ void WorksPanel::moveToBestStart() {
 
 void WorksPanel::makeRecordsPage() {
   addPage(tr("Measured on site"));
-  addAnswers(QStringLiteral("records"), [this] { return words::recordAnswers(document().plan(), format()); });
+  addAnswers(
+      QStringLiteral("records"), [this] { return words::recordAnswers(document().plan(), format()); },
+      "records");
   addButton(QStringLiteral("use_records"), tr("Change between the records and what is entered"), [this] {
     document().change(tr("Records in force"),
                       [](core::Project& project) { project.records.in_force = !project.records.in_force; });

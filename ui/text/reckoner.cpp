@@ -18,6 +18,7 @@ using core::exchange::PlanLeaf;
 using core::exchange::PlanRow;
 
 constexpr std::size_t kMostNumbered = 16, kMostNamed = 32;  // rows that are listed
+constexpr std::size_t kMostZeros = 6;                       // of more rows those that are 0 are left out
 constexpr const char* kQuantity = "cost.lines[].quantity";
 
 QString say(const char* text) {
@@ -124,8 +125,17 @@ QString Reckoner::valueOf(const PlanLeaf& leaf, const std::vector<std::size_t>& 
     are_named = are_named && (names.empty() || !std::isdigit(static_cast<unsigned char>(names.back()[0])));
   }
   if (rows.size() > (are_named ? kMostNamed : kMostNumbered)) return ends(leaf, rows);
-  for (const std::size_t row : rows) texts.push_back(rowText(leaf, row));
-  return listed(texts);
+  const auto is_nothing = [&](std::size_t row) { return leaf.rows[row].value == core::FieldValue(0.0); };
+  const bool are_many = rows.size() > kMostZeros && !std::ranges::all_of(rows, is_nothing);
+  bool has_left_out = false;
+  for (const std::size_t row : rows) {
+    if (are_many && is_nothing(row))
+      has_left_out = true;
+    else
+      texts.push_back(rowText(leaf, row));
+  }
+  const QString text = listed(texts);
+  return has_left_out ? say(QT_TRANSLATE_NOOP("ui::words", "%1; all others 0")).arg(text) : text;
 }
 
 void Reckoner::add(std::string_view group, std::vector<Reckoning>& to) const {

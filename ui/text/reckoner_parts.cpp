@@ -142,7 +142,9 @@ QString Reckoner::fieldInput(std::string_view id) const {
   QStringList values;
   for (std::size_t row = 0; row < count; ++row) {
     const core::FieldValue value = field.get(project_, row);
-    if (isEntered(value)) values << fieldValueText(field, value, format_);
+    if (!isEntered(value)) continue;
+    values << (id == "water.beds[].crop" ? cropName(std::get<std::string>(value))
+                                         : fieldValueText(field, value, format_));
   }
   if (values.isEmpty()) return {};
   const bool are_same = values.count(values.front()) == values.size();

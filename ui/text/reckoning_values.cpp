@@ -50,6 +50,13 @@ bool isShown(double value, int decimals) {
   return std::abs(std::round(value * scale) / scale - value) <= kNear * std::abs(value);
 }
 
+/// Less than all is never told as 100 %.
+bool isHonest(double value, int decimals, Unit unit) {
+  constexpr double kAll = 100;
+  const double scale = std::pow(10.0, decimals);
+  return unit != Unit::percent || value == kAll || std::round(value * scale) / scale != kAll;
+}
+
 QString dayText(const QString& text, const Formatter& format) {
   const QDate day = QDate::fromString(text, Qt::ISODate);
   if (day.isValid()) return format.date(std::chrono::year(day.year()) / day.month() / day.day());
@@ -141,7 +148,8 @@ bool isRow(const PlanRow& row, std::string_view wanted) {
 QString enoughDecimals(double value, Unit unit, const Formatter& format) {
   if (value != 0 && std::abs(value) < kSmallest) return format.locale().toString(value, 'g', 2);
   int decimals = usualDecimals(unit);
-  while (decimals < kMostDecimals && !isShown(value, decimals)) ++decimals;
+  while (decimals < kMostDecimals && !(isShown(value, decimals) && isHonest(value, decimals, unit)))
+    ++decimals;
   return format.quantity(value, unit, decimals);
 }
 

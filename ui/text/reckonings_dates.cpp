@@ -30,15 +30,26 @@ constexpr ReckoningEntry kDates[]{
 };
 
 constexpr ReckoningEntry kRecords[]{
-    {"count", piece, QT_TRANSLATE_NOOP("ui::words", "records that count"), QT_TRANSLATE_NOOP("ui::words", "trial batches of a coat of this lining; digging in this soil; other work all"), "@records.batches[].bags @records.work[].person_days", "user"},
-    {"median", factor, QT_TRANSLATE_NOOP("ui::words", "middle of the records"), QT_TRANSLATE_NOOP("ui::words", "person-days ÷ quantity; batches: loose soil, sand and cement ÷ (area × thickness); the middle one, or mean of the two middle ones"), "@records.batches[].area_m2 @records.batches[].thickness_m @records.work[].person_days @records.work[].quantity", "user"},
-    {"least", factor, QT_TRANSLATE_NOOP("ui::words", "smallest of the records"), QT_TRANSLATE_NOOP("ui::words", "as the middle"), "@records.batches[].area_m2 @records.work[].person_days @records.work[].quantity", "user"},
-    {"most", factor, QT_TRANSLATE_NOOP("ui::words", "largest of the records"), QT_TRANSLATE_NOOP("ui::words", "as the middle"), "@records.batches[].area_m2 @records.work[].person_days @records.work[].quantity", "user"},
-    {"entered", factor, QT_TRANSLATE_NOOP("ui::words", "what stands in the project without them"), QT_TRANSLATE_NOOP("ui::words", "as entered; digging and ramming from the table of rates or the district's"), "@works.digging_person_day_per_m3", "user"},
+    {"count", piece, QT_TRANSLATE_NOOP("ui::words", "batches that count"), QT_TRANSLATE_NOOP("ui::words", "trial batches of a coat of this lining"), "@records.batches[].coat @records.batches[].bags", "user"},
+    {"median", factor, QT_TRANSLATE_NOOP("ui::words", "middle of the batches"), QT_TRANSLATE_NOOP("ui::words", "loose soil, sand and cement ÷ (area × thickness); the middle one, or mean of the two middle ones"), "@records.batches[].bags @records.batches[].area_m2 @records.batches[].thickness_m @lining.cement_bag_kg @lining.cement_loose_kg_m3", "user"},
+    {"least", factor, QT_TRANSLATE_NOOP("ui::words", "smallest of the batches"), QT_TRANSLATE_NOOP("ui::words", "as the middle"), "@records.batches[].bags @records.batches[].area_m2 @records.batches[].thickness_m", "user"},
+    {"most", factor, QT_TRANSLATE_NOOP("ui::words", "largest of the batches"), QT_TRANSLATE_NOOP("ui::words", "as the middle"), "@records.batches[].bags @records.batches[].area_m2 @records.batches[].thickness_m", "user"},
+    {"entered", factor, QT_TRANSLATE_NOOP("ui::words", "what stands in the project without them"), QT_TRANSLATE_NOOP("ui::words", "as entered"), "@records.in_force", "user"},
 };
 
 constexpr ReckoningPlace kRecordsPlaces[]{
     {"records.dry_to_wet.", QT_TRANSLATE_NOOP("ui::words", "Dry to wet, from trial batches")},
+};
+
+constexpr ReckoningEntry kRecords2[]{
+    {"count", piece, QT_TRANSLATE_NOOP("ui::words", "records that count"), QT_TRANSLATE_NOOP("ui::words", "digging in this soil; other work all"), "@records.work[].work", "user"},
+    {"median", factor, QT_TRANSLATE_NOOP("ui::words", "middle of the records"), QT_TRANSLATE_NOOP("ui::words", "person-days ÷ quantity; the middle one, or mean of the two middle ones"), "@records.work[].work @records.work[].person_days @records.work[].quantity", "user"},
+    {"least", factor, QT_TRANSLATE_NOOP("ui::words", "smallest of the records"), QT_TRANSLATE_NOOP("ui::words", "as the middle"), "@records.work[].work @records.work[].person_days @records.work[].quantity", "user"},
+    {"most", factor, QT_TRANSLATE_NOOP("ui::words", "largest of the records"), QT_TRANSLATE_NOOP("ui::words", "as the middle"), "@records.work[].work @records.work[].person_days @records.work[].quantity", "user"},
+    {"entered", factor, QT_TRANSLATE_NOOP("ui::words", "what stands in the project without them"), QT_TRANSLATE_NOOP("ui::words", "as entered, else from the table of rates or the district's own"), "@records.in_force", "user"},
+};
+
+constexpr ReckoningPlace kRecords2Places[]{
     {"records.digging.", QT_TRANSLATE_NOOP("ui::words", "Digging")},
     {"records.ramming.", QT_TRANSLATE_NOOP("ui::words", "Ramming")},
     {"records.stone_bed.", QT_TRANSLATE_NOOP("ui::words", "Stone bed")},
@@ -50,7 +61,8 @@ constexpr ReckoningPlace kRecordsPlaces[]{
 }  // namespace
 
 std::vector<ReckoningPart> datesReckonings() {
-  return {{"dates", {}, kDates}, {"records", kRecordsPlaces, kRecords}};
+  return {
+      {"dates", {}, kDates}, {"records", kRecordsPlaces, kRecords}, {"records", kRecords2Places, kRecords2}};
 }
 
 }  // namespace ui::words

@@ -59,7 +59,7 @@ constexpr ReckoningEntry kStability[]{
     {"site.stability.slips[].from_m", metre, QT_TRANSLATE_NOOP("ui::words", "Slip from, downhill from the middle of the tank"), QT_TRANSLATE_NOOP("ui::words", "where the circle meets the ground above"), "site.stability.slips[].circle.x_m site.stability.slips[].circle.radius_m", "exact"},
     {"site.stability.slips[].to_m", metre, QT_TRANSLATE_NOOP("ui::words", "Slip to, downhill from the middle of the tank"), QT_TRANSLATE_NOOP("ui::words", "where the circle meets the ground below"), "site.stability.slips[].circle.x_m site.stability.slips[].circle.radius_m", "exact"},
     {"site.stability.slips[].circles_tried", piece, QT_TRANSLATE_NOOP("ui::words", "Circles tried"), QT_TRANSLATE_NOOP("ui::words", "a coarse grid of ends and depths, then ever smaller steps from the best"), "site.fall_percent", "own"},
-    {"site.stability.slips[].crack_depth_m", metre, QT_TRANSLATE_NOOP("ui::words", "Crack behind the slip"), QT_TRANSLATE_NOOP("ui::words", "as deep as the pit; the lower of the factors with and without counts"), "site.stability.pit_depth_m", "own"},
+    {"site.stability.slips[].crack_depth_m", metre, QT_TRANSLATE_NOOP("ui::words", "Crack behind the slip"), QT_TRANSLATE_NOOP("ui::words", "as deep as the pit, no deeper than the ground falls away; the lower of the factors with and without counts"), "site.stability.pit_depth_m", "own"},
 };
 // clang-format on
 
