@@ -135,18 +135,20 @@ bool Figure::meetsText(QPointF from, QPointF to) const {
   return std::ranges::any_of(notes_, [&](const Note& note) { return segmentMeets(note.room, from, to); });
 }
 
-void Figure::paint(QPainter& painter, const QColor& ink) const {
+void Figure::paint(QPainter& painter, const QColor& ink, double widen) const {
   const QColor paper = chartColours(ink.lightness() > 127).ground;
   painter.save();
   for (const Stroke& stroke : strokes_) {
     if (stroke.later) {
       Figure part;
       stroke.later(part);
-      part.paint(painter, ink);
+      part.paint(painter, ink, widen);
       continue;
     }
     const bool is_line = stroke.kind == Ink::line;
-    painter.setPen(is_line ? pen(stroke.line, ink) : QPen(Qt::NoPen));
+    QPen line = pen(stroke.line, ink);
+    line.setWidthF(line.widthF() * widen);
+    painter.setPen(is_line ? line : QPen(Qt::NoPen));
     painter.setBrush(is_line ? QBrush(Qt::NoBrush) : QBrush(stroke.kind == Ink::solid ? ink : paper));
     painter.drawPath(stroke.path);
   }

@@ -52,7 +52,8 @@ public:
   bool meetsText(QPointF from, QPointF to) const;
 
   QRectF bounds() const { return bounds_; }
-  void paint(QPainter& painter, const QColor& ink) const;
+  /// @param widen times the width of each line, where the painter makes it narrower
+  void paint(QPainter& painter, const QColor& ink, double widen = 1) const;
 
 private:
   enum class Ink { line, solid, blank };

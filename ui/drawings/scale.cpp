@@ -81,7 +81,7 @@ int paintFitted(QPainter& painter, const QRectF& box_mm, const Style& style, con
   painter.translate(box_mm.center());
   painter.scale(reduce, reduce);
   painter.translate(-bounds.center());
-  fitted.figure.paint(painter, style.dark ? QColor(0xf0, 0xf0, 0xf0) : QColor(Qt::black));
+  fitted.figure.paint(painter, style.dark ? QColor(0xf0, 0xf0, 0xf0) : QColor(Qt::black), 1 / reduce);
   painter.restore();
   return static_cast<int>(std::lround(fitted.n / reduce));
 }

@@ -20,6 +20,7 @@ using core::lining::Batch;
 using core::lining::CoatQuantities;
 using Rows = std::vector<std::vector<Cell>>;
 
+constexpr double kPipes_mm = 190, kHeading_mm = 14;
 constexpr double kLeastPicture_mm = 26, kMostPicture_mm = 50;
 
 /// Whether a coat lies against the earth, or is the one that the water touches.
@@ -85,7 +86,7 @@ void addPictures(Sheet& sheet, const Content& content, int coat, double high_mm)
     const std::string id = QString::fromLatin1(stage).arg(coat).toStdString();
     pictures.push_back({builtAt(content, id), {words::stageName(id)}});
   }
-  addStagePictures(sheet, content.plan, pictures, 2, high_mm);
+  addStagePictures(sheet, content, pictures, 2, high_mm);
 }
 
 Step groundStep(const Place& place) {
@@ -199,6 +200,12 @@ void addPipes(Sheet& sheet, const Content& content) {
 void buildCoats(Sheet& sheet, const Content& content) {
   addStep(sheet, neverAloneStep());
   addPipes(sheet, content);
+  sheet.breakPage();
+  sheet.heading(Text::tr("Pipes through the wall and over the rim"));
+  sheet.drawing(std::min(kPipes_mm, sheet.height() - kHeading_mm),
+                [&content](QPainter& painter, const QRectF& box) {
+                  drawings::drawPipeDetails(painter, box, content.project, content.plan, content.format, {});
+                });
   for (const CoatQuantities& coat : content.plan.quantities.coats) {
     sheet.breakPage();
     addCoat(sheet, content, coat);

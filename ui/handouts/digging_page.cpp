@@ -20,6 +20,7 @@ using core::works::Earthwork;
 using Rows = std::vector<std::vector<Cell>>;
 
 constexpr double kPicture_mm = 62;
+constexpr double kBoard_mm = 150, kHeading_mm = 14;
 
 QString metres(double value, const Formatter& format, int decimals = 2) {
   return format.quantity(value, Unit::metre, decimals);
@@ -128,9 +129,14 @@ void buildDigging(Sheet& sheet, const Content& content) {
   sheet.drawing(kPicture_mm, [&content, dug](QPainter& painter, const QRectF& box) {
     drawings::drawSectionPicture(painter, box, content.plan, {}, drawings::SectionCut::across, dug);
   });
-  // drawing: batter board
   sheet.space(3);
   addPitSizes(sheet, content);
+  sheet.breakPage();
+  sheet.heading(Text::tr("The board for the lean of the dug wall"));
+  sheet.drawing(std::min(kBoard_mm, sheet.height() - kHeading_mm),
+                [&content](QPainter& painter, const QRectF& box) {
+                  drawings::drawBatterBoard(painter, box, content.plan, content.format, {});
+                });
 }
 
 }  // namespace ui::handouts

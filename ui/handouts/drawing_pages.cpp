@@ -13,6 +13,8 @@ struct Text {
   Q_DECLARE_TR_FUNCTIONS(Handouts)
 };
 
+constexpr double kHeading_mm = 14;  // room of a heading
+
 using core::Unit;
 using Rows = std::vector<std::vector<Cell>>;
 
@@ -127,6 +129,11 @@ void buildWallFoot(Sheet& sheet, const Content& content) {
     drawings::drawCornerDetail(painter, box, content.plan, content.format, {});
   });
   addRod(sheet, content);
+  sheet.breakPage();
+  sheet.heading(Text::tr("The rod, standing in the pit"));
+  sheet.drawing(sheet.height() - kHeading_mm, [&content](QPainter& painter, const QRectF& box) {
+    drawings::drawDepthRod(painter, box, content.plan, content.format, {});
+  });
 }
 
 void buildSettingOut(Sheet& sheet, const Content& content) {

@@ -23,20 +23,19 @@ QStringList caption(const core::works::BuildDay& stage, int number, const Format
 }  // namespace
 
 void buildStages(Sheet& sheet, const Content& content) {
-  sheet.paragraph(
-      content.plan.works
-          ? Text::tr("How the tank grows, cut upright at A-A, with the first day on which it stands so.")
-          : Text::tr("How the tank grows, cut upright at A-A."));
+  sheet.paragraph(content.plan.works
+                      ? Text::tr("How the tank grows, with the first day on which it stands so.")
+                      : Text::tr("How the tank grows, cut upright at A-A."));
   const double high = (sheet.height() - sheet.used()) / kRowsOnAPage;
   std::vector<StagePicture> row;
   int number = 0;
   for (const core::works::BuildDay& stage : datedStages(content)) {
     row.push_back({stage.built, caption(stage, ++number, content.format)});
     if (row.size() < kInARow) continue;
-    addStagePictures(sheet, content.plan, row, kInARow, high);
+    addStagePictures(sheet, content, row, kInARow, high);
     row.clear();
   }
-  if (!row.empty()) addStagePictures(sheet, content.plan, row, kInARow, high);
+  if (!row.empty()) addStagePictures(sheet, content, row, kInARow, high);
 }
 
 }  // namespace ui::handouts

@@ -52,21 +52,23 @@ core::geometry::Built builtAt(const Content& content, std::string_view stage) {
   return found == stages.end() ? core::geometry::Built{} : found->built;
 }
 
-void drawStage(QPainter& painter, const QRectF& box_mm, const core::Plan& plan,
+void drawStage(QPainter& painter, const QRectF& box_mm, const Content& content,
                const core::geometry::Built& built) {
-  drawings::drawSectionPicture(painter, box_mm, plan, {}, drawings::SectionCut::across, built);
+  drawings::Style fit;
+  fit.fixed_scale = false;
+  drawings::drawIsometric(painter, box_mm, content.plan, content.format, fit, built);
 }
 
-void addStagePictures(Sheet& sheet, const core::Plan& plan, const std::vector<StagePicture>& pictures,
+void addStagePictures(Sheet& sheet, const Content& content, const std::vector<StagePicture>& pictures,
                       int columns, double high_mm) {
   const double wide = (sheet.width() - (columns - 1) * kGap) / columns;
   const double captions = captionHeight(pictures), picture_mm = high_mm - captions - kPeg - kBelow;
-  sheet.add({high_mm, [=, &plan](QPainter& painter, QPointF at) {
+  sheet.add({high_mm, [=, &content](QPainter& painter, QPointF at) {
                for (const StagePicture& picture : pictures) {
                  drawCaption(painter, at, picture.caption, wide);
                  drawUnmirrored(painter, {at + QPointF(0, captions + kPeg), QSizeF(wide, picture_mm)},
                                 [&](QPainter& upright, const QRectF& box) {
-                                  drawStage(upright, box, plan, picture.built);
+                                  drawStage(upright, box, content, picture.built);
                                 });
                  at.rx() += wide + kGap;
                }

@@ -20,7 +20,7 @@ std::vector<core::works::BuildDay> datedStages(const Content& content);
 core::geometry::Built builtAt(const Content& content, std::string_view stage);
 
 /// Draws the tank as far as it is built.
-void drawStage(QPainter& painter, const QRectF& box_mm, const core::Plan& plan,
+void drawStage(QPainter& painter, const QRectF& box_mm, const Content& content,
                const core::geometry::Built& built);
 
 struct StagePicture {
@@ -30,7 +30,7 @@ struct StagePicture {
 
 /// Adds pictures of stages side by side under their captions, a row `high_mm` high with room for `columns` of
 /// them. @pre the plan outlives the sheet
-void addStagePictures(Sheet& sheet, const core::Plan& plan, const std::vector<StagePicture>& pictures,
+void addStagePictures(Sheet& sheet, const Content& content, const std::vector<StagePicture>& pictures,
                       int columns, double high_mm);
 
 }  // namespace ui::handouts

@@ -79,7 +79,7 @@ void buildStoneBed(Sheet& sheet, const Content& content) {
   addNumbers(below, content);
   addWork(below, content);
   const double high = std::clamp(sheet.height() - below.used(), kLeastPicture_mm, kMostPicture_mm);
-  addStagePictures(sheet, content.plan, {{builtAt(content, "stone_bed"), {words::stageName("stone_bed")}}}, 1,
+  addStagePictures(sheet, content, {{builtAt(content, "stone_bed"), {words::stageName("stone_bed")}}}, 1,
                    high);
   append(sheet, below);
 }
