@@ -15,6 +15,7 @@ namespace {
 namespace fs = std::filesystem;
 
 constexpr std::string_view kFeet = "feet";
+constexpr std::string_view kLetter = "letter";
 const auto kProjectEnding = QStringLiteral(".tankwright");
 
 /// What is wrong with the ending of a file to export to; empty when nothing is.
@@ -26,6 +27,10 @@ std::string faultOfTarget(const std::string& file) {
 
 std::string faultOfUnits(const std::string& name) {
   return name == kFeet || name == "metric" ? std::string() : "either metric or feet";
+}
+
+std::string faultOfPaper(const std::string& name) {
+  return name == kLetter || name == "a4" ? std::string() : "either a4 or letter";
 }
 
 std::string faultOfLanguage(const std::string& name) {
@@ -65,6 +70,7 @@ public:
     }
     if (!units_.empty())
       request_.units = units_ == kFeet ? ui::UnitSystem::feet_inches : ui::UnitSystem::metric;
+    request_.on_letter = paper_ == kLetter;
     if (request_.command == Command::window) request_.project = window_project_;
     return request_;
   }
@@ -75,6 +81,15 @@ private:
     command.add_option("--language", request_.language, "Language and digits, such as en, es or ne_NP")
         ->type_name("NAME")
         ->check(faultOfLanguage);
+  }
+
+  void addSheets(CLI::App& command) {
+    command
+        .add_option("--pages", request_.pages,
+                    "Codes of the sheets wanted in the PDF, such as F1,M1,M5; all unless said")
+        ->type_name("CODES")
+        ->delimiter(',');
+    command.add_option("--paper", paper_, "a4 or letter")->type_name("PAPER")->check(faultOfPaper);
   }
 
   CLI::App* add(Command command, const char* name, const char* meaning) {
@@ -93,6 +108,7 @@ private:
     sub->add_option("--out", request_.folder,
                     "Also write plan.json, plan.csv and sheets.pdf into this folder")
         ->type_name("DIR");
+    addSheets(*sub);
   }
 
   void addExport() {
@@ -103,6 +119,7 @@ private:
         ->type_name("FILE")
         ->required()
         ->check(faultOfTarget);
+    addSheets(*sub);
   }
 
   void addBatch() {
@@ -138,6 +155,7 @@ private:
   Request request_;
   std::string window_project_;
   std::string units_;
+  std::string paper_;
 };
 
 }  // namespace

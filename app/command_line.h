@@ -4,6 +4,7 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 #include <tl/expected.hpp>
 
@@ -24,6 +25,8 @@ struct Request {
   unsigned jobs = 0;    ///< sites planned side by side; 0: as many as the machine has cores
   bool json = false;
   std::optional<ui::UnitSystem> units;  ///< absent: as last set, or metric
+  std::vector<std::string> pages;       ///< codes of the sheets wanted; empty: all
+  bool on_letter = false;               ///< Letter paper in place of A4
   std::string language;                 ///< as "es" or "de_DE"; empty: as last set, or the system's
 };
 

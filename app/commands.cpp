@@ -89,6 +89,24 @@ ui::Formatter makeFormatter(const Request& request) {
   return ui::Formatter(locale, request.units.value_or(ui::UnitSystem::metric));
 }
 
+ui::handouts::Options sheetsOf(const Request& request) {
+  ui::handouts::Options sheets;
+  sheets.page = request.on_letter ? QPageSize::Letter : QPageSize::A4;
+  for (const std::string& code : request.pages) sheets.codes << QString::fromStdString(code).toUpper();
+  return sheets;
+}
+
+/// A code that no sheet of this project has: there would be nothing to print.
+QString faultOfPages(const Request& request, const core::Project& project, const core::Plan& plan,
+                     const ui::Formatter& format) {
+  const auto kinds = ui::handouts::sheetKinds({project, plan, format}, ui::language());
+  for (const QString& code : sheetsOf(request).codes) {
+    if (std::ranges::find(kinds, code, &ui::handouts::SheetKind::code) == kinds.end())
+      return QCoreApplication::translate("app", "This project has no sheet %1.").arg(code);
+  }
+  return {};
+}
+
 /// Plan of a project that was read; a project that cannot be planned has been told.
 std::optional<core::Plan> planOf(const core::Project& project, const ui::Formatter& format) {
   auto plan = core::plan(project);
@@ -117,15 +135,17 @@ bool makeFolder(const fs::path& folder, const ui::Formatter& format) {
   return false;
 }
 
-bool writeFolder(const fs::path& folder, const core::Project& project, const core::Plan& plan,
+bool writeFolder(const Request& request, const core::Project& project, const core::Plan& plan,
                  const ui::Formatter& format) {
+  const fs::path folder = request.folder;
   if (!makeFolder(folder, format)) return false;
   const core::Problems problems =
       core::exchange::writeWhole(folder / "plan.json", core::exchange::planText(plan));
   printProblems(problems, format);
   if (!problems.empty()) return false;
   for (const char* name : {"plan.csv", "sheets.pdf"}) {
-    if (!written(ui::exportTo(project, plan, QFile::decodeName((folder / name).c_str()), format)))
+    if (!written(ui::exportTo(project, plan, QFile::decodeName((folder / name).c_str()), format,
+                              sheetsOf(request))))
       return false;
   }
   return true;
@@ -140,8 +160,8 @@ int check(const Request& request, const ui::Formatter&) {
 int plan(const Request& request, const core::Project& project, const ui::Formatter& format) {
   const auto plan = planOf(project, format);
   if (!plan) return kInputHasProblems;
-  if (!request.folder.empty() && !writeFolder(request.folder, project, *plan, format))
-    return kInputHasProblems;
+  if (!written(faultOfPages(request, project, *plan, format))) return kInputHasProblems;
+  if (!request.folder.empty() && !writeFolder(request, project, *plan, format)) return kInputHasProblems;
   const std::string text =
       request.json ? core::exchange::planText(*plan) : planSummary(project, *plan, format).toStdString();
   return printOut(text) ? kDone : kInputHasProblems;
@@ -150,7 +170,9 @@ int plan(const Request& request, const core::Project& project, const ui::Formatt
 int write(const Request& request, const core::Project& project, const ui::Formatter& format) {
   const auto plan = planOf(project, format);
   if (!plan) return kInputHasProblems;
-  const QString reason = ui::exportTo(project, *plan, QFile::decodeName(request.target.c_str()), format);
+  if (!written(faultOfPages(request, project, *plan, format))) return kInputHasProblems;
+  const QString reason =
+      ui::exportTo(project, *plan, QFile::decodeName(request.target.c_str()), format, sheetsOf(request));
   return written(reason) ? kDone : kInputHasProblems;
 }
 

@@ -49,6 +49,9 @@ private:
 /// What there is to know of the ground, the water in it, the cut, the edge and the people nearby.
 void siteFindings(const Project& project, const Plan& plan, FindingList& out);
 
+/// Where the test pits of the field notes show a worse site than the one entered.
+void notesFindings(const Project& project, const Plan& plan, FindingList& out);
+
 /// What there is to know of source, need, weather and whether the water lasts.
 void waterFindings(const Project& project, const Plan& plan, FindingList& out);
 

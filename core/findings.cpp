@@ -13,7 +13,7 @@
 namespace core {
 namespace {
 
-constexpr std::array<std::string_view, 109> kCodes{
+constexpr std::array<std::string_view, 111> kCodes{
     "part_absent",
     "unknown_key",
     "soil_unknown",
@@ -62,6 +62,8 @@ constexpr std::array<std::string_view, 109> kCodes{
     "site_toddlers_unknown",
     "site_runoff_straight_in",
     "site_frost",
+    "site_soil_weaker_in_pit",
+    "site_water_higher_in_pit",
     "water_latitude_unknown",
     "water_climate_unknown",
     "water_elevation_unknown",
@@ -253,6 +255,7 @@ std::vector<Finding> findings(const Project& project, const Plan& plan) {
   FindingList out;
   pitDepth(plan, out);
   siteFindings(project, plan, out);
+  notesFindings(project, plan, out);
   clay(project, plan, out);
   customaryBill(plan, out);
   curing(project, out);

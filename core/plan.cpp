@@ -124,6 +124,7 @@ enum class Survey { to_check, known };
 Problems checkAll(const Project& project, Survey survey) {
   Problems problems = checkFields(project);
   if (problems.empty()) problems = geometry::check(project.tank, project.lining);
+  if (problems.empty()) problems = site::check(project.notes);
   if (problems.empty() && project.water) problems = water::check(*project.water);
   if (problems.empty() && project.delivery) problems = hydraulics::check(*project.delivery);
   if (problems.empty() && project.works) problems = works::check(*project.works);
@@ -195,6 +196,7 @@ tl::expected<Plan, Problems> plan(const Project& project, const Plan* before,
             .dip_stick = dipStick(g),
             .setting_out = geometry::settingOut(g),
             .site = std::move(site),
+            .field_tests = site::fieldTests(in_force.notes, earthwork.pit_depth_m),
             .calibration = calibration,
             .works = {},
             .water = {},

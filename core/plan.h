@@ -10,6 +10,7 @@
 #include "core/lining/quantities.h"
 #include "core/option_result.h"
 #include "core/project/project.h"
+#include "core/site/field_tests.h"
 #include "core/site/site_plan.h"
 #include "core/water/water_plan.h"
 #include "core/works/earthwork.h"
@@ -50,6 +51,7 @@ struct Plan {
   std::vector<DipMark> dip_stick;  ///< every 5 cm from the finished floor, and the overflow level and the rim
   geometry::SettingOut setting_out;
   site::SitePlan site;
+  site::FieldTests field_tests;    ///< what the field notes say; nothing here was reckoned with it
   works::Calibration calibration;  ///< when in force, everything here was reckoned with its medians
   std::optional<works::Works> works;
   std::optional<water::WaterPlan> water;  ///< absent: not asked, or the climate or latitude is not known

@@ -39,6 +39,7 @@ struct FindingValue {
 ///   site_cut_too_steep{batter,wanted,pit_depth_m}  site_cut_too_high{pit_depth_m,most_m,factor}
 ///   site_slope_steep, site_slope_too_steep{slope_deg,from_deg}
 ///   site_edge_unknown{}  site_edge_near, site_edge_too_near{distance_m,own_m,code_m}
+///   site_soil_weaker_in_pit{soil,entered}: tokens of site.soil  site_water_higher_in_pit{depth_m,entered_m}
 ///   site_water_table_unknown{}  site_uplift, site_uplift_near{factor,wanted,head_m[,keep_water_m]}
 ///   site_house_unknown{}  site_house_in_flow_path{house_m,within_m}
 ///   site_survey_unusable{fault}: too_few, collinear, failed  site_survey_doubtful{count,first_row}: rows

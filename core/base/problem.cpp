@@ -5,7 +5,7 @@
 namespace core {
 namespace {
 
-constexpr std::array<std::string_view, 61> kCodes{
+constexpr std::array<std::string_view, 65> kCodes{
     "cannot_read",
     "cannot_write",
     "too_large",
@@ -47,6 +47,7 @@ constexpr std::array<std::string_view, 61> kCodes{
     "date_not_later",
     "route_not_onward",
     "unknown_pipe",
+    "layer_not_below_its_top",
     "no_working_day",
     "range_crossed",
     "unknown_field",
@@ -59,6 +60,9 @@ constexpr std::array<std::string_view, 61> kCodes{
     "survey_collinear",
     "survey_conflict",
     "given_up",
+    "short_form_version",
+    "short_form_check",
+    "short_form_token",
     "csv_date_repeated",
     "csv_date_backwards",
     "csv_max_below_min",

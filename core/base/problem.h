@@ -23,6 +23,7 @@ namespace core {
 /// - water: unknown_crop, bad_day_of_month, name_repeated, season_too_long, rain_without_wet_days,
 ///   more_wet_days_than_days, less_rain_than_wet_days, max_below_min, date_not_later
 /// - delivery: route_not_onward, unknown_pipe
+/// - field notes: layer_not_below_its_top
 /// - works, money, options: no_working_day (rest and closed days leave none), range_crossed (a range or rate
 /// whose low, typical and high do not rise), unknown_field
 ///   (an option changes what is no field), unknown_work (a rate of one's own for work that the table does not
@@ -31,6 +32,9 @@ namespace core {
 ///   csv_row_cells, csv_date_repeated, csv_date_backwards, csv_max_below_min
 /// - survey: survey_too_few, survey_collinear, survey_conflict, given_up (someone did not wait for the
 ///   triangles)
+/// - short form: short_form_version (does not begin with a version that is known), short_form_check (the
+/// check
+///   group does not fit; value: the group), short_form_token (value: a part that is none)
 /// - notes (do not stop anything): unknown_key, part_absent (the rates of a district file need works),
 /// csv_days_missing (value: first and last day), survey_duplicate,
 ///   survey_spike, survey_far

@@ -199,6 +199,15 @@ constexpr std::array kSources{
     Source{"whitman_bailey_1967", Tag::mem,
            "Whitman, Bailey: Use of computers for slope stability analysis, Journal of the Soil Mechanics "
            "and Foundations Division, ASCE, 1967 (from memory)"},
+    Source{"thien_1979", Tag::pub,
+           "Thien: A flow diagram for teaching texture-by-feel analysis, Journal of Agronomic Education 8, "
+           "1979, 54-55; USDA NRCS, Guide to texture by feel (second-hand)"},
+    Source{"usda_texture", Tag::pub,
+           "USDA, Soil Survey Manual, Agriculture Handbook 18: texture classes and their borders "
+           "(second-hand)"},
+    Source{"texture_soil", Tag::own,
+           "Tankwright's proposal: the soil that a texture stands for, and which soil is the weaker one; no "
+           "substitute for a test pit"},
     Source{"soil_strength", Tag::own,
            "Tankwright's proposal from textbook ranges of cohesion, friction and unit weight; no substitute "
            "for tests"},
@@ -212,6 +221,9 @@ constexpr std::array kSources{
     Source{"qhull_1996", Tag::pub,
            "Barber, Dobkin, Huhdanpaa: The Quickhull algorithm for convex hulls, ACM Transactions on "
            "Mathematical Software 22(4), 1996"},
+    Source{"thien_1979", Tag::pub,
+           "S.J. Thien: A flow diagram for teaching texture by feel analysis, Journal of Agronomic Education "
+           "8, 1979, p. 54-55"},
     Source{"iec_61966_2_1", Tag::pub, "IEC 61966-2-1:1999, sRGB"},
 };
 

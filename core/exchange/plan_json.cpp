@@ -4,6 +4,7 @@
 #include "core/exchange/delivery_json.h"
 #include "core/exchange/json_leaves.h"
 #include "core/exchange/json_values.h"
+#include "core/exchange/notes_json.h"
 #include "core/exchange/plan_leaves.h"
 #include "core/exchange/site_json.h"
 #include "core/exchange/water_json.h"
@@ -219,6 +220,7 @@ Json planJson(const Plan& plan) {
   if (plan.ranges) root["ranges"] = rangesJson(*plan.ranges);
   if (!plan.options.empty()) root["options"] = listOf(plan.options, optionJson);
   root["site"] = siteJson(plan.site);
+  if (Json tests = fieldTestsJson(plan.field_tests); !tests.is_null()) root["field_tests"] = std::move(tests);
   if (plan.delivery) root["delivery"] = deliveryJson(*plan.delivery);
   if (plan.water) root["water"] = waterJson(*plan.water);
   root["part_bag_batches"] = batches(quantities.batches, Batches::part_bag);

@@ -17,8 +17,9 @@ struct ReadProject {
   Problems notes;
 };
 
-/// Project from the text of a project file, or everything wrong with it (all problems, not only the first).
-/// Fields, outline, list lengths, cross-field rules are all checked. Never throws.
+/// Project from the text of a project file, or of a design in short form (core/exchange/short_form.h), or
+/// everything wrong with it (all problems, not only the first). Fields, outline, list lengths, cross-field
+/// rules are all checked. Never throws.
 tl::expected<ReadProject, Problems> parseProject(std::string_view json);
 
 /// Text of a project file: UTF-8, two-space indent, keys in the order of the field table, unknown keys

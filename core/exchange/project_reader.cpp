@@ -3,6 +3,7 @@
 #include "core/exchange/point_list.h"
 #include "core/exchange/project_json.h"
 #include "core/exchange/project_keys.h"
+#include "core/exchange/short_form.h"
 #include "core/exchange/unknown_keys.h"
 #include "core/exchange/weather_days.h"
 #include "core/geometry/outline.h"
@@ -246,6 +247,11 @@ tl::expected<ReadProject, Problems> projectFrom(const Json& root) {
 }
 
 tl::expected<ReadProject, Problems> parseProject(string_view json) {
+  if (beginsAsShortForm(json)) {
+    auto project = fromShortForm(json, Project{});
+    if (!project) return tl::unexpected(std::move(project.error()));
+    return ReadProject{std::move(*project), {}};
+  }
   const auto root = parseJson(json);
   if (!root) return tl::unexpected(root.error());
   return projectFrom(*root);

@@ -6,7 +6,9 @@
 #include "core/exchange/weather_days.h"
 #include "core/project/fields.h"
 
+#include <algorithm>
 #include <optional>
+#include <string>
 
 namespace core::exchange {
 namespace {
@@ -36,10 +38,31 @@ void put(Json& root, const Field& field, const Project& project) {
   }
 }
 
+std::optional<Json::json_pointer> pointerFrom(const std::string& text) {
+  try {
+    return Json::json_pointer(text);
+  } catch (const nlohmann::json::exception&) {
+    return std::nullopt;
+  }
+}
+
+/// Whether a key that this version does not know stands beside a list.
+bool hasKeptBeside(const List& list, const Project& project) {
+  const Json::json_pointer holder = Json::json_pointer(pointerText(list.id, 0)).parent_pointer();
+  return std::ranges::any_of(project.kept, [&](const KeptKey& kept) {
+    const auto pointer = pointerFrom(kept.pointer);
+    return pointer && !pointer->empty() && pointer->parent_pointer() == holder;
+  });
+}
+
+bool isLeftOut(const List& list, const Project& project) {
+  return list.is_left_out_empty && list.size(project) == 0 && !hasKeptBeside(list, project);
+}
+
 /// Puts the rows of a list, still empty, in place before the first field that they hold.
 void putRows(Json& root, const Field& field, const Project& project) {
   const List* list = listOf(field);
-  if (!list || !list->applies(project)) return;
+  if (!list || !list->applies(project) || isLeftOut(*list, project)) return;
   Json& rows = root[Json::json_pointer(pointerText(list->id, 0))];
   if (rows.is_null()) rows = Json(list->size(project), Json::object());
 }
@@ -58,14 +81,6 @@ void putListBefore(Json& root, const Field& field, const Project& project) {
     root["water"]["climate"]["daily"] = jsonFromDays(project.water->climate.daily.days());
   }
   putRows(root, field, project);
-}
-
-std::optional<Json::json_pointer> pointerFrom(const std::string& text) {
-  try {
-    return Json::json_pointer(text);
-  } catch (const nlohmann::json::exception&) {
-    return std::nullopt;
-  }
 }
 
 /// Writes an unknown key back where what held it is still there and has no such key of its own.

@@ -1,3 +1,5 @@
+#include "core/geometry/pegs.h"
+
 #include "core/geometry/scene.h"
 
 #include <cmath>
@@ -11,7 +13,7 @@ using Eigen::Vector2d;
 using Eigen::Vector3d;
 
 constexpr double kPegHigh_m = 0.4, kPegHalf_m = 0.025;
-constexpr double kStringUp_m = 0.15, kStringHalf_m = 0.008;
+constexpr double kStringHalf_m = 0.008;
 constexpr double kClear_m = 1;       // offset pegs, beyond the corner
 constexpr int kAboutRound_pegs = 8;  // about the edge of a round pit
 
@@ -37,7 +39,7 @@ void addBox(Mesh& mesh, const std::array<Vector3d, 8>& corner) {
 }
 
 void addPeg(Mesh& mesh, const Vector2d& at, const Heights& ground) {
-  const double low = ground(at) - kPegHigh_m / 4, high = low + kPegHigh_m;
+  const double high = ground(at) + kPegUp_m, low = high - kPegHigh_m;
   std::array<Vector3d, 8> corner;
   for (std::size_t k = 0; k < 4; ++k) {
     const double x = at.x() + (k == 1 || k == 2 ? kPegHalf_m : -kPegHalf_m);
@@ -60,42 +62,48 @@ void addString(Mesh& mesh, const Vector2d& from, const Vector2d& to, const Heigh
                 at(to, -1, kStringHalf_m), at(to, 1, kStringHalf_m)});
 }
 
-void addRound(Mesh& mesh, const TankGeometry& tank, double edge_m, const Heights& ground) {
+void addRound(PegPlaces& places, const TankGeometry& tank, double edge_m) {
   const Vector2d centre = tank.outline().centre();
   const double radius = tank.outline().radius() + edge_m;
   const auto on = [&](int k) -> Vector2d {
     const double turn = 2 * std::numbers::pi * k / kAboutRound_pegs;
     return centre + radius * Vector2d(std::cos(turn), std::sin(turn));
   };
-  addPeg(mesh, centre, ground);
+  places.pegs.push_back(centre);
   for (int k = 0; k < kAboutRound_pegs; ++k) {
-    addPeg(mesh, on(k), ground);
-    addString(mesh, on(k), on(k + 1), ground);
+    places.pegs.push_back(on(k));
+    places.strings.emplace_back(on(k), on(k + 1));
   }
 }
 
-void addSides(Mesh& mesh, const std::vector<Vector2d>& corners, const Heights& ground) {
+void addSides(PegPlaces& places, const std::vector<Vector2d>& corners) {
   for (std::size_t k = 0; k < corners.size(); ++k) {
     const Vector2d &from = corners[k], &to = corners[(k + 1) % corners.size()];
     const Vector2d along = (to - from).normalized();
     const Vector2d before = from - kClear_m * along, after = to + kClear_m * along;
-    addPeg(mesh, from, ground);
-    addPeg(mesh, before, ground);
-    addPeg(mesh, after, ground);
-    addString(mesh, before, after, ground);
+    places.pegs.insert(places.pegs.end(), {from, before, after});
+    places.strings.emplace_back(before, after);
   }
 }
 
 }  // namespace
 
-Mesh pegsAndStrings(const TankGeometry& tank, const Heights& ground_m) {
-  Mesh mesh;
+PegPlaces pegPlaces(const TankGeometry& tank) {
+  PegPlaces places;
   const double edge = tank.pitProfile().points.back().offset_m;
   if (tank.outline().isCircle()) {
-    addRound(mesh, tank, edge, ground_m);
+    addRound(places, tank, edge);
   } else {
-    addSides(mesh, tank.outline().corners(edge), ground_m);
+    addSides(places, tank.outline().corners(edge));
   }
+  return places;
+}
+
+Mesh pegsAndStrings(const TankGeometry& tank, const Heights& ground_m) {
+  Mesh mesh;
+  const PegPlaces places = pegPlaces(tank);
+  for (const Vector2d& peg : places.pegs) addPeg(mesh, peg, ground_m);
+  for (const auto& [from, to] : places.strings) addString(mesh, from, to, ground_m);
   return mesh;
 }
 

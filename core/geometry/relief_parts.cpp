@@ -92,9 +92,7 @@ std::vector<Part> zoneParts(ZonedBlock block, const std::optional<CutPlane>& pla
   for (Part& part : parts) part.first_section_triangle = part.mesh.triangles.size();
   for (std::size_t k = c.first_section_triangle; k < c.mesh.triangles.size(); ++k)
     parts[0].mesh.triangles.push_back(c.mesh.triangles[k]);
-  std::erase_if(parts, [](const Part& part) {
-    return part.mesh.empty() && (part.role == Role::cut || part.role == Role::fill);
-  });
+  std::erase_if(parts, [](const Part& part) { return part.mesh.empty() && part.role != Role::ground; });
   return parts;
 }
 

@@ -54,6 +54,14 @@ struct Tokens<RecordedWork> {
   static constexpr std::array<string_view, 5> all{"digging", "ramming", "stone_bed", "spreading", "mixing"};
 };
 template <>
+struct Tokens<BallTest> {
+  static constexpr std::array<string_view, 2> all{"falls_apart", "holds"};
+};
+template <>
+struct Tokens<Grit> {
+  static constexpr std::array<string_view, 3> all{"gritty", "even", "smooth"};
+};
+template <>
 struct Tokens<Carrier> {
   static constexpr std::array<string_view, 4> all{"none", "porter", "mule", "trolley"};
 };

@@ -138,6 +138,10 @@ using Wishes = InWorks<&W::wishes>;
 using OwnRates = InWorks<&W::rates>;
 using Batches = At<&P::records, &Records::batches>;
 using WorkDone = At<&P::records, &Records::work>;
+using Jars = At<&P::notes, &FieldNotes::jars>;
+using Feel = At<&P::notes, &FieldNotes::feel>;
+using PitLayers = At<&P::notes, &FieldNotes::pit_layers>;
+using SlopeRows = At<&P::notes, &FieldNotes::slope>;
 using Items = InPrices<&Pr::items>;
 using Linings = InPrices<&Pr::linings>;
 using Spreads = At<&P::ranges, &Ranges::inputs>;
@@ -280,6 +284,22 @@ constexpr std::array kFields{
   row<InRow<WorkDone, &WorkRecord::quantity>>("records.work[].quantity", U::none, {0.01, 10000, 1, 2}, "user", kMay),
   row<InRow<WorkDone, &WorkRecord::person_days>>("records.work[].person_days", U::person_day, {0.05, 10000, 0.5, 2}, "user", kMay),
   row<InRow<WorkDone, &WorkRecord::soil>>("records.work[].soil", U::none, kNoRange, "user", kMay),
+
+  row<InRow<Jars, &JarTest::place>>("notes.jars[].place", U::none, kTextLength, "user", kMay),
+  row<InRow<Jars, &JarTest::sand_mm>>("notes.jars[].sand_mm", U::millimetre, {0, 300, 1, 0}, "user", kMay),
+  row<InRow<Jars, &JarTest::silt_mm>>("notes.jars[].silt_mm", U::millimetre, {0, 300, 1, 0}, "user", kMay),
+  row<InRow<Jars, &JarTest::clay_mm>>("notes.jars[].clay_mm", U::millimetre, {0, 300, 1, 0}, "user", kMay),
+  row<InRow<Feel, &FeelTest::place>>("notes.feel[].place", U::none, kTextLength, "user", kMay),
+  row<InRow<Feel, &FeelTest::ball>>("notes.feel[].ball", U::none, kNoRange, "user", kMay),
+  row<InRow<Feel, &FeelTest::ribbon_mm>>("notes.feel[].ribbon_mm", U::millimetre, {0, 150, 5, 0}, "user", kMay),
+  row<InRow<Feel, &FeelTest::grit>>("notes.feel[].grit", U::none, kNoRange, "user", kMay),
+  row<InRow<PitLayers, &PitLayer::pit>>("notes.pit_layers[].pit", U::none, kTextLength, "user", kMay),
+  row<InRow<PitLayers, &PitLayer::from_m>>("notes.pit_layers[].from_m", U::metre, {0, 10, 0.1, 2}, "user", kMay),
+  row<InRow<PitLayers, &PitLayer::to_m>>("notes.pit_layers[].to_m", U::metre, {0, 10, 0.1, 2}, "user", kMay),
+  row<InRow<PitLayers, &PitLayer::soil>>("notes.pit_layers[].soil", U::none, kNoRange, "user", kMay),
+  row<InRow<PitLayers, &PitLayer::has_water>>("notes.pit_layers[].has_water", U::none, kNoRange, "user", kMay),
+  row<InRow<SlopeRows, &SlopeSetting::run_m>>("notes.slope[].run_m", U::metre, {0, 100, 0.5, 2}, "user", kMay),
+  row<InRow<SlopeRows, &SlopeSetting::drop_m>>("notes.slope[].drop_m", U::metre, {-10, 10, 0.01, 2}, "user", kMay),
 
   row<InRow<SourceMonths, &SourceMonth::flow_l_per_min>>("water.source.months[].flow_l_per_min", U::litre_per_minute, {0, 6000, 0.1, 2}, "user", kMay, hasWater),
   row<InRow<SourceMonths, &SourceMonth::hours_per_day>>("water.source.months[].hours_per_day", U::hour, {0, 24, 1, 1}, "user", kMay, hasWater),
@@ -456,6 +476,11 @@ constexpr List list(string_view id, std::size_t most, bool (*applies)(const Proj
   return {id, 0, most, false, sizeOf<Rows>, resizeTo<Rows>, applies};
 }
 
+template <class Rows>
+constexpr List notesList(string_view id) {
+  return {id, 0, kMostNotes, false, sizeOf<Rows>, resizeTo<Rows>, always, true};
+}
+
 constexpr std::array kLists{
     List{"lining.coats", 1, kMostCoats, true, sizeOf<Coats>, resizeCoats, always},
     list<Closed>("works.closed", kMostClosedDays, hasWorks),
@@ -463,6 +488,10 @@ constexpr std::array kLists{
     list<OwnRates>("works.rates", kMostOwnRates, hasWorks),
     list<Batches>("records.batches", kMostRecords, always),
     list<WorkDone>("records.work", kMostRecords, always),
+    notesList<Jars>("notes.jars"),
+    notesList<Feel>("notes.feel"),
+    notesList<PitLayers>("notes.pit_layers"),
+    notesList<SlopeRows>("notes.slope"),
     list<Items>("prices.items", kMostPriceItems, hasPrices),
     list<Linings>("prices.linings", kMostLinings, hasPrices),
     list<Spreads>("ranges.inputs", kMostRanges, always),

@@ -54,6 +54,7 @@ struct List {
   std::size_t (*size)(const Project&);
   void (*resize)(Project&, std::size_t rows);  ///< new rows are blank ones
   bool (*applies)(const Project&);
+  bool is_left_out_empty = false;  ///< not written while it has no rows
 };
 
 /// All lists of rows.
@@ -107,6 +108,7 @@ inline constexpr std::size_t kMostClosedDays = 60;
 inline constexpr std::size_t kMostWishes = 60;
 inline constexpr std::size_t kMostOwnRates = 40;
 inline constexpr std::size_t kMostRecords = 200;
+inline constexpr std::size_t kMostNotes = 60;
 inline constexpr std::size_t kMostPriceItems = 60;
 inline constexpr std::size_t kMostLinings = 12;
 inline constexpr std::size_t kMostRanges = 9;

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/project/delivery.h"
+#include "core/project/notes.h"
 #include "core/project/options.h"
 #include "core/project/prices.h"
 #include "core/project/spot_heights.h"
@@ -175,6 +176,7 @@ struct Project {
   std::optional<Delivery> delivery;  ///< absent: pipes, overflow and traps are not asked
   std::optional<Prices> prices;      ///< absent: money is not asked
   Records records;
+  FieldNotes notes;
   Ranges ranges;
   SearchLimits search;
   std::vector<Option> options;

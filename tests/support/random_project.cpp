@@ -300,6 +300,27 @@ core::Records randomRecords(Random& random) {
   return records;
 }
 
+core::FieldNotes randomNotes(Random& random) {
+  core::FieldNotes notes;
+  for (int k = random.whole(0, 2); k > 0; --k)
+    notes.jars.push_back(
+        {text(random), zeroOr(random, 5, 120), random.between(5, 60), random.between(0, 40)});
+  for (int k = random.whole(0, 2); k > 0; --k) {
+    notes.feel.push_back({text(random), {}, zeroOr(random, 5, 90), {}});
+    if (random.chance(0.8)) notes.feel.back().ball = static_cast<core::BallTest>(random.whole(0, 1));
+    notes.feel.back().grit = static_cast<core::Grit>(random.whole(0, 2));
+  }
+  for (int k = random.whole(0, 3); k > 0; --k) {
+    const double from_m = random.between(0, 2);
+    notes.pit_layers.push_back(
+        {text(random), from_m, from_m + random.between(0.1, 1), {}, random.chance(0.3)});
+    if (random.chance(0.7)) notes.pit_layers.back().soil = static_cast<core::Soil>(random.whole(0, 5));
+  }
+  for (int k = random.whole(0, 3); k > 0; --k)
+    notes.slope.push_back({random.between(1, 8), random.between(-0.5, 2)});
+  return notes;
+}
+
 std::optional<core::Prices> randomPrices(Random& random) {
   if (random.chance(0.3)) return std::nullopt;
   core::Prices prices;
@@ -449,6 +470,7 @@ std::vector<core::KeptKey> randomKept(Random& random) {
   std::vector<core::KeptKey> kept;
   if (random.chance(0.3)) kept.push_back({"/lining/coats/0/brand", "\"grey\""});
   if (random.chance(0.3)) kept.push_back({"/moon", "{\"z\":1,\"a\":[[1,2],[3,4.25]]}"});
+  if (random.chance(0.3)) kept.push_back({"/notes/by", "\"field officer\""});
   if (random.chance(0.3)) kept.push_back({"/site/surveyed~1by", "[\"A. B.\",null,1.5,{\"x\":-3}]"});
   if (random.chance(0.3)) kept.push_back({"/tank/note", "{}"});
   return kept;
@@ -468,6 +490,7 @@ Project candidate(Random& random, core::Shape shape) {
   project.delivery = randomDelivery(random);
   project.prices = randomPrices(random);
   project.records = randomRecords(random);
+  project.notes = randomNotes(random);
   project.ranges = randomRanges(random);
   project.search = randomLimits(random);
   project.options = randomOptions(random);

@@ -6,10 +6,18 @@
 #include <QPainter>
 #include <QPen>
 #include <QTextItem>
+#include <algorithm>
 #include <cmath>
 
 namespace support {
 namespace {
+
+/// Marks that say where a piece of text runs and show nothing themselves.
+bool isDirectionMark(const QString& text) {
+  return std::all_of(text.begin(), text.end(), [](QChar c) {
+    return c == QChar(0x200E) || c == QChar(0x200F) || (c >= QChar(0x2066) && c <= QChar(0x2069));
+  });
+}
 
 /// True when the box lies inside; unlike QRectF::contains also for a line without height or width.
 bool holds(const QRectF& outer, const QRectF& box) {
@@ -47,8 +55,12 @@ public:
     drawPath(path);
   }
   void drawTextItem(const QPointF& at, const QTextItem& item) override {
+    if (isDirectionMark(item.text())) return;
     const QTransform t = painter()->combinedTransform();
-    const QRectF line(at.x(), at.y() - item.ascent(), item.width(), item.ascent() + item.descent());
+    // some fonts leave far more room than letters take: see kMostAscent in ui/drawings/lettering.cpp
+    const double size = item.font().pixelSize();
+    const double up = std::min(item.ascent(), 1.08 * size), down = std::min(item.descent(), 0.42 * size);
+    const QRectF line(at.x(), at.y() - up, item.width(), up + down);
     into_->texts.push_back(
         {item.text(), t.map(QPolygonF(line)), item.font().pixelSize() * growth(t), painter()->pen().color()});
   }
@@ -60,6 +72,11 @@ public:
 private:
   Recorder* into_;
 };
+
+/// Black, or white, which is no ink: it lets the paper show.
+bool isBlackOrPaper(const QColor& ink) {
+  return ink == QColor(Qt::black) || ink == QColor(Qt::white);
+}
 
 bool lineCrosses(const QRectF& room, QPointF a, QPointF b) {
   if (room.contains(a) || room.contains(b)) return true;
@@ -158,12 +175,12 @@ QStringList faultsOnPaper(const Recorder& recorder, const QRectF& allowed) {
   for (std::size_t k = 0; k < recorder.texts.size(); ++k) checkText(recorder, k, allowed, faults);
   for (const RecordedStroke& stroke : recorder.strokes) {
     if (stroke.width_mm < 0.25 - 1e-9) faults << QStringLiteral("thin line of %1 mm").arg(stroke.width_mm);
-    if (stroke.ink != QColor(Qt::black)) faults << QStringLiteral("line not black");
+    if (!isBlackOrPaper(stroke.ink)) faults << QStringLiteral("line not black");
     if (!holds(allowed.adjusted(-0.5, -0.5, 0.5, 0.5), stroke.path.boundingRect()))
       faults << QStringLiteral("line outside");
   }
   for (const RecordedFill& fill : recorder.fills) {
-    if (fill.ink != QColor(Qt::black)) faults << QStringLiteral("solid not black");
+    if (!isBlackOrPaper(fill.ink)) faults << QStringLiteral("solid not black");
   }
   if (recorder.images > 0) faults << QStringLiteral("picture made of pixels");
   return faults;

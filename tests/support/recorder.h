@@ -53,8 +53,8 @@ private:
 };
 
 /// What is wrong with a drawing or page on paper, in words; empty when nothing is: texts on each other or on
-/// lines, texts outside `allowed`, lines under 0.25 mm, type under 12 point, ink that is not black, pictures
-/// made of pixels.
+/// lines, texts outside `allowed`, lines under 0.25 mm, type under 12 point, ink that is not black (white is
+/// the paper), pictures made of pixels.
 QStringList faultsOnPaper(const Recorder& recorder, const QRectF& allowed);
 
 }  // namespace support

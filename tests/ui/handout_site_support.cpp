@@ -114,7 +114,7 @@ std::vector<std::pair<std::string, core::Project>> siteProjects() {
 std::vector<int> pagesWith(const ui::handouts::Handout& handout, const QString& code) {
   std::vector<int> pages;
   for (int page = 0; page < handout.pageCount(); ++page) {
-    if (handout.pageTitle(page).startsWith(code)) pages.push_back(page);
+    if (handout.pageCode(page) == code) pages.push_back(page);
   }
   return pages;
 }

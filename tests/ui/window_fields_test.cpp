@@ -174,6 +174,10 @@ TEST_CASE(
     p.records.batches.resize(1);
     p.records.work.resize(1);
     p.ranges.inputs.resize(1);
+    p.notes.jars.resize(1);
+    p.notes.feel.resize(1);
+    p.notes.pit_layers.resize(1);
+    p.notes.slope.resize(1);
   });
   std::set<std::string> edited{"tank.shape", "site.ground.kind"};
   walk(*window, edited);

@@ -1,4 +1,5 @@
 #include "core/exchange/project_file.h"
+#include "core/exchange/short_form.h"
 #include "ui/widgets/message_bar.h"
 #include "window_support.h"
 
@@ -193,4 +194,19 @@ TEST_CASE("Every kind of export is written in the background and a failure is sa
   window->exportFile(folder.filePath(QStringLiteral("nowhere/a.csv")));
   window->finishExports();
   CHECK(waitFor([&] { return window->messages().text().contains(QStringLiteral("not written")); }));
+}
+
+TEST_CASE("A design typed in short form is put in place, a wrong one is refused and nothing is lost") {
+  const auto window = makeWindow();
+  window->document().change(QStringLiteral("longer"), [](core::Project& p) { p.tank.length_m = 9.3; });
+  const std::string text = core::exchange::shortForm(window->document().project());
+  const std::string before = bytes(*window);
+  CHECK_FALSE(window->openShortForm(
+      QString::fromStdString(text).replace(QStringLiteral("L9.3"), QStringLiteral("L9.4"))));
+  CHECK(bytes(*window) == before);
+  window->keeper().saveAs(home() + QStringLiteral("/short.tankwright"));
+  REQUIRE(window->openShortForm(QString::fromStdString(text).toLower()));
+  CHECK(window->document().project().tank == core::exchange::fromShortForm(text, core::Project{})->tank);
+  CHECK(window->document().project().tank.length_m == 9.3);
+  CHECK_FALSE(window->keeper().isSaved());
 }

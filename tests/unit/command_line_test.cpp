@@ -1,4 +1,5 @@
 // Runs the built program as a child process without a display.
+#include "core/exchange/short_form.h"
 #include "tests/support/program.h"
 #include "tests/support/temporary_folder.h"
 
@@ -93,6 +94,28 @@ TEST_CASE("wrong use is told on the error stream, ends with 2 and writes nothing
     CHECK_FALSE(ran.err.empty());
   }
   CHECK(folder.count() == 0);
+}
+
+TEST_CASE("a design in short form is taken where a project file is, and refused when it was copied wrongly") {
+  const support::TemporaryFolder folder;
+  const std::string typed = folder.file("typed.txt").string();
+  core::Project project;
+  project.tank.length_m = 7.25;
+  const std::string text = core::exchange::shortForm(project);
+  put(typed, text + "\n");
+  CHECK(run({"check", typed}).code == 0);
+  const Ran planned = run({"plan", typed, "--json"});
+  REQUIRE(planned.code == 0);
+  CHECK(contains(planned.out, "7.25"));
+  const std::string file = folder.file("a.ics").string();
+  CHECK(run({"export", typed, "--to", file}).code == 0);
+  CHECK(bytesOf(file).starts_with("BEGIN:VCALENDAR\r\n"));
+  std::string wrong = text;
+  wrong.replace(wrong.find("7.25"), 4, "7.52");
+  put(typed, wrong);
+  const Ran refused = run({"check", typed});
+  CHECK(refused.code == 1);
+  CHECK(contains(refused.err, "The design on one line was not copied as it stands"));
 }
 
 TEST_CASE("export writes a calendar file") {

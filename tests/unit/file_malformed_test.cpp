@@ -340,6 +340,11 @@ json workRows() {
             {"wishes", {empty, empty}},
             {"rates", {{{"work", "ramming"}}, {{"work", "fence"}}}}}},
           {"records", {{"batches", {empty, empty}}, {"work", {empty, empty}}}},
+          {"notes",
+           {{"jars", {empty, empty}},
+            {"feel", {empty, empty}},
+            {"pit_layers", {empty, empty}},
+            {"slope", {empty, empty}}}},
           {"prices", {{"items", {empty, empty}}, {"linings", {empty, empty}}}},
           {"ranges", {{"inputs", {{{"input", "thickness"}}, {{"input", "flow"}}}}}}};
 }

@@ -43,9 +43,10 @@ const Rooms kMayInclude{
     {"ui/widgets", {"core/*", "ui/text", "ui/document"}},
     {"ui/panels",
      {"core/*", "ui/text", "ui/document", "ui/drawings", "ui/handouts", "ui/view3d", "ui/widgets"}},
+    {"ui/group", {"core/*", "ui/text", "ui/document", "ui/view3d", "ui/widgets", "ui/panels"}},
     {"ui/window",
      {"core/*", "ui/text", "ui/document", "ui/drawings", "ui/handouts", "ui/view3d", "ui/widgets",
-      "ui/panels"}},
+      "ui/panels", "ui/group"}},
     {"app", {"core/*", "ui/*"}},
 };
 

@@ -102,6 +102,8 @@ std::vector<core::Project> troubledSites() {
   wet.site.edge_distance_m = 0.2;
   core::Project loam = fill;
   loam.site.soil = core::Soil::firm_loam;
+  loam.site.water_table_depth_m = 3;
+  loam.notes.pit_layers = {{"upper", 0, 0.8, core::Soil::sandy, true}};
   loam.tank.depth_m = 2.4;
   std::vector<core::Project> all{fill, wet, loam};
   for (int cm = 0; cm < 600; cm += 2) {  // somewhere between lifted and held
@@ -244,6 +246,24 @@ TEST_CASE("a file that cannot be read or written is told with its name and the s
   p.code = "cannot_write";
   CHECK(words::problemText(p, kMetric) ==
         "tank cannot be written; what was there before is untouched: No such file or directory.");
+}
+
+TEST_CASE("what is wrong with a design on one line is told of the line, not of a project file") {
+  core::Problem p = problem("short_form_version", "");
+  p.value = "TW9";
+  p.allowed = "TW1";
+  CHECK(words::problemText(p, kMetric) ==
+        "The design on one line does not begin with a mark that this program knows: found TW9; allowed TW1.");
+  p = problem("short_form_token", "");
+  p.value = "Q7";
+  CHECK(words::problemText(p, kMetric) ==
+        "The design on one line holds a part that this program does not know; compare it sign by sign: found "
+        "Q7.");
+  p = problem("short_form_check", "");
+  CHECK(words::problemText(p, kMetric) ==
+        "The design on one line was not copied as it stands, for its last four signs do not fit the rest; "
+        "compare "
+        "it sign by sign.");
 }
 
 TEST_CASE("a value out of range is told with its label, path and range") {

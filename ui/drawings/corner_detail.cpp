@@ -1,12 +1,13 @@
 #include "ui/drawings/drawings.h"
 #include "ui/drawings/figure.h"
 #include "ui/drawings/hatch.h"
+#include "ui/drawings/leaders.h"
 #include "ui/drawings/paper.h"
 #include "ui/drawings/scale.h"
+#include "ui/drawings/wall_cut.h"
 #include "ui/text/words.h"
 
 #include <QCoreApplication>
-#include <QPolygonF>
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -19,57 +20,10 @@ struct Text {
   Q_DECLARE_TR_FUNCTIONS(Drawings)
 };
 
-using core::geometry::Profile;
 using core::geometry::TankGeometry;
 
-constexpr double kFar_m = 100;    // beyond any window
 constexpr double kEarth_mm = 8;   // ground shown beyond the pit
 constexpr double kFloor_mm = 32;  // floor shown inside the foot of the wall
-constexpr double kRowGap_mm = 1.2;
-
-/// The cut square to the foot of the wall: offset to the right, 0 at the clear floor's edge; y downward, 0 at
-/// the finished floor.
-class Foot {
-public:
-  Foot(const TankGeometry& tank, double n) : tank_(tank), mm_per_m_(1000 / n) {}
-
-  double mm(double length_m) const { return length_m * mm_per_m_; }
-  QPointF at(double offset_m, double z_m) const { return {mm(offset_m), -mm(z_m)}; }
-  double bottom_m() const { return tank_.depth() - tank_.pitDepth(); }
-
-  /// Cut face of a layer, reaching far into the tank where the solid does.
-  QPainterPath face(const std::string& id) const {
-    const Profile profile = tank_.layerProfile(id, 16);
-    QPolygonF polygon;
-    if (profile.ends == Profile::Ends::capped) polygon << at(-kFar_m, profile.points.front().z_m);
-    for (const auto& p : profile.points) polygon << at(p.offset_m, p.z_m);
-    if (profile.ends == Profile::Ends::capped) polygon << at(-kFar_m, profile.points.back().z_m);
-    QPainterPath path;
-    path.addPolygon(polygon);
-    path.closeSubpath();
-    return path;
-  }
-
-  /// Everything dug away, to tell the ground from it.
-  QPainterPath dug() const {
-    QPolygonF polygon;
-    polygon << at(-kFar_m, bottom_m()) << at(tank_.pitOffset(bottom_m()), bottom_m())
-            << at(tank_.pitOffset(tank_.depth()), tank_.depth()) << at(-kFar_m, tank_.depth());
-    QPainterPath path;
-    path.addPolygon(polygon);
-    path.closeSubpath();
-    return path;
-  }
-
-private:
-  const TankGeometry& tank_;
-  double mm_per_m_;
-};
-
-struct Label {
-  QPointF tip;
-  QString text;
-};
 
 QString named(const core::geometry::Layer& layer, const Formatter& format) {
   const QString size = thicknessText(layer.thickness_m, format);
@@ -87,7 +41,7 @@ std::vector<const core::geometry::Layer*> coatsFromInside(const TankGeometry& ta
 
 /// The window of the detail: from the floor inside the tank to the ground outside, and up the wall as far as
 /// the labels need.
-QRectF window(const TankGeometry& tank, const Foot& foot, double pitch) {
+QRectF window(const TankGeometry& tank, const WallCut& foot, double pitch) {
   const double wanted = pitch * (static_cast<double>(tank.layers().size()) + 1.5);
   const double up = std::min(std::max(wanted, 30.), foot.mm(tank.depth()) * 0.95);
   const double outer = foot.mm(tank.pitOffset(up / foot.mm(1)));
@@ -97,9 +51,9 @@ QRectF window(const TankGeometry& tank, const Foot& foot, double pitch) {
 }
 
 /// Leader tips: coats on the wall one below the other, then cove, bed and ground.
-std::vector<Label> labels(const TankGeometry& tank, const Foot& foot, const QRectF& view, double pitch,
-                          const Formatter& format) {
-  std::vector<Label> out;
+std::vector<Leader> labels(const TankGeometry& tank, const WallCut& foot, const QRectF& view, double pitch,
+                           const Formatter& format) {
+  std::vector<Leader> out;
   double y = view.top() + pitch;
   double inner = 0;
   for (const auto* coat : coatsFromInside(tank)) {
@@ -121,24 +75,7 @@ std::vector<Label> labels(const TankGeometry& tank, const Foot& foot, const QRec
   return out;
 }
 
-void addLabels(Figure& figure, std::vector<Label> all, double text_x, double pitch,
-               const Lettering& lettering) {
-  std::ranges::sort(all, {}, [](const Label& label) { return label.tip.y(); });
-  double y = -1e9;
-  for (const Label& label : all) {
-    y = std::max(label.tip.y(), y + pitch);
-    QPainterPath dot;
-    dot.addEllipse(label.tip, 0.8, 0.8);
-    figure.addSolid(dot);
-    QPainterPath leader(label.tip);
-    leader.lineTo(std::max(text_x - 8, label.tip.x()), label.tip.y());
-    leader.lineTo(text_x - 1.5, y);
-    figure.add(leader, Line::thin);
-    figure.addText(label.text, {text_x, y + lettering.cap_mm / 2}, lettering);
-  }
-}
-
-void addLayerFaces(Figure& figure, const TankGeometry& tank, const Foot& foot, const QPainterPath& view) {
+void addLayerFaces(Figure& figure, const TankGeometry& tank, const WallCut& foot, const QPainterPath& view) {
   int coat = 0;
   for (const auto& layer : tank.layers()) {
     if (layer.id == "rim") continue;
@@ -157,7 +94,7 @@ void addLayerFaces(Figure& figure, const TankGeometry& tank, const Foot& foot, c
 }
 
 /// The lines between the layers, without the edges where the detail breaks off.
-void addJoints(Figure& figure, const TankGeometry& tank, const Foot& foot, const QRectF& view) {
+void addJoints(Figure& figure, const TankGeometry& tank, const WallCut& foot, const QRectF& view) {
   double thickness = 0;
   const double top_z = -view.top() / foot.mm(1);
   const auto joint = [&](double behind_m, Line line) {
@@ -186,25 +123,11 @@ void addJoints(Figure& figure, const TankGeometry& tank, const Foot& foot, const
   figure.add(pit, Line::outline);
 }
 
-/// Break lines where wall and floor go on.
-void addBreak(Figure& figure, QPointF from, QPointF to) {
-  const QPointF along = to - from;
-  const QPointF unit = along / std::hypot(along.x(), along.y()), square(-unit.y(), unit.x());
-  const QPointF middle = (from + to) / 2;
-  QPainterPath path(from - 2 * unit);
-  path.lineTo(middle - 2 * unit);
-  path.lineTo(middle - unit + 2 * square);
-  path.lineTo(middle + unit - 2 * square);
-  path.lineTo(middle + 2 * unit);
-  path.lineTo(to + 2 * unit);
-  figure.add(path, Line::thin);
-}
-
 Figure cornerFigure(const core::Plan& plan, const Formatter& format, const Style& style, double n) {
   const TankGeometry& tank = plan.geometry;
-  const Foot foot(tank, n);
+  const WallCut foot(tank, n);
   const Lettering lettering{style.text_mm};
-  const double pitch = height_mm(lettering) + kRowGap_mm;
+  const double pitch = leaderPitch(lettering);
   const QRectF view = window(tank, foot, pitch);
   Figure figure;
   figure.addLater(view, [&tank, foot, view](Figure& object) {
@@ -217,7 +140,7 @@ Figure cornerFigure(const core::Plan& plan, const Formatter& format, const Style
   const double top_z = -view.top() / foot.mm(1);
   addBreak(figure, foot.at(tank.clearOffset(top_z), top_z), foot.at(tank.pitOffset(top_z), top_z));
   addBreak(figure, {view.left(), 0}, {view.left(), -foot.mm(foot.bottom_m())});
-  addLabels(figure, labels(tank, foot, view, pitch, format), view.right() + 12, pitch, lettering);
+  addLeaders(figure, labels(tank, foot, view, pitch, format), view.right() + 12, lettering);
   addScaleBar(figure, {view.left(), figure.bounds().bottom() + 4}, n, format, style);
   return figure;
 }

@@ -48,6 +48,27 @@ int drawCornerDetail(QPainter& painter, const QRectF& box_mm, const core::Plan& 
 int drawSettingOut(QPainter& painter, const QRectF& box_mm, const core::Plan& plan, const Formatter& format,
                    const Style& style);
 
+/// Draws the tank as far as it is built in a block of level ground, in isometric projection (ISO 5456-3: the
+/// three directions at 30 degrees and upright, all to one scale), seen from in front, right and above, with a
+/// scale bar along the ground. Block and scale are the same for every stage of a tank.
+int drawIsometric(QPainter& painter, const QRectF& box_mm, const core::Plan& plan, const Formatter& format,
+                  const Style& style, const core::geometry::Built& built);
+
+/// Draws the board that gives the lean of the dug wall: plumb side, level side and slanting edge with their
+/// lengths; a plumb staff where the wall is upright.
+int drawBatterBoard(QPainter& painter, const QRectF& box_mm, const core::Plan& plan, const Formatter& format,
+                    const Style& style);
+
+/// Draws the rod with the marks that are measured down from the string, to scale, each with name and
+/// distance.
+int drawDepthRod(QPainter& painter, const QRectF& box_mm, const core::Plan& plan, const Formatter& format,
+                 const Style& style);
+
+/// Draws a pipe through the wall and a pipe over the rim, cut upright, with the plan's wall and coats. The
+/// pipe is that of the field line; where none is entered one of 32 mm stands as an example and is called so.
+int drawPipeDetails(QPainter& painter, const QRectF& box_mm, const core::Project& project,
+                    const core::Plan& plan, const Formatter& format, const Style& style);
+
 /// Thickness as a mason reads it: whole or half millimetres, or inches.
 QString thicknessText(double thickness_m, const Formatter& format);
 

@@ -1,5 +1,7 @@
 #include "ui/drawings/figure.h"
 
+#include "ui/drawings/chart_colours.h"
+
 #include <QLineF>
 #include <QTransform>
 #include <algorithm>
@@ -75,7 +77,7 @@ void Figure::add(const QPainterPath& path, Line line) {
   if (path.isEmpty()) return;
   const double w = width_mm(line) / 2;
   grow(path.boundingRect().adjusted(-w, -w, w, w));
-  strokes_.push_back({path, line, false});
+  strokes_.push_back({path, line, Ink::line});
 }
 
 void Figure::add(QPointF from, QPointF to, Line line) {
@@ -87,12 +89,18 @@ void Figure::add(QPointF from, QPointF to, Line line) {
 void Figure::addSolid(const QPainterPath& path) {
   if (path.isEmpty()) return;
   grow(path.boundingRect());
-  strokes_.push_back({path, Line::thin, true});
+  strokes_.push_back({path, Line::thin, Ink::solid});
+}
+
+void Figure::addBlank(const QPainterPath& path) {
+  if (path.isEmpty()) return;
+  grow(path.boundingRect());
+  strokes_.push_back({path, Line::thin, Ink::blank});
 }
 
 void Figure::addLater(const QRectF& bounds, std::function<void(Figure&)> draw) {
   grow(bounds);
-  strokes_.push_back({{}, Line::thin, false, std::move(draw)});
+  strokes_.push_back({{}, Line::thin, Ink::line, std::move(draw)});
 }
 
 void Figure::addText(const QString& text, QPointF baseline, const Lettering& lettering, Align align,
@@ -128,6 +136,7 @@ bool Figure::meetsText(QPointF from, QPointF to) const {
 }
 
 void Figure::paint(QPainter& painter, const QColor& ink) const {
+  const QColor paper = chartColours(ink.lightness() > 127).ground;
   painter.save();
   for (const Stroke& stroke : strokes_) {
     if (stroke.later) {
@@ -136,8 +145,9 @@ void Figure::paint(QPainter& painter, const QColor& ink) const {
       part.paint(painter, ink);
       continue;
     }
-    painter.setPen(stroke.solid ? QPen(Qt::NoPen) : pen(stroke.line, ink));
-    painter.setBrush(stroke.solid ? QBrush(ink) : QBrush(Qt::NoBrush));
+    const bool is_line = stroke.kind == Ink::line;
+    painter.setPen(is_line ? pen(stroke.line, ink) : QPen(Qt::NoPen));
+    painter.setBrush(is_line ? QBrush(Qt::NoBrush) : QBrush(stroke.kind == Ink::solid ? ink : paper));
     painter.drawPath(stroke.path);
   }
   painter.setPen(ink);

@@ -33,6 +33,8 @@ public:
   void add(const QPainterPath& path, Line line);
   void add(QPointF from, QPointF to, Line line);
   void addSolid(const QPainterPath& path);
+  /// An area of bare paper that hides what was added before it.
+  void addBlank(const QPainterPath& path);
   /// Something worked out only when it is painted, such as a hatch, that stays inside the bounds.
   void addLater(const QRectF& bounds, std::function<void(Figure&)> draw);
   /// Text turned anticlockwise about `baseline`, which is its left end, middle or right end.
@@ -53,10 +55,11 @@ public:
   void paint(QPainter& painter, const QColor& ink) const;
 
 private:
+  enum class Ink { line, solid, blank };
   struct Stroke {
     QPainterPath path;
     Line line;
-    bool solid;
+    Ink kind;
     std::function<void(Figure&)> later = nullptr;
   };
   struct Note {

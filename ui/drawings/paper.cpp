@@ -19,6 +19,13 @@ QPainterPath Paper::outline(const core::geometry::Outline& outline, double offse
   return path;
 }
 
+QPainterPath polygonPath(const QPolygonF& polygon) {
+  QPainterPath path;
+  path.addPolygon(polygon);
+  path.closeSubpath();
+  return path;
+}
+
 bool hasLayer(const core::geometry::TankGeometry& tank, const std::string& id) {
   return std::ranges::any_of(tank.layers(), [&](const auto& layer) { return layer.id == id; });
 }

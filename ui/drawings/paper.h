@@ -33,6 +33,9 @@ private:
 /// Facets to a full turn that look round on paper.
 inline constexpr int kFacets = 144;
 
+/// A closed path through points.
+QPainterPath polygonPath(const QPolygonF& polygon);
+
 /// Offset of the outer edge of the rim collar [m]; nothing when there is none.
 std::optional<double> collarReach(const core::geometry::TankGeometry& tank);
 

@@ -85,6 +85,18 @@ void addSlopeStrokes(Figure& figure, const QPolygonF& rim, const QPolygonF& floo
   }
 }
 
+/// A place over or under a point where a letter meets nothing.
+QPointF freeBeside(const Figure& figure, const QString& letter, QPointF end, const Lettering& lettering) {
+  const Lettering bold{lettering.cap_mm, true};
+  for (double away = 1.5 + lettering.cap_mm / 2; away < 12 * lettering.cap_mm; away += lettering.cap_mm / 2) {
+    for (const double way : {1., -1.}) {
+      const QPointF middle = end + QPointF(0, way * away);
+      if (figure.isFree(Figure::roomAbout(letter, middle, bold))) return middle;
+    }
+  }
+  return end;
+}
+
 /// Where a section is cut: thick line ends with arrows and letters, outside the object. Upright for A, level
 /// for B.
 void addSectionMark(Figure& figure, const QRectF& object, SectionCut cut, const Lettering& lettering) {
@@ -108,8 +120,7 @@ void addSectionMark(Figure& figure, const QRectF& object, SectionCut cut, const 
       const double baseline = end.y() + ascent_mm(lettering) / 2 - 0.5;
       figure.addText(letter, {end.x() - 1.5, baseline}, {lettering.cap_mm, true}, Align::right);
     } else {
-      figure.addText(letter, {end.x(), end.y() + 1.2 + lettering.cap_mm}, {lettering.cap_mm, true},
-                     Align::centre);
+      figure.addTextAbout(letter, freeBeside(figure, letter, end, lettering), {lettering.cap_mm, true});
     }
   }
 }
@@ -153,8 +164,8 @@ Figure planFigure(const core::Plan& plan, const Formatter& format, const Style& 
   }
   const QRectF object = figure.bounds();
   addSectionMark(figure, object, SectionCut::across, lettering);
-  addSectionMark(figure, object, SectionCut::along, lettering);
   addSizes(figure, plan, paper, format, all, object.adjusted(0, 0, 8, 0), lettering);
+  addSectionMark(figure, object, SectionCut::along, lettering);
   addScaleBar(figure, {figure.bounds().left(), figure.bounds().bottom() + 5}, n, format, style);
   return figure;
 }

@@ -3,6 +3,7 @@
 #include "ui/drawings/drawings.h"
 #include "ui/drawings/figure.h"
 #include "ui/drawings/hatch.h"
+#include "ui/drawings/leaders.h"
 #include "ui/drawings/paper.h"
 #include "ui/drawings/scale.h"
 #include "ui/drawings/section_ground.h"
@@ -109,7 +110,6 @@ struct LevelLabel {
   double y;
   double from_x;
   QString text;
-  double text_y = 0;
 };
 
 QString levelText(const std::string& id, const core::Plan& plan, const Formatter& format) {
@@ -143,22 +143,19 @@ std::vector<LevelLabel> levelLabels(const SectionShape& shape, const SectionGrou
   return labels;
 }
 
-/// Puts the texts one below the other, as near to their levels as their height allows.
-void spread(std::vector<LevelLabel>& labels, double pitch) {
-  for (std::size_t k = 0; k < labels.size(); ++k) {
-    labels[k].text_y = k == 0 ? labels[k].y : std::max(labels[k].y, labels[k - 1].text_y + pitch);
-  }
-}
-
-void addLevels(Figure& figure, std::vector<LevelLabel> labels, double from_x, const Lettering& lettering) {
-  spread(labels, height_mm(lettering) + 0.6);
+void addLevels(Figure& figure, const std::vector<LevelLabel>& labels, double from_x,
+               const Lettering& lettering) {
+  std::vector<double> wanted;
+  for (const LevelLabel& label : labels) wanted.push_back(label.y);
+  const std::vector<double> heights = spread(wanted, height_mm(lettering) + 0.6);
   const double knee = from_x + 1, text_x = from_x + 6;
-  for (const LevelLabel& label : labels) {
+  for (std::size_t k = 0; k < labels.size(); ++k) {
+    const LevelLabel& label = labels[k];
     QPainterPath leader(QPointF(label.from_x, label.y));
     leader.lineTo(std::max(knee, label.from_x), label.y);
-    leader.lineTo(text_x - 1.5, label.text_y);
+    leader.lineTo(text_x - 1.5, heights[k]);
     figure.add(leader, Line::thin);
-    figure.addText(label.text, {text_x, label.text_y + lettering.cap_mm / 2}, lettering);
+    figure.addText(label.text, {text_x, heights[k] + lettering.cap_mm / 2}, lettering);
   }
 }
 
@@ -247,11 +244,12 @@ void addSacks(Figure& figure, const SectionShape& shape, const Built& built) {
 
 /// Pegs beside the pit.
 void addPegs(Figure& figure, const SectionShape& shape, const SectionGround& ground) {
-  constexpr double kHigh_m = 0.4, kWide_m = 0.06;
+  constexpr double kHigh_m = 0.4, kWide_m = 0.06, kMost_mm = 4;
+  const double high = std::min(shape.mm(kHigh_m), kMost_mm);
   const double edge = shape.tank().pitProfile().points.back().offset_m;
   for (const double x : {shape.left(edge), shape.right(edge)}) {
     const double y = ground.heightAt(x);
-    const QRectF peg(x - shape.mm(kWide_m) / 2, y - shape.mm(kHigh_m), shape.mm(kWide_m), shape.mm(kHigh_m));
+    const QRectF peg(x - shape.mm(kWide_m) / 2, y - high, shape.mm(kWide_m), high);
     QPainterPath path;
     path.addRect(peg);
     figure.addSolid(path);

@@ -1,4 +1,6 @@
+#include "core/exchange/short_form.h"
 #include "ui/drawings/drawings.h"
+#include "ui/drawings/qr_code.h"
 #include "ui/handouts/page_table.h"
 #include "ui/handouts/sheet.h"
 #include "ui/handouts/symbols.h"
@@ -7,6 +9,7 @@
 #include <QCoreApplication>
 #include <algorithm>
 #include <cmath>
+#include <stdexcept>
 
 namespace ui::handouts {
 namespace {
@@ -20,6 +23,7 @@ using core::Unit;
 constexpr drawings::Lettering kAnswer{4.4, true};
 constexpr int kMostBags = 40;
 constexpr double kLeastPicture = 25, kMostPicture = 62;
+constexpr double kLeastCode = 28, kCodeGap = 4;
 
 struct Fact {
   QString what, answer;
@@ -107,7 +111,20 @@ void addBagPicture(Sheet& sheet, const Content& content) {
   addBags(sheet, {(count + each - 1) / each, each});
 }
 
-void addAnswers(Sheet& sheet, const Content& content) {
+QString shortForm(const Content& content) {
+  return QString::fromStdString(core::exchange::shortForm(content.project));
+}
+
+/// The design as a line to type; never turned about in a text that is written from the right.
+void addShortForm(Sheet& sheet, const Content& content) {
+  sheet.paragraph(Text::tr("The design in short form, to scan or to type into the program:"));
+  for (const QString& text : wrapped(shortForm(content), kBody, sheet.width()))
+    sheet.paragraph(isolated(text));
+}
+
+enum class Bags { pictured, told };
+
+void addAnswers(Sheet& sheet, const Content& content, Bags bags) {
   sheet.space(2);
   std::vector<Fact> facts = tankFacts(content);
   facts.push_back({Text::tr("Cement to buy"), bagText(content)});
@@ -115,13 +132,14 @@ void addAnswers(Sheet& sheet, const Content& content) {
   addFacts(sheet, facts);
   sheet.space(1);
   if (content.plan.water) sheet.paragraph(words::waterHeadline(*content.plan.water, content.format), kStrong);
-  addBagPicture(sheet, content);
+  if (bags == Bags::pictured) addBagPicture(sheet, content);
   if (!content.plan.works) {
     sheet.paragraph(Text::tr(
         "No crew and dates were given, so these sheets have no work calendar and no wetting calendar."));
   }
   sheet.paragraph(Text::tr(
       "Clear sizes are what the water fills. Pit sizes are what is dug; the lining takes up the rest."));
+  addShortForm(sheet, content);
   if (const QString word = overrideText(content); !word.isEmpty()) sheet.paragraph(word, kStrong);
   if (isStopped(content)) {
     sheet.paragraph(Text::tr("The construction sheets are marked NOT FOR CONSTRUCTION: see the findings."),
@@ -132,11 +150,20 @@ void addAnswers(Sheet& sheet, const Content& content) {
 }  // namespace
 
 void buildCover(Sheet& sheet, const Content& content) {
+  const QString code = shortForm(content);
+  const double side = std::max(kLeastCode, drawings::leastQrSide_mm(code));
+  const double least = std::max(kLeastPicture, side);
   Sheet answers({sheet.width(), sheet.height()});
-  addAnswers(answers, content);
-  const double left = std::clamp(sheet.height() - answers.used(), kLeastPicture, kMostPicture);
-  sheet.drawing(left, [&content](QPainter& painter, const QRectF& box) {
-    drawings::drawSectionPicture(painter, box, content.plan, {});
+  addAnswers(answers, content, Bags::pictured);
+  if (answers.used() + least > sheet.height()) {  // long words: the bags are on the sheet of materials too
+    answers = Sheet({sheet.width(), sheet.height()});
+    addAnswers(answers, content, Bags::told);
+  }
+  const double high = std::clamp(sheet.height() - answers.used(), least, kMostPicture);
+  sheet.drawing(high, [&content, code, side](QPainter& painter, const QRectF& box) {
+    drawings::drawSectionPicture(painter, box.adjusted(0, 0, -side - kCodeGap, 0), content.plan, {});
+    const QRectF room(box.right() - side, box.top(), side, side);
+    if (!drawings::drawQr(painter, room, code)) throw std::logic_error("no room for the code of the design");
   });
   for (const Block& block : answers.blocks()) sheet.add(block);
 }

@@ -86,13 +86,20 @@ QString batterText(const Content& content) {
       .arg(metres(batter, content.format), metres(1, content.format));
 }
 
+/// A section in what is left of the page.
+void addSection(Sheet& sheet, const Content& content, drawings::SectionCut cut) {
+  sheet.drawing(sheet.height() - sheet.used(), [&content, cut](QPainter& painter, const QRectF& box) {
+    drawings::drawSection(painter, box, content.plan, content.format, {}, cut);
+  });
+}
+
 }  // namespace
 
 void buildPlanDrawing(Sheet& sheet, const Content& content) {
   sheet.paragraph(
       Text::tr(
           "Clear sizes are inside the finished plaster. Pit sizes are what is dug, before any lining. ") +
-      batterText(content));
+      batterText(content) + QLatin1Char(' ') + Text::tr("Sections: A-A on sheet M3, B-B on sheet M15."));
   sheet.space(2);
   sheet.drawing(sheet.height() - sheet.used(), [&content](QPainter& painter, const QRectF& box) {
     drawings::drawPlan(painter, box, content.plan, content.format, {});
@@ -100,10 +107,14 @@ void buildPlanDrawing(Sheet& sheet, const Content& content) {
 }
 
 void buildSection(Sheet& sheet, const Content& content) {
-  sheet.paragraph(Text::tr("Section A-A of the plan. ") + batterText(content));
-  sheet.drawing(sheet.height() - sheet.used(), [&content](QPainter& painter, const QRectF& box) {
-    drawings::drawSection(painter, box, content.plan, content.format, {});
-  });
+  sheet.paragraph(Text::tr("Section A-A of the plan. ") + batterText(content) + QLatin1Char(' ') +
+                  Text::tr("B-B: sheet M15."));
+  addSection(sheet, content, drawings::SectionCut::across);
+}
+
+void buildSectionAlong(Sheet& sheet, const Content& content) {
+  sheet.paragraph(Text::tr("Section B-B of the plan. A-A: sheet M3."));
+  addSection(sheet, content, drawings::SectionCut::along);
 }
 
 void buildWallFoot(Sheet& sheet, const Content& content) {

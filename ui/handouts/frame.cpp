@@ -28,7 +28,7 @@ double headHeight() {
 }
 
 double footHeight() {
-  return 1.5 + kBarHigh + 2 * lineHeight_mm(kBody) + 0.5;
+  return 1.5 + kBarHigh + (isDraft(language()) ? 3 : 2) * lineHeight_mm(kBody) + 0.5;
 }
 
 QString stopText() {
@@ -103,8 +103,7 @@ void paintFoot(QPainter& painter, const QRectF& area, const FrameText& text, con
   drawLines(painter, {area.left(), first + lineHeight_mm(kBody)},
             {Text::tr("Local codes and licensed practice come first.")}, kStrong);
   if (isDraft(language()))
-    drawLines(painter, {area.left(), first + lineHeight_mm(kBody)}, {draftMark()}, kBody, area.width(),
-              CellAlign::right);
+    drawLines(painter, {area.left(), first + 2 * lineHeight_mm(kBody)}, {draftMark()}, kBody);
 }
 
 void paintStop(QPainter& painter, const QRectF& area) {

@@ -48,6 +48,16 @@ QString version(const Content& content) {
 
 }  // namespace
 
+std::vector<SheetKind> sheetKinds(const Content& content, const QString& language) {
+  const InLanguage scope(language);
+  std::vector<SheetKind> kinds;
+  for (const PageKind& kind : pageKinds()) {
+    if (kind.applies(content))
+      kinds.push_back({QString::fromLatin1(kind.code), QCoreApplication::translate("Handouts", kind.title)});
+  }
+  return kinds;
+}
+
 struct Handout::Impl {
   Content content;
   QSizeF size_mm;

@@ -28,6 +28,13 @@ struct Options {
   QStringList codes = {};             ///< kinds of pages wanted; empty: all
 };
 
+/// A kind of sheet that can be chosen.
+struct SheetKind {
+  QString code, title;
+};
+/// The kinds that there are for a content, with their titles in a language, in order.
+std::vector<SheetKind> sheetKinds(const Content& content, const QString& language);
+
 /// The printed material and curing schedule with plan, section, setting-out, mix cards and safety: all pages
 /// in order. Pages are counted from 0.
 class Handout {

@@ -1,11 +1,13 @@
 #include "ui/drawings/drawings.h"
 #include "ui/handouts/page_table.h"
+#include "ui/handouts/pictograms.h"
 #include "ui/handouts/sheet.h"
 #include "ui/handouts/symbols.h"
 #include "ui/text/words.h"
 
 #include <QCoreApplication>
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace ui::handouts {
@@ -39,35 +41,68 @@ QString volume(double value, const Formatter& format) {
 
 std::vector<std::vector<Cell>> cardRows(const Batch& whole, const Batch& half, const Content& content) {
   const auto& f = content.format;
-  const auto& l = content.project.lining;
   const auto row = [&](const QString& name, const QString& a, const QString& b) {
     return std::vector<Cell>{name, a, b};
   };
-  const auto litres = [&](double value) { return f.quantity(value, Unit::litre, 0); };
-  const QString boxes = Text::tr("gauge boxes of %1").arg(litres(l.gauge_box_l));
-  const QString pans = Text::tr("or pans of %1").arg(litres(l.pan_l));
-  const QString buckets = Text::tr("or buckets of %1").arg(litres(l.bucket_l));
   std::vector<std::vector<Cell>> rows;
   rows.push_back(row(Text::tr("Cement"), f.quantity(whole.cement_kg, Unit::kilogram, 1),
                      f.quantity(half.cement_kg, Unit::kilogram, 1)));
-  if (whole.soil_m3 > 0) {
-    rows.push_back(
-        row(Text::tr("Soil: %1").arg(boxes), measure(whole.soil_boxes, f), measure(half.soil_boxes, f)));
-    rows.push_back(row(pans, measure(whole.soil_pans, f), measure(half.soil_pans, f)));
-    rows.push_back(row(buckets, measure(whole.soil_buckets, f), measure(half.soil_buckets, f)));
-  }
-  if (whole.sand_m3 > 0) {
-    rows.push_back(
-        row(Text::tr("Sand: %1").arg(boxes), measure(whole.sand_boxes, f), measure(half.sand_boxes, f)));
-    rows.push_back(row(pans, measure(whole.sand_pans, f), measure(half.sand_pans, f)));
-    rows.push_back(row(buckets, measure(whole.sand_buckets, f), measure(half.sand_buckets, f)));
-  }
   rows.push_back(row(Text::tr("Makes plaster"), volume(whole.yield_m3, f), volume(half.yield_m3, f)));
   rows.push_back(row(Text::tr("Covers at this thickness"), f.quantity(whole.covers_m2, Unit::square_metre, 1),
                      f.quantity(half.covers_m2, Unit::square_metre, 1)));
   rows.push_back(row(Text::tr("Batches for the whole coat"), f.integer(whole.count), f.integer(half.count)));
   for (Cell& cell : rows.back()) cell.strong = true;
   return rows;
+}
+
+/// How many of a vessel make the share of one ingredient in a batch of one bag, and of half a bag.
+struct Count {
+  Pictogram vessel;
+  double number, half;
+};
+
+/// The counts of an ingredient in the reader's own box, pan or bucket, each beside its picture.
+void addCounts(Sheet& sheet, const Pictogram& of, const std::array<Count, 3>& counts,
+               const Formatter& format) {
+  constexpr double kIcon = 12, kGap = 3;
+  constexpr drawings::Lettering kNumber{4.4, true};
+  const double pitch = (sheet.width() - kIcon) / static_cast<double>(counts.size());
+  sheet.add({kIcon + 1.5, [=](QPainter& painter, QPointF at) {
+               drawPictogram(painter, QRectF(at, QSizeF(kIcon, kIcon)), of.name());
+               const double text = at.y() + (kIcon - lineHeight_mm(kNumber)) / 2;
+               for (std::size_t k = 0; k < counts.size(); ++k) {
+                 const double x = at.x() + kIcon + static_cast<double>(k) * pitch + 3 * kGap;
+                 drawLines(painter, {x, text}, {k == 0 ? QStringLiteral("=") : Text::tr("or")}, kBody);
+                 const double icon = x + 2.5 * kGap;
+                 drawPictogram(painter, QRectF(icon, at.y(), kIcon, kIcon), counts[k].vessel.name());
+                 const QString number = QStringLiteral("× ") + measure(counts[k].number, format);
+                 const double after = icon + kIcon + 1.5;
+                 drawLines(painter, {after, at.y()}, {number}, kNumber);
+                 drawLines(painter, {after, at.y() + lineHeight_mm(kNumber) - 0.5},
+                           {QStringLiteral("½: × ") + measure(counts[k].half, format)}, kBody);
+               }
+             }});
+}
+
+void addVessels(Sheet& sheet, const Batch& whole, const Batch& half, const Content& content) {
+  const auto& l = content.project.lining;
+  const auto litres = [&](double value) { return content.format.quantity(value, Unit::litre, 0); };
+  sheet.paragraph(
+      Text::tr("For 1 bag of cement, and below it for half a bag (½): boxes of %1, or pans of %2, or "
+               "buckets of %3, level with the rim.")
+          .arg(litres(l.gauge_box_l), litres(l.pan_l), litres(l.bucket_l)));
+  if (whole.soil_m3 > 0)
+    addCounts(sheet, "soil",
+              {{{"gauge_box", whole.soil_boxes, half.soil_boxes},
+                {"pan", whole.soil_pans, half.soil_pans},
+                {"bucket", whole.soil_buckets, half.soil_buckets}}},
+              content.format);
+  if (whole.sand_m3 > 0)
+    addCounts(sheet, "sand",
+              {{{"gauge_box", whole.sand_boxes, half.sand_boxes},
+                {"pan", whole.sand_pans, half.sand_pans},
+                {"bucket", whole.sand_buckets, half.sand_buckets}}},
+              content.format);
 }
 
 void addCrew(Sheet& sheet, const Content& content, int coat) {
@@ -99,6 +134,7 @@ void addCard(Sheet& sheet, const Content& content, const core::lining::CoatQuant
                   kStrong);
   addMixParts(sheet,
               {{mix.soil, Text::tr("soil")}, {mix.sand, Text::tr("sand")}, {mix.cement, Text::tr("cement")}});
+  addVessels(sheet, *whole, *half, content);
   sheet.table({{Text::tr("For one batch"), 0.5},
                {Text::tr("1 bag of cement"), 0.25, CellAlign::right},
                {Text::tr("half a bag"), 0.25, CellAlign::right}},

@@ -15,6 +15,10 @@ bool hasBill(const Content& content) {
   return content.plan.quantities.customary.has_value();
 }
 
+bool hasStoneBed(const Content& content) {
+  return content.plan.geometry.stoneBed() > 0;
+}
+
 bool hasWorks(const Content& content) {
   return content.plan.works.has_value();
 }
@@ -45,16 +49,25 @@ bool hasFindings(const Content& content) {
 
 constexpr std::array kPages{
     PageKind{"F1", QT_TRANSLATE_NOOP("Handouts", "The tank at a glance"), false, always, buildCover},
+    PageKind{"F11", QT_TRANSLATE_NOOP("Handouts", "Test pits"), false, always, buildTestPits},
+    PageKind{"F13", QT_TRANSLATE_NOOP("Handouts", "Soil by ball and ribbon"), false, always, buildRibbonForm},
+    PageKind{"F10", QT_TRANSLATE_NOOP("Handouts", "Jar test"), false, always, buildJarForm},
+    PageKind{"F12", QT_TRANSLATE_NOOP("Handouts", "Slope by water level"), false, always, buildSlopeForm},
     PageKind{"P1", QT_TRANSLATE_NOOP("Handouts", "Materials"), false, always, buildMaterials},
     PageKind{"P2", QT_TRANSLATE_NOOP("Handouts", "Customary bill beside the computed one"), false, hasBill,
              buildBill},
     PageKind{"M1", QT_TRANSLATE_NOOP("Handouts", "Mix cards"), true, always, buildMixCards},
     PageKind{"M2", QT_TRANSLATE_NOOP("Handouts", "Plan"), true, always, buildPlanDrawing},
     PageKind{"M3", QT_TRANSLATE_NOOP("Handouts", "Section A-A"), true, always, buildSection},
+    PageKind{"M15", QT_TRANSLATE_NOOP("Handouts", "Section B-B"), true, always, buildSectionAlong},
     PageKind{"M4", QT_TRANSLATE_NOOP("Handouts", "Foot of the wall and depth rod"), true, always,
              buildWallFoot},
     PageKind{"M5", QT_TRANSLATE_NOOP("Handouts", "Setting out"), true, always, buildSettingOut},
     PageKind{"M8", QT_TRANSLATE_NOOP("Handouts", "Ground and platform"), true, always, buildGround},
+    PageKind{"M14", QT_TRANSLATE_NOOP("Handouts", "Build stages"), true, always, buildStages},
+    PageKind{"M11", QT_TRANSLATE_NOOP("Handouts", "Digging"), true, always, buildDigging},
+    PageKind{"M12", QT_TRANSLATE_NOOP("Handouts", "Stone bed"), true, hasStoneBed, buildStoneBed},
+    PageKind{"M13", QT_TRANSLATE_NOOP("Handouts", "Coats and pipes"), true, always, buildCoats},
     PageKind{"M6", QT_TRANSLATE_NOOP("Handouts", "Work calendar"), true, hasWorks, buildWorkCalendar},
     PageKind{"M7", QT_TRANSLATE_NOOP("Handouts", "Wetting calendar"), true, hasWorks, buildWettingCalendar},
     PageKind{"M9", QT_TRANSLATE_NOOP("Handouts", "Each coat in one go"), true, hasWorks, buildOneGo},
@@ -62,8 +75,10 @@ constexpr std::array kPages{
     PageKind{"F7", QT_TRANSLATE_NOOP("Handouts", "Bill and shares"), false, hasMoney, buildMoneyBill},
     PageKind{"F2", QT_TRANSLATE_NOOP("Handouts", "Dip-stick"), false, always, buildDipStick},
     PageKind{"F4", QT_TRANSLATE_NOOP("Handouts", "Water through the year"), false, hasWater, buildWaterYear},
+    PageKind{"F8", QT_TRANSLATE_NOOP("Handouts", "Use by month"), false, hasWater, buildUse},
     PageKind{"F5", QT_TRANSLATE_NOOP("Handouts", "Flow log"), false, always, buildFlowLog},
     PageKind{"F6", QT_TRANSLATE_NOOP("Handouts", "Leak test"), false, always, buildLeakForm},
+    PageKind{"F9", QT_TRANSLATE_NOOP("Handouts", "Cleaning and crack repair"), false, always, buildCleaning},
     PageKind{"F3", QT_TRANSLATE_NOOP("Handouts", "Working and living safely"), false, always, buildSafety},
     PageKind{"P4", QT_TRANSLATE_NOOP("Handouts", "Supply and need"), false, hasWater, buildWaterBalance},
     PageKind{"P5", QT_TRANSLATE_NOOP("Handouts", "Tank size and beds"), false, hasWater, buildWaterSizes},

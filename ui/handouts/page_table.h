@@ -53,6 +53,17 @@ void buildWorkFigures(Sheet& sheet, const Content& content);
 void buildMoneyBill(Sheet& sheet, const Content& content);
 void buildMoneyFigures(Sheet& sheet, const Content& content);
 void buildOptions(Sheet& sheet, const Content& content);
+void buildDigging(Sheet& sheet, const Content& content);
+void buildStoneBed(Sheet& sheet, const Content& content);
+void buildCoats(Sheet& sheet, const Content& content);
+void buildStages(Sheet& sheet, const Content& content);
+void buildSectionAlong(Sheet& sheet, const Content& content);
+void buildUse(Sheet& sheet, const Content& content);
+void buildCleaning(Sheet& sheet, const Content& content);
+void buildJarForm(Sheet& sheet, const Content& content);
+void buildTestPits(Sheet& sheet, const Content& content);
+void buildSlopeForm(Sheet& sheet, const Content& content);
+void buildRibbonForm(Sheet& sheet, const Content& content);
 void buildCalculation(Sheet& sheet, const Content& content);
 void buildFindings(Sheet& sheet, const Content& content);
 

@@ -1,5 +1,6 @@
 #include "ui/handouts/page_table.h"
 #include "ui/handouts/sheet.h"
+#include "ui/handouts/steps.h"
 #include "ui/text/words.h"
 
 #include <QCoreApplication>
@@ -16,6 +17,7 @@ using core::DipMark;
 using core::Unit;
 
 constexpr std::size_t kDipColumns = 3;
+constexpr double kSmall = 11.5;  // pictures, so that all advice stands on one page
 
 void addMark(Sheet& sheet, const QString& sentence, double level, double volume, const Formatter& format) {
   sheet.paragraph(sentence.arg(format.quantity(level, Unit::metre, 2), format.litres(volume)), kStrong);
@@ -45,47 +47,70 @@ void addDipTable(Sheet& sheet, std::span<const DipMark> marks, const Formatter& 
 
 struct Advice {
   QString heading;
-  QStringList lines;
+  std::vector<Step> steps;
 };
 
 std::vector<Advice> diggingAdvice() {
   return {
       {Text::tr("Digging"),
-       {Text::tr("Pit walls fall in without warning. Stop and get out when you see cracks along the edge, "
+       {Step{{"cave_in"},
+             Text::tr(
+                 "Pit walls fall in without warning. Stop and get out when you see cracks along the edge, "
                  "bulging, or water in the wall."),
-        Text::tr("Keep spoil, stones, bags and animals at least 0.6 m back from the edge."),
-        Text::tr("Keep a ladder in the pit at all times. No one digs alone; someone stays at the top."),
-        Text::tr("Never dig under a wall, and never stand in a narrow cut deeper than your waist without "
-                 "support.")}},
-      {Text::tr("Lifting"), {Text::tr("Bags and stones: two people, backs straight, paths clear and dry.")}}};
+             true},
+        Step{{"spoil_back"},
+             Text::tr("Keep spoil, stones, bags and animals at least 0.6 m back from the edge."),
+             true},
+        Step{{"ladder", "two_people"},
+             Text::tr("Keep a ladder in the pit at all times. No one digs alone; someone stays at the top."),
+             true},
+        Step{
+            {"dig"},
+            Text::tr("Never dig under a wall, and never stand in a narrow cut deeper than your waist without "
+                     "support."),
+            true},
+        Step{{"lift_two"},
+             Text::tr("Bags and stones: two people, backs straight, paths clear and dry."),
+             true}}}};
 }
 
 std::vector<Advice> plasterAdvice() {
   return {
       {Text::tr("Cement"),
-       {Text::tr("Wet cement burns skin and eyes. Wear gloves, boots and long sleeves; wash splashes off at "
+       {Step{{"gloves", "boots", "wash"},
+             Text::tr(
+                 "Wet cement burns skin and eyes. Wear gloves, boots and long sleeves; wash splashes off at "
                  "once with much clean water."),
-        Text::tr("Cement dust harms the lungs. Open bags with the wind behind you, cover nose and mouth."),
-        Text::tr("No bare feet in the mix. Children stay away.")}}};
+             true},
+        Step{{"mask", "goggles"},
+             Text::tr(
+                 "Cement dust harms the lungs. Open bags with the wind behind you, cover nose and mouth."),
+             true},
+        Step{{"boots"}, Text::tr("No bare feet in the mix. Children stay away."), true}}}};
 }
 
 std::vector<Advice> livingAdvice() {
-  return {{Text::tr("The finished tank"),
-           {Text::tr("A child can drown in it, and no one can climb out of smooth sloping walls. Fence all "
-                     "four sides, with a gate that shuts."),
-            Text::tr("Fix a ladder or a knotted rope that reaches the floor, and keep a float beside it."),
-            Text::tr("An empty tank is a pit: keep the fence shut while it is dry, and never go in alone."),
-            Text::tr("The water is for fields and animals. It is not drinking water.")}},
-          {Text::tr("Before you build"),
-           {Text::tr("Local codes and licensed practice come first. On a slope, on filled ground, near a "
-                     "house or a drop, "
-                     "or where ground water is high, ask a licensed engineer before digging.")}}};
+  return {
+      {Text::tr("The finished tank"),
+       {Step{{"drowning", "fence"},
+             Text::tr("A child can drown in it, and no one can climb out of smooth sloping walls. Fence all "
+                      "four sides, with a gate that shuts."),
+             true},
+        Step{{"climb_out"},
+             Text::tr("Fix a ladder or a knotted rope that reaches the floor, and keep a float beside it."),
+             true},
+        Step{{"fall_empty"},
+             Text::tr("An empty tank is a pit: keep the fence shut while it is dry, and never go in alone."),
+             true},
+        Step{{"no_drinking"},
+             Text::tr("The water is for fields and animals. It is not drinking water."),
+             true}}}};
 }
 
 void addAdvice(Sheet& sheet, const std::vector<Advice>& all) {
   for (const Advice& advice : all) {
     sheet.heading(advice.heading);
-    for (const QString& text : advice.lines) sheet.task(text);
+    addSteps(sheet, advice.steps, kSmall);
   }
 }
 
@@ -107,6 +132,11 @@ void buildDipStick(Sheet& sheet, const Content& content) {
 }
 
 void buildSafety(Sheet& sheet, const Content&) {
+  sheet.paragraph(
+      Text::tr("Local codes and licensed practice come first. On a slope, on filled ground, near a "
+               "house or a drop, "
+               "or where ground water is high, ask a licensed engineer before digging."),
+      kStrong);
   addAdvice(sheet, diggingAdvice());
   addAdvice(sheet, plasterAdvice());
   addAdvice(sheet, livingAdvice());

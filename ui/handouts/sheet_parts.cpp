@@ -14,10 +14,11 @@ struct Grid {
   std::vector<double> edges;  // of the columns, from 0 to the width
   double head_mm = 0;
   int rows = 0;
+  QStringList names = {};  // of the rows
 };
 
-Grid gridOf(const std::vector<Column>& columns, double width_mm, double height_mm, int least_rows) {
-  Grid grid{{}, {0}, 0, 0};
+Grid gridOf(const std::vector<Column>& columns, double width_mm) {
+  Grid grid{{}, {0}};
   for (const Column& column : columns) {
     const double wide = column.share * width_mm;
     grid.titles.push_back(wrapped(column.title, kStrong, wide - 2 * kPad));
@@ -25,8 +26,16 @@ Grid gridOf(const std::vector<Column>& columns, double width_mm, double height_m
     const auto lines = static_cast<double>(grid.titles.back().size());
     grid.head_mm = std::max(grid.head_mm, lines * lineHeight_mm(kStrong) + 2 * kPad);
   }
-  grid.rows = std::max(least_rows, static_cast<int>((height_mm - grid.head_mm - 1) / kWriteRow_mm));
   return grid;
+}
+
+void drawNames(QPainter& painter, QPointF at, const Grid& grid) {
+  const double middle = (kWriteRow_mm - lineHeight_mm(kStrong)) / 2;
+  at += QPointF(kPad, grid.head_mm + middle);
+  for (const QString& name : grid.names) {
+    drawLines(painter, at, {name}, kStrong);
+    at.ry() += kWriteRow_mm;
+  }
 }
 
 void drawGrid(QPainter& painter, QPointF at, const Grid& grid) {
@@ -42,6 +51,12 @@ void drawGrid(QPainter& painter, QPointF at, const Grid& grid) {
   painter.setPen(line(0.5));
   painter.drawLine(at, at + QPointF(right, 0));
   painter.drawLine(at + QPointF(0, grid.head_mm), at + QPointF(right, grid.head_mm));
+  drawNames(painter, at, grid);
+}
+
+void addGrid(Sheet& sheet, const Grid& grid) {
+  sheet.add({grid.head_mm + grid.rows * kWriteRow_mm + 0.5,
+             [grid](QPainter& painter, QPointF at) { drawGrid(painter, at, grid); }});
 }
 
 }  // namespace
@@ -61,16 +76,28 @@ void addWriteLine(Sheet& sheet, const QStringList& names) {
 }
 
 void addWriteTable(Sheet& sheet, const std::vector<Column>& columns, double below_mm, int least_rows) {
-  const Grid grid = gridOf(columns, sheet.width(), sheet.height() - sheet.used() - below_mm, least_rows);
-  sheet.drawing(grid.head_mm + grid.rows * kWriteRow_mm + 0.5,
-                [grid](QPainter& painter, const QRectF& box) { drawGrid(painter, box.topLeft(), grid); });
+  Grid grid = gridOf(columns, sheet.width());
+  const double height = sheet.height() - sheet.used() - below_mm;
+  grid.rows = std::max(least_rows, static_cast<int>((height - grid.head_mm - 1) / kWriteRow_mm));
+  addGrid(sheet, grid);
+}
+
+void addWriteRows(Sheet& sheet, const std::vector<Column>& columns, const QStringList& names) {
+  Grid grid = gridOf(columns, sheet.width());
+  grid.rows = static_cast<int>(names.size());
+  grid.names = names;
+  addGrid(sheet, grid);
 }
 
 void addAbove(Sheet& sheet, const Sheet& below, DrawingHeight height,
               std::function<void(QPainter&, const QRectF&)> draw) {
   const double left = sheet.height() - sheet.used() - below.used();
   sheet.drawing(std::clamp(left, height.least, height.most), std::move(draw));
-  for (const Block& block : below.blocks()) sheet.add(block);
+  append(sheet, below);
+}
+
+void append(Sheet& sheet, const Sheet& more) {
+  for (const Block& block : more.blocks()) sheet.add(block);
 }
 
 void addPoint(Sheet& sheet, const QString& text) {

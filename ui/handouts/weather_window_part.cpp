@@ -73,7 +73,7 @@ void addDrying(Sheet& sheet, const WeatherWindow& window, const Formatter& forma
   for (const Drying& d : window.drying)
     rows.push_back({format.integer(d.coat), format.quantity(d.air_c, Unit::celsius, 1),
                     format.quantity(d.humidity_percent, Unit::percent, 0),
-                    format.number(d.wind_km_h, Unit::none, 1) + QChar::Nbsp + Text::tr("km/h"),
+                    isolated(format.number(d.wind_km_h, Unit::none, 1) + QChar::Nbsp + Text::tr("km/h")),
                     format.quantity(d.kg_m2_h, Unit::kg_per_m2_h, 2)});
   const std::size_t first = sheet.blocks().size();
   sheet.heading(Text::tr("How fast fresh plaster dries"));

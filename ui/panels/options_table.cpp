@@ -121,6 +121,7 @@ void OptionsTable::makeButtons() {
   fields_->setObjectName(QStringLiteral("options.field"));
   fields_->setAccessibleName(tr("Field in which the options differ"));
   fields_->setEditable(true);
+  fields_->lineEdit()->setAccessibleName(fields_->accessibleName());
   fields_->setInsertPolicy(QComboBox::NoInsert);
   fields_->completer()->setFilterMode(Qt::MatchContains);
   fields_->completer()->setCompletionMode(QCompleter::PopupCompletion);
@@ -215,7 +216,9 @@ void OptionsTable::refresh() {
   showFieldRows();
   showResults();
   table_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-  table_->setCurrentCell(std::min(row, table_->rowCount() - 1), std::min(column, table_->columnCount() - 1));
+  // a cell is always current, so that the focus is seen
+  table_->setCurrentCell(std::clamp(row, 0, table_->rowCount() - 1),
+                         std::clamp(column, 0, table_->columnCount() - 1));
   fillFields();
   showButtons();
   say({});

@@ -8,6 +8,8 @@
 #include <optional>
 
 class QComboBox;
+class QListWidget;
+class QPushButton;
 class QScrollArea;
 class QSlider;
 class QToolButton;
@@ -17,7 +19,7 @@ namespace ui {
 class Canvas;
 class Document;
 
-/// The printed pages as they will come out, page by page.
+/// The printed pages as they will come out, page by page: which sheets, in what language, on what paper.
 class SheetsPanel : public QWidget {
   Q_OBJECT
 
@@ -31,6 +33,12 @@ public:
   int page() const;
   int pageCount() const;
 
+  /// What is to be printed, as chosen here.
+  handouts::Options options() const;
+  handouts::Content content() const;
+  /// Takes all sheets, or only those whose code begins with a letter.
+  void choose(const QString& letter);
+
 signals:
   void exportWanted();
   void printWanted();
@@ -42,16 +50,23 @@ private:
   Document& document_;
   Formatter format_;
   QToolButton *previous_, *next_;
-  QComboBox* pages_;
+  QComboBox *pages_, *language_, *paper_;
+  QListWidget* kinds_;
+  QPushButton *export_ = nullptr, *print_ = nullptr;
   QSlider* zoom_;
   QScrollArea* scroll_;
   Canvas* canvas_;
   std::optional<handouts::Handout> handout_;
+  QStringList left_out_;  // codes of sheets not wanted
   QTimer rebuild_;
 
   QWidget* makeBar();
+  QWidget* makeChoice();
   QToolButton* makeTurn(const QString& id, const QString& name, int by);
+  void again();
   void rebuild();
+  void showKinds();
+  void takeKinds();
   void showZoom();
   int fitting() const;  // zoom at which the whole page shows [%]
 };

@@ -1,7 +1,7 @@
 #include "ui/panels/stage_bar.h"
 
 #include "ui/document/document.h"
-#include "ui/text/works_words.h"
+#include "ui/text/words.h"
 #include "ui/widgets/icons.h"
 
 #include <QHBoxLayout>
@@ -72,11 +72,8 @@ void StageBar::refreshIcons() {
 }
 
 void StageBar::reckon() {
-  const core::Plan& plan = document_.plan();
   const bool at_end = slider_->value() == slider_->maximum();
-  std::vector<core::works::BuildDay> days;
-  if (plan.works) days = core::works::buildDays(plan.geometry, *plan.works);
-  if (days.empty()) days = core::works::buildStages(plan.geometry, plan.site.bench.has_value());
+  std::vector<core::works::BuildDay> days = core::buildTimeline(document_.plan());
   const bool is_shown = !at_end && !days_.empty();
   days_ = std::move(days);
   const int last = int(days_.size());
@@ -95,28 +92,15 @@ std::optional<core::works::BuildDay> StageBar::day() const {
 }
 
 void StageBar::step(int stages) {
-  int at = slider_->value();
-  const auto stage = [&](int k) {
-    return k < int(days_.size()) ? days_[std::size_t(k)].stage : std::string();
-  };
-  const auto startOf = [&](int k) {
-    while (k > 0 && stage(k - 1) == stage(k)) --k;
-    return k;
-  };
-  for (; stages > 0 && at < slider_->maximum(); --stages) {
-    const std::string now = stage(at);
-    while (at < slider_->maximum() && stage(at) == now) ++at;
-  }
-  for (; stages < 0 && at > 0; ++stages) at = startOf(at - 1);
-  slider_->setValue(at);
+  auto at = std::size_t(slider_->value());
+  for (; stages > 0 && at < days_.size(); --stages) at = core::nextStage(days_, at);
+  for (; stages < 0; ++stages) at = core::stageBefore(days_, at);
+  slider_->setValue(int(at));
 }
 
 void StageBar::show() {
   const auto shown = day();
-  text_->setText(!shown         ? tr("finished tank")
-                 : !shown->date ? words::stageName(shown->stage)
-                                : QStringLiteral("%1: %2").arg(format_.date(*shown->date),
-                                                               words::stageName(shown->stage)));
+  text_->setText(shown ? words::dayAndStage(*shown, format_) : tr("finished tank"));
   before_->setEnabled(slider_->value() > 0);
   next_->setEnabled(slider_->value() < slider_->maximum());
 }

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/works/build_days.h"
+#include "core/build_timeline.h"
 #include "ui/text/formatter.h"
 
 #include <QTimer>

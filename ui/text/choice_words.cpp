@@ -1,3 +1,4 @@
+#include "ui/text/notes_words.h"
 #include "ui/text/words.h"
 #include "ui/text/words_table.h"
 
@@ -110,7 +111,8 @@ constexpr std::array kChoices{
 }  // namespace
 
 QString choiceLabel(std::string_view field_id, std::string_view token) {
-  return lookUp(kChoices, std::string(field_id) + ":" + std::string(token), "choice");
+  const std::string id = std::string(field_id) + ":" + std::string(token);
+  return lookUp(has(notesChoices(), id) ? notesChoices() : std::span<const Entry>(kChoices), id, "choice");
 }
 
 }  // namespace ui::words

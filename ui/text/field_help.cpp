@@ -1,6 +1,7 @@
 #include "ui/text/delivery_fields.h"
 #include "ui/text/ground_words.h"
 #include "ui/text/money_words.h"
+#include "ui/text/notes_words.h"
 #include "ui/text/water_fields.h"
 #include "ui/text/words.h"
 #include "ui/text/words_table.h"
@@ -217,7 +218,7 @@ QString fieldHelp(std::string_view field_id) {
   if (field_id.starts_with("practice.")) return lookUp(kPracticeHelp, field_id, "help of field");
   if (field_id.starts_with("water.")) return lookUp(waterHelp(), field_id, "help of field");
   if (field_id.starts_with("delivery.")) return lookUp(deliveryHelp(), field_id, "help of field");
-  for (const auto& table : {groundHelp(), worksHelp(), moneyHelp()}) {
+  for (const auto& table : {groundHelp(), worksHelp(), notesHelp(), moneyHelp()}) {
     if (has(table, field_id)) return lookUp(table, field_id, "help of field");
   }
   return lookUp(kGeneralHelp, field_id, "help of field");

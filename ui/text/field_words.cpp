@@ -1,6 +1,7 @@
 #include "ui/text/delivery_fields.h"
 #include "ui/text/ground_words.h"
 #include "ui/text/money_words.h"
+#include "ui/text/notes_words.h"
 #include "ui/text/water_fields.h"
 #include "ui/text/words.h"
 #include "ui/text/words_table.h"
@@ -85,7 +86,7 @@ constexpr std::array kLabels{
 QString fieldLabel(std::string_view field_id) {
   if (field_id.starts_with("water.")) return lookUp(waterLabels(), field_id, "label of field");
   if (field_id.starts_with("delivery.")) return lookUp(deliveryLabels(), field_id, "label of field");
-  for (const auto& table : {groundLabels(), worksLabels(), moneyLabels()}) {
+  for (const auto& table : {groundLabels(), worksLabels(), notesLabels(), moneyLabels()}) {
     if (has(table, field_id)) return lookUp(table, field_id, "label of field");
   }
   return lookUp(kLabels, field_id, "label of field");

@@ -1,5 +1,6 @@
 #include "ui/text/finding_sentences.h"
 #include "ui/text/money_words.h"
+#include "ui/text/notes_words.h"
 #include "ui/text/words.h"
 #include "ui/text/words_table.h"
 #include "ui/text/works_words.h"
@@ -170,8 +171,8 @@ constexpr std::array kSentences{
 /// Null when there is none.
 const SentenceOf* sentenceOf(std::string_view code) {
   for (const std::span<const SentenceOf> table :
-       {std::span<const SentenceOf>(kSentences), siteSentences(), groundSentences(), waterSentences(),
-        deliverySentences(), worksSentences(), moneySentences()}) {
+       {std::span<const SentenceOf>(kSentences), siteSentences(), notesSentences(), groundSentences(),
+        waterSentences(), deliverySentences(), worksSentences(), moneySentences()}) {
     const auto found = std::ranges::find(table, code, &SentenceOf::code);
     if (found != table.end()) return &*found;
   }

@@ -20,13 +20,6 @@ int shownDecimals(core::Unit unit, UnitSystem system, int decimals) {
   return std::max(0, decimals + units::shown(unit, system).more_decimals);
 }
 
-/// A number with its unit, kept in its own direction within a text that is written from the right.
-QString isolated(const QString& text) {
-  constexpr QChar kFirstStrongIsolate(0x2068), kPopIsolate(0x2069);
-  if (textDirection() == Qt::LeftToRight || text.isEmpty()) return text;
-  return kFirstStrongIsolate + text + kPopIsolate;
-}
-
 /// `value` rounded to `decimals`, never a negative zero.
 double rounded(double value, int decimals) {
   const double scale = std::pow(10.0, decimals);
@@ -76,6 +69,13 @@ QString dayAndMonth(const QString& long_date) {
 }
 
 }  // namespace
+
+QString isolated(const QString& text) {
+  // the mark in front tells a label with nothing else in it where it begins
+  constexpr QChar kRightToLeftMark(0x200F), kFirstStrongIsolate(0x2068), kPopIsolate(0x2069);
+  if (textDirection() == Qt::LeftToRight || text.isEmpty()) return text;
+  return QString(kRightToLeftMark) + kFirstStrongIsolate + text + kPopIsolate;
+}
 
 Formatter::Formatter(QLocale locale, UnitSystem system) : locale_(std::move(locale)), system_(system) {
   if (locale_.language() == QLocale::C) locale_.setNumberOptions(QLocale::DefaultNumberOptions);

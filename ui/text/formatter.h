@@ -55,6 +55,9 @@ private:
   UnitSystem system_;
 };
 
+/// A number with its unit, kept in its own direction within a text that is written from the right.
+QString isolated(const QString& text);
+
 QDate toQDate(std::chrono::year_month_day day);
 
 }  // namespace ui

@@ -57,7 +57,7 @@ public:
   bool isEmpty() const override { return false; }
 
   QString translate(const char* context, const char* source, const char* note, int count) const override {
-    for (const auto& texts : textsOf(language())) {
+    for (const auto& texts : textsOf(ui::language())) {
       const QString found = texts->translate(context, source, note, count);
       if (!found.isEmpty()) return found;
     }

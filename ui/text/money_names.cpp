@@ -69,7 +69,7 @@ QString money(double amount, const core::Project& project, const Formatter& form
   const bool is_whole = std::abs(amount) >= kWholeFrom || std::fmod(cents, kCents) == 0;
   const QString number = format.number(amount, core::Unit::money, is_whole ? 0 : 2);
   if (project.currency.empty()) return number;
-  return fromCore(project.currency) + QChar(QChar::Nbsp) + number;
+  return isolated(fromCore(project.currency) + QChar(QChar::Nbsp) + number);
 }
 
 QString priceItemName(std::string_view item) {
@@ -83,7 +83,8 @@ QString costUnitName(std::string_view unit) {
 QString costQuantity(double quantity, std::string_view unit, const Formatter& format) {
   if (unit == "bag" || unit == "piece") return amount(quantity, unit, format);
   if (unit == "person_day") return format.quantity(quantity, core::Unit::person_day, 1);
-  return format.number(quantity, core::Unit::none, unit == "job" ? 0 : 1) + QChar::Nbsp + costUnitName(unit);
+  return isolated(format.number(quantity, core::Unit::none, unit == "job" ? 0 : 1) + QChar::Nbsp +
+                  costUnitName(unit));
 }
 
 QString carrierName(core::Carrier carrier) {

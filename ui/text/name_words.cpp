@@ -127,6 +127,7 @@ constexpr std::array kParts{
     Entry{"delivery", QT_TRANSLATE_NOOP("ui::words", "pipes, overflow and silt trap")},
     Entry{"works", QT_TRANSLATE_NOOP("ui::words", "labour and dates")},
     Entry{"records", QT_TRANSLATE_NOOP("ui::words", "records of work and batches")},
+    Entry{"notes", QT_TRANSLATE_NOOP("ui::words", "field notes")},
     Entry{"ranges", QT_TRANSLATE_NOOP("ui::words", "ranges of uncertain figures")},
     Entry{"search", QT_TRANSLATE_NOOP("ui::words", "limits of the search")},
     Entry{"prices", QT_TRANSLATE_NOOP("ui::words", "prices and cost")},
@@ -185,6 +186,11 @@ QString stageName(std::string_view stage) {
   if (const int coat = numberIn(stage, "cure_"))
     return numbered(QT_TRANSLATE_NOOP("ui::words", "coat %1 under wet sacks"), coat);
   return lookUp(kStages, stage, "stage");
+}
+
+QString dayAndStage(const core::works::BuildDay& day, const Formatter& format) {
+  const QString stage = stageName(day.stage);
+  return day.date ? QStringLiteral("%1: %2").arg(format.date(*day.date), stage) : stage;
 }
 
 QString skillName(std::string_view skill) {

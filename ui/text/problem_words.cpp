@@ -91,6 +91,9 @@ constexpr std::array kWrong{
           QT_TRANSLATE_NOOP("ui::words",
                             "is not in the table of pipes of this grade; choose one that is, or enter the "
                             "bore as measured")},
+    Entry{"layer_not_below_its_top",
+          QT_TRANSLATE_NOOP("ui::words",
+                            "is not deeper than the top of the layer; measure both down from the ground")},
     Entry{"no_working_day",
           QT_TRANSLATE_NOOP("ui::words",
                             "leaves no day to work on; give fewer closed days, or another rest day")},
@@ -117,6 +120,16 @@ constexpr std::array kWrong{
     Entry{"survey_spike",
           QT_TRANSLATE_NOOP("ui::words", "stands far above or below the points around it; check its height")},
     Entry{"survey_far", QT_TRANSLATE_NOOP("ui::words", "lies far from all other points; check its place")},
+    Entry{"short_form_version",
+          QT_TRANSLATE_NOOP("ui::words", "does not begin with a mark that this program knows")},
+    Entry{"short_form_check",
+          QT_TRANSLATE_NOOP(
+              "ui::words",
+              "was not copied as it stands, for its last four signs do not fit the rest; compare it "
+              "sign by sign")},
+    Entry{"short_form_token",
+          QT_TRANSLATE_NOOP("ui::words",
+                            "holds a part that this program does not know; compare it sign by sign")},
     Entry{"csv_no_header", QT_TRANSLATE_NOOP("ui::words",
                                              "does not name the columns; begin the table with a line such as "
                                              "date,rain_mm,t_min_c,t_max_c")},
@@ -210,6 +223,10 @@ bool isOfFile(const core::Problem& problem) {
   return !problem.path.empty() && (problem.code == "cannot_read" || problem.code == "cannot_write");
 }
 
+bool isOfShortForm(const core::Problem& problem) {
+  return problem.path.empty() && problem.code.starts_with("short_form_");
+}
+
 constexpr std::string_view kSpotHeight = "site.ground.points_m[";
 
 QString textAt(const QString& place, const core::Problem& problem, const Formatter& format) {
@@ -238,7 +255,10 @@ QString problemText(const core::Problem& problem, const Formatter& format) {
     return QCoreApplication::translate("ui::words", "%1 %2: %3.")
         .arg(fromCore(problem.path), lookUp(kWrong, problem.code, "problem"), fromCore(problem.value));
   }
-  return textAt(placeText(problem.path, format), problem, format);
+  const QString place = isOfShortForm(problem)
+                            ? QCoreApplication::translate("ui::words", "The design on one line")
+                            : placeText(problem.path, format);
+  return textAt(place, problem, format);
 }
 
 QString surveyProblemText(const core::Problem& problem, const Formatter& format) {

@@ -4,6 +4,7 @@
 #include "core/base/source.h"
 #include "core/plan.h"
 #include "core/project/fields.h"
+#include "core/works/build_days.h"
 #include "ui/text/formatter.h"
 
 #include <QString>
@@ -33,6 +34,8 @@ QString taskName(std::string_view task_id);  ///< "Dig the pit", "Keep coat 1 we
 bool hasTaskName(std::string_view task_id);
 /// How far the tank is: "pegs and strings", "coat 1 under wet sacks"; a stage of core::works::BuildDay.
 QString stageName(std::string_view stage);
+/// "Mon 12 Oct 2026: pegs and strings"; the stage alone where there is no date.
+QString dayAndStage(const core::works::BuildDay& day, const Formatter& format);
 QString skillName(std::string_view skill);
 QString dimensionName(std::string_view dimension_id);  ///< "clear length", "pit depth"
 QString levelName(std::string_view level_id);          ///< "Top of stone bed"

@@ -9,6 +9,7 @@
 #include "ui/view3d/qt3d_window.h"
 #include "ui/view3d/software_view.h"
 
+#include <QCoreApplication>
 #include <QMetaMethod>
 #include <QVBoxLayout>
 #include <utility>
@@ -46,6 +47,7 @@ Qt3DView::Qt3DView(QWidget* parent)
   layout->addWidget(container_);
   container_->setMinimumSize(minimumSizeHint());
   container_->setFocusPolicy(Qt::StrongFocus);
+  container_->setAccessibleName(QCoreApplication::translate("ui::PitPanel", "The pit in three dimensions"));
   setFocusProxy(container_);
   window_->setObjectName("pit_surface");
   window_->frameGraph().setBackground(surroundings(isDark()).background);

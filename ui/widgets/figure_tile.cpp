@@ -19,6 +19,8 @@ QLabel* addLabel(FigureTile* tile, const QString& name, Tone tone) {
   auto* label = new QLabel(tile);
   label->setObjectName(name);
   label->setWordWrap(true);
+  // a number alone would stand at the left whatever the direction of the window
+  if (tile->isRightToLeft()) label->setAlignment(Qt::AlignRight | Qt::AlignAbsolute | Qt::AlignVCenter);
   setTone(label, tone);
   tile->layout()->addWidget(label);
   return label;

@@ -67,7 +67,24 @@ QPalette palette(bool dark) {
   return palette;
 }
 
+namespace {
+
+/// The desktop's own letters, and for each script of our languages those of the sheets: other fonts that come
+/// in for what is missing may lack letters of Urdu.
+void takeFonts() {
+  QFont font = QApplication::font();
+  QStringList families = font.families();
+  for (const char* family : {"Noto Sans", "Noto Sans Arabic", "Noto Sans Devanagari"}) {
+    if (!families.contains(QLatin1String(family))) families << QLatin1String(family);
+  }
+  font.setFamilies(families);
+  QApplication::setFont(font);
+}
+
+}  // namespace
+
 void applyTheme(bool dark) {
+  takeFonts();
   static std::optional<bool> applied;
   if (applied == dark) return;
   applied = dark;

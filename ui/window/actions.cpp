@@ -59,6 +59,7 @@ void Actions::addFileMenu() {
   add(menu, QStringLiteral("file.example"), tr("Open the e&xample"), {}, c.open_example);
   icons_ << qMakePair(add(menu, QStringLiteral("file.open"), tr("&Open…"), QKeySequence::Open, c.open),
                       "open");
+  add(menu, QStringLiteral("file.open_short_form"), tr("Open from s&hort form…"), {}, c.open_short_form);
   recent_ = menu->addMenu(tr("Open &recent"));
   recent_->setObjectName(QStringLiteral("file.recent"));
   menu->addSeparator();
@@ -84,6 +85,9 @@ void Actions::addEditMenu(QUndoStack* undo_stack) {
   redo->setObjectName(QStringLiteral("edit.redo"));
   redo->setShortcuts(QKeySequence::keyBindings(QKeySequence::Redo));
   menu->addActions({undo, redo});
+  menu->addSeparator();
+  add(menu, QStringLiteral("edit.copy_short_form"), tr("&Copy the design in short form"), {},
+      commands_.copy_short_form);
   icons_ << qMakePair(undo, "undo") << qMakePair(redo, "redo");
 }
 
@@ -100,15 +104,18 @@ void Actions::addChoices(QMenu* menu, const QString& group, const QList<QPair<QS
 void Actions::addViewMenu() {
   QMenu* menu = window_.menuBar()->addMenu(tr("&View"));
   const Commands& c = commands_;
+  add(menu, QStringLiteral("view.group"), tr("Group &view, whole screen"), QKeySequence(Qt::Key_F5),
+      c.group_view);
+  menu->addSeparator();
   const QList<QPair<QString, QString>> tabs{
-      {QStringLiteral("pit_panel"), tr("&Pit")},         {QStringLiteral("ground_panel"), tr("&Ground")},
-      {QStringLiteral("water_panel"), tr("&Water")},     {QStringLiteral("delivery_panel"), tr("P&ipes")},
-      {QStringLiteral("works_panel"), tr("Wor&ks")},     {QStringLiteral("money_panel"), tr("&Money")},
-      {QStringLiteral("options_panel"), tr("&Options")}, {QStringLiteral("drawings_panel"), tr("&Drawings")},
-      {QStringLiteral("sheets_panel"), tr("&Sheets")}};
+      {QStringLiteral("pit_panel"), tr("&Pit")},           {QStringLiteral("ground_panel"), tr("&Ground")},
+      {QStringLiteral("water_panel"), tr("&Water")},       {QStringLiteral("delivery_panel"), tr("P&ipes")},
+      {QStringLiteral("works_panel"), tr("Wor&ks")},       {QStringLiteral("money_panel"), tr("&Money")},
+      {QStringLiteral("options_panel"), tr("&Options")},   {QStringLiteral("notes_panel"), tr("No&tes")},
+      {QStringLiteral("drawings_panel"), tr("&Drawings")}, {QStringLiteral("sheets_panel"), tr("&Sheets")}};
   int key = 1;
   for (const auto& [id, text] : tabs)
-    add(menu, QStringLiteral("tab.") + id, text, QKeySequence(QStringLiteral("Ctrl+%1").arg(key++)),
+    add(menu, QStringLiteral("tab.") + id, text, QKeySequence(QStringLiteral("Ctrl+%1").arg(key++ % 10)),
         [c, id = id] { c.show_tab(id); });
   menu->addSeparator();
   const QList<QPair<QString, QString>> looks{{QStringLiteral("oblique"), tr("Look from &above and aside")},

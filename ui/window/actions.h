@@ -21,7 +21,8 @@ public:
 
   /// What the commands do.
   struct Commands {
-    Run make_new, open_example, open, save, save_as, export_file, print, about;
+    Run make_new, open_example, open, save, save_as, export_file, print, group_view, about;
+    Run open_short_form, copy_short_form;
     RunWith open_recent, set_units, set_theme, set_language, set_locale, show_tab, look;
   };
 

@@ -7,7 +7,7 @@
 #include "core/geometry/camera.h"
 #include "core/geometry/scene.h"
 #include "ui/drawings/drawings.h"
-#include "ui/handouts/handout.h"
+#include "ui/text/languages.h"
 #include "ui/text/words.h"
 #include "ui/view3d/software_view.h"
 
@@ -31,6 +31,7 @@ struct Content {
   const core::Project& project;
   const core::Plan& plan;
   const Formatter& format;
+  const handouts::Options& sheets;
 };
 
 constexpr int kFacets = 96;
@@ -123,7 +124,9 @@ std::string png(const Content& c) {
 }
 
 std::string pdf(const Content& c) {
-  return handouts::Handout({c.project, c.plan, c.format}, {}).pdf().toStdString();
+  const Formatter format =
+      c.sheets.language == language() ? c.format : Formatter(localeOf(c.sheets.language), c.format.system());
+  return handouts::Handout({c.project, c.plan, format}, c.sheets).pdf().toStdString();
 }
 
 struct Kind {
@@ -148,10 +151,10 @@ QString writeFile(const QString& file, const std::string& bytes, const Formatter
 }  // namespace
 
 QString exportTo(const core::Project& project, const core::Plan& plan, const QString& file,
-                 const Formatter& format) {
+                 const Formatter& format, const handouts::Options& sheets) {
   for (const Kind& kind : kKinds) {
     if (!file.endsWith(QLatin1String(kind.ending), Qt::CaseInsensitive)) continue;
-    return writeFile(file, kind.make({project, plan, format}), format);
+    return writeFile(file, kind.make({project, plan, format, sheets}), format);
   }
   return QCoreApplication::translate("ui::Export", "The ending of “%1” is not one of %2.")
       .arg(QFileInfo(file).fileName(), exportEndings().join(QStringLiteral(", ")));

@@ -1,11 +1,13 @@
 #include "ui/window/main_window.h"
 
+#include "ui/group/group_view.h"
 #include "ui/panels/delivery_panel.h"
 #include "ui/panels/drawings_panel.h"
 #include "ui/panels/editor_panel.h"
 #include "ui/panels/figures_panel.h"
 #include "ui/panels/ground_panel.h"
 #include "ui/panels/money_panel.h"
+#include "ui/panels/notes_panel.h"
 #include "ui/panels/options_panel.h"
 #include "ui/panels/pit_panel.h"
 #include "ui/panels/sheets_panel.h"
@@ -61,6 +63,7 @@ MainWindow::MainWindow(QWidget* parent)
 
 MainWindow::~MainWindow() {
   finishExports();
+  delete group_;
   delete takeCentralWidget();  // the panels read the document until they are gone
 }
 
@@ -76,6 +79,7 @@ void MainWindow::build() {
   delivery_ = new DeliveryPanel(document_, this);
   works_ = new WorksPanel(document_, this);
   money_ = new MoneyPanel(document_, this);
+  notes_ = new NotesPanel(document_, this);
   options_ = new OptionsPanel(document_, this);
   drawings_ = new DrawingsPanel(document_, this);
   sheets_ = new SheetsPanel(document_, this);
@@ -93,6 +97,7 @@ void MainWindow::build() {
 }
 
 void MainWindow::clear() {
+  delete group_;
   delete takeCentralWidget();
   delete actions_;
   delete menuBar();
@@ -108,6 +113,7 @@ void MainWindow::setLanguage(const QLocale& locale) {
   build();
   QLocale::setDefault(format_.locale());
   tabs_->setCurrentIndex(tab);
+  if (isDraft(language())) messages_->say(MessageBar::Kind::done, draftMark());
 }
 
 void MainWindow::arrange() {
@@ -120,6 +126,7 @@ void MainWindow::arrange() {
   tabs_->addTab(works_, tr("Works"));
   tabs_->addTab(money_, tr("Money"));
   tabs_->addTab(options_, tr("Options"));
+  tabs_->addTab(notes_, tr("Notes"));
   tabs_->addTab(drawings_, tr("Drawings"));
   tabs_->addTab(sheets_, tr("Sheets"));
   auto* columns = new QHBoxLayout;
@@ -143,10 +150,13 @@ void MainWindow::addActions() {
   commands.make_new = [this] { makeNew(); };
   commands.open_example = [this] { openExample(); };
   commands.open = [this] { askOpen(); };
+  commands.open_short_form = [this] { askShortForm(); };
+  commands.copy_short_form = [this] { copyShortForm(); };
   commands.save = [this] { save(); };
   commands.save_as = [this] { askSaveAs(); };
   commands.export_file = [this] { askExport(QString()); };
   commands.print = [this] { print(); };
+  commands.group_view = [this] { showGroupView(); };
   commands.about = [this] { about(); };
   commands.open_recent = [this](const QString& path) { openRecent(path); };
   commands.set_units = [this](const QString& id) {
@@ -211,6 +221,7 @@ void MainWindow::setFormatter(const Formatter& format) {
   delivery_->setFormatter(format);
   works_->setFormatter(format);
   money_->setFormatter(format);
+  notes_->setFormatter(format);
   options_->setFormatter(format);
   drawings_->setFormatter(format);
   sheets_->setFormatter(format);
@@ -248,6 +259,7 @@ void MainWindow::applyDark(bool dark) {
   delivery_->setDark(dark);
   works_->setDark(dark);
   money_->setDark(dark);
+  notes_->setDark(dark);
   options_->setDark(dark);
   drawings_->setDark(dark);
   sheets_->refreshIcons();
@@ -286,6 +298,16 @@ void MainWindow::look(const QString& preset) {
                                                   : ViewPreset::oblique);
 }
 
+void MainWindow::showGroupView() {
+  if (group_ == nullptr) {
+    group_ = new group::GroupView(document_, format_, this);
+    group_->setAttribute(Qt::WA_DeleteOnClose);
+    group_->setGeometry(screen()->geometry());
+  }
+  group_->showFullScreen();
+  group_->activateWindow();
+}
+
 void MainWindow::goTo(const QString& field) {
   if (editor_->goTo(field)) {
     if (!field.startsWith(QLatin1String("delivery."))) return;
@@ -300,6 +322,8 @@ void MainWindow::goTo(const QString& field) {
     tabs_->setCurrentWidget(delivery_);
   } else if (works_->goTo(field)) {
     tabs_->setCurrentWidget(works_);
+  } else if (notes_->goTo(field)) {
+    tabs_->setCurrentWidget(notes_);
   } else if (money_->goTo(field)) {
     tabs_->setCurrentWidget(money_);
   } else if (field.startsWith(QLatin1String("options"))) {

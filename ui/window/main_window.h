@@ -8,6 +8,7 @@
 #include "ui/widgets/theme.h"
 
 #include <QMainWindow>
+#include <QPointer>
 #include <QThreadPool>
 
 class QTabWidget;
@@ -22,12 +23,17 @@ class DrawingsPanel;
 class GroundPanel;
 class MessageBar;
 class MoneyPanel;
+class NotesPanel;
 class OptionsPanel;
 class PitPanel;
 class SheetsPanel;
 class StageBar;
 class WaterPanel;
 class WorksPanel;
+
+namespace group {
+class GroupView;
+}
 
 /// The window: what is entered at the left, the pit in the middle, what follows at the right.
 class MainWindow : public QMainWindow {
@@ -45,6 +51,9 @@ public:
   /// Opens a file in place of the open project, after asking about unsaved work. @return whether it was
   /// opened
   bool openFile(const QString& path);
+  /// Puts a design in place that was typed in short form, after asking about unsaved work. @return whether it
+  /// was taken
+  bool openShortForm(const QString& text);
   /// Saves to a file and says how it went. @return whether it was saved
   bool saveFile(const QString& path);
   /// Writes pages, tables, solids or pictures in the background and says how it went.
@@ -91,11 +100,13 @@ private:
   DeliveryPanel* delivery_ = nullptr;
   WorksPanel* works_ = nullptr;
   MoneyPanel* money_ = nullptr;
+  NotesPanel* notes_ = nullptr;
   OptionsPanel* options_ = nullptr;
   DrawingsPanel* drawings_ = nullptr;
   SheetsPanel* sheets_ = nullptr;
   FiguresPanel* figures_ = nullptr;
   StageBar* stages_ = nullptr;
+  QPointer<group::GroupView> group_;
 
   void build();
   void clear();
@@ -109,6 +120,7 @@ private:
   void keepWork();
   void showTab(const QString& name);
   void look(const QString& preset);
+  void showGroupView();
   void about();
   void goTo(const QString& field);
   void showFinding(const core::Finding& finding);
@@ -118,6 +130,8 @@ private:
   void makeNew();
   void openExample();
   void askOpen();
+  void askShortForm();
+  void copyShortForm();
   void openRecent(const QString& path);
   bool save();
   bool askSaveAs();

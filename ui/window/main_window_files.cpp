@@ -1,5 +1,7 @@
 #include "core/compare/refine.h"
+#include "core/exchange/short_form.h"
 #include "ui/handouts/handout.h"
+#include "ui/panels/sheets_panel.h"
 #include "ui/text/words.h"
 #include "ui/widgets/message_bar.h"
 #include "ui/widgets/waiting.h"
@@ -10,9 +12,12 @@
 #include "ui/window/printing.h"
 #include "ui/window/settings.h"
 
+#include <QClipboard>
 #include <QDir>
 #include <QFileDialog>
 #include <QFileInfo>
+#include <QGuiApplication>
+#include <QInputDialog>
 #include <QMessageBox>
 #include <QPrintDialog>
 #include <QPrinter>
@@ -122,6 +127,37 @@ void MainWindow::askOpen() {
   if (!path.isEmpty()) openFile(path);
 }
 
+bool MainWindow::openShortForm(const QString& text) {
+  const auto read = core::exchange::fromShortForm(text.toStdString(), core::Project{});
+  if (!read) {
+    sayProblems(tr("The short form was not taken."), read.error());
+    return false;
+  }
+  if (isRunningBeside() || !mayLeave()) return false;
+  const core::Problems problems = keeper_.start(*read, QString(), FileKeeper::State::unsaved);
+  if (!problems.empty()) {
+    sayProblems(tr("The short form was not taken."), problems);
+    return false;
+  }
+  messages_->say(MessageBar::Kind::done,
+                 tr("The design is there. What a short form does not hold is as in a new project."));
+  return true;
+}
+
+void MainWindow::askShortForm() {
+  bool is_given = false;
+  const QString text = QInputDialog::getMultiLineText(
+      this, tr("Open from short form"), tr("Type, paste or scan the line from the cover sheet:"), QString(),
+      &is_given);
+  if (is_given && !text.trimmed().isEmpty()) openShortForm(text);
+}
+
+void MainWindow::copyShortForm() {
+  QGuiApplication::clipboard()->setText(
+      QString::fromStdString(core::exchange::shortForm(document_.project())));
+  messages_->say(MessageBar::Kind::done, tr("The short form can be pasted into a message."));
+}
+
 void MainWindow::openRecent(const QString& path) {
   if (openFile(path) || QFileInfo::exists(path)) return;
   Settings::forgetRecentFile(path);
@@ -165,18 +201,18 @@ void MainWindow::askExport(const QString& ending) {
 
 void MainWindow::exportFile(const QString& path) {
   messages_->say(MessageBar::Kind::question, tr("Writing %1…").arg(path));
-  exports_.start(
-      [this, path, project = document_.project(), plan = document_.plan(), format = format_]() mutable {
-        core::compare::refine(project, plan);
-        const QString reason = exportTo(project, plan, path, format);
-        QMetaObject::invokeMethod(this, [this, path, reason] {
-          if (reason.isEmpty()) {
-            messages_->say(MessageBar::Kind::done, tr("Written: %1.").arg(path));
-          } else {
-            messages_->say(MessageBar::Kind::problem, tr("%1 was not written. %2").arg(path, reason));
-          }
-        });
-      });
+  exports_.start([this, path, project = document_.project(), plan = document_.plan(), format = format_,
+                  sheets = sheets_->options()]() mutable {
+    core::compare::refine(project, plan);
+    const QString reason = exportTo(project, plan, path, format, sheets);
+    QMetaObject::invokeMethod(this, [this, path, reason] {
+      if (reason.isEmpty()) {
+        messages_->say(MessageBar::Kind::done, tr("Written: %1.").arg(path));
+      } else {
+        messages_->say(MessageBar::Kind::problem, tr("%1 was not written. %2").arg(path, reason));
+      }
+    });
+  });
 }
 
 void MainWindow::finishExports() {
@@ -185,9 +221,9 @@ void MainWindow::finishExports() {
 
 void MainWindow::print() {
   QPrinter printer(QPrinter::HighResolution);
-  printer.setPageSize(QPageSize(QPageSize::A4));
+  printer.setPageSize(QPageSize(sheets_->options().page));
   document_.finishPlan();
-  const handouts::Handout handout({document_.project(), document_.plan(), format_}, {});
+  const handouts::Handout handout(sheets_->content(), sheets_->options());
   QPrintDialog dialog(&printer, this);
   dialog.setMinMax(1, handout.pageCount());
   if (dialog.exec() == QDialog::Accepted) printPages(handout, printer);

@@ -52,6 +52,7 @@ QString Settings::languageName() {
 
 void Settings::setLanguageName(const QString& name) {
   QSettings().setValue(kLanguage, name);
+  qunsetenv("TANKWRIGHT_LOCALE");  // a choice of now goes before what the start was told
 }
 
 QLocale Settings::locale() {
@@ -66,6 +67,7 @@ QString Settings::localeName() {
 
 void Settings::setLocaleName(const QString& name) {
   QSettings().setValue(kLocale, name);
+  qunsetenv("TANKWRIGHT_LOCALE");
 }
 
 QStringList Settings::recentFiles() {

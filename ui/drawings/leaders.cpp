@@ -1,0 +1,55 @@
+#include "ui/drawings/leaders.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace ui::drawings {
+
+namespace {
+
+constexpr double kRowGap_mm = 1.2;
+
+}  // namespace
+
+std::vector<double> spread(const std::vector<double>& wanted_mm, double pitch_mm) {
+  std::vector<double> heights;
+  for (const double wanted : wanted_mm)
+    heights.push_back(heights.empty() ? wanted : std::max(wanted, heights.back() + pitch_mm));
+  return heights;
+}
+
+double leaderPitch(const Lettering& lettering) {
+  return height_mm(lettering) + kRowGap_mm;
+}
+
+void addLeaders(Figure& figure, std::vector<Leader> leaders, double text_x, const Lettering& lettering) {
+  std::ranges::stable_sort(leaders, {}, [](const Leader& leader) { return leader.tip.y(); });
+  std::vector<double> wanted;
+  for (const Leader& leader : leaders) wanted.push_back(leader.tip.y());
+  const std::vector<double> heights = spread(wanted, leaderPitch(lettering));
+  for (std::size_t k = 0; k < leaders.size(); ++k) {
+    const QPointF tip = leaders[k].tip;
+    QPainterPath dot, line(tip);
+    dot.addEllipse(tip, 0.8, 0.8);
+    line.lineTo(std::max(text_x - 8, tip.x()), tip.y());
+    line.lineTo(text_x - 1.5, heights[k]);
+    figure.addSolid(dot);
+    figure.add(line, Line::thin);
+    figure.addText(leaders[k].text, {text_x, heights[k] + lettering.cap_mm / 2}, lettering);
+  }
+}
+
+void addBreak(Figure& figure, QPointF from, QPointF to) {
+  const QPointF along = to - from;
+  const QPointF unit = along / std::hypot(along.x(), along.y()), square(-unit.y(), unit.x());
+  const QPointF middle = (from + to) / 2;
+  QPainterPath path(from - 2 * unit);
+  path.lineTo(middle - 2 * unit);
+  path.lineTo(middle - unit + 2 * square);
+  path.lineTo(middle + unit - 2 * square);
+  path.lineTo(middle + 2 * unit);
+  path.lineTo(to + 2 * unit);
+  figure.add(path, Line::thin);
+}
+
+}  // namespace ui::drawings

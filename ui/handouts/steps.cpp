@@ -1,0 +1,58 @@
+#include "ui/handouts/steps.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+
+namespace ui::handouts {
+namespace {
+
+struct Text {
+  Q_DECLARE_TR_FUNCTIONS(Handouts)
+};
+
+constexpr double kTick = 5, kTickRoom = 8;
+constexpr double kGap = 1.5;  // between pictures, and below a step
+constexpr double kTextGap = 3;
+
+}  // namespace
+
+void addStep(Sheet& sheet, const Step& step, double picture_mm) {
+  const double first = step.tick ? kTickRoom : 0;
+  const double left = first + static_cast<double>(step.pictures.size()) * (picture_mm + kGap) + kTextGap;
+  const drawings::Lettering lettering = step.strong ? kStrong : kBody;
+  const QStringList lines = wrapped(step.text, lettering, sheet.width() - left);
+  const double text = static_cast<double>(lines.size()) * lineHeight_mm(lettering);
+  const double high = std::max(picture_mm, text);
+  sheet.add({high + kGap, [=](QPainter& painter, QPointF at) {
+               if (step.tick) drawTickBox(painter, at + QPointF(0.25, (high - kTick) / 2), kTick);
+               QRectF box(at + QPointF(first, (high - picture_mm) / 2), QSizeF(picture_mm, picture_mm));
+               for (const Pictogram& picture : step.pictures) {
+                 drawPictogram(painter, box, picture.name());
+                 box.translate(picture_mm + kGap, 0);
+               }
+               drawLines(painter, at + QPointF(left, (high - text) / 2), lines, lettering);
+             }});
+}
+
+void addSteps(Sheet& sheet, const std::vector<Step>& steps, double picture_mm) {
+  for (const Step& step : steps) addStep(sheet, step, picture_mm);
+}
+
+Step cementStep() {
+  return {{"gloves", "boots", "goggles", "mask"},
+          Text::tr("Wet cement burns, its dust harms the lungs. Wear all of these; wash splashes off at once "
+                   "with much clean water."),
+          false,
+          true};
+}
+
+Step neverAloneStep() {
+  return {
+      {"two_people"},
+      Text::tr("Nobody goes into the pit alone: one works, one stays at the top, watches the walls and can "
+               "fetch help."),
+      false,
+      true};
+}
+
+}  // namespace ui::handouts
