@@ -1002,6 +1002,119 @@
         <comment>lining</comment>
         <translation>%1: costo desconocido</translation>
     </message>
+    <message>
+        <source>plumb line and bob</source>
+        <translation>cordel y plomada</translation>
+    </message>
+    <message>
+        <source>level side: spirit level or hose</source>
+        <translation>lado a nivel: nivel de burbuja o manguera</translation>
+    </message>
+    <message>
+        <source>slanting side lies on the pit wall</source>
+        <translation>el lado inclinado se apoya en la pared de la excavación</translation>
+    </message>
+    <message>
+        <source>straight staff stands on the pit wall</source>
+        <translation>una vara recta se apoya en la pared de la excavación</translation>
+    </message>
+    <message>
+        <source>%1 up</source>
+        <translation>%1 hacia arriba</translation>
+    </message>
+    <message>
+        <source>%1 out</source>
+        <translation>%1 hacia afuera</translation>
+    </message>
+    <message>
+        <source>The board gives the lean of the pit wall, as it is dug.</source>
+        <translation>La plantilla da la inclinación de la pared de la excavación, tal como se cava.</translation>
+    </message>
+    <message>
+        <source>The pit wall is dug upright.</source>
+        <translation>La pared de la excavación se cava a plomo.</translation>
+    </message>
+    <message>
+        <source>Plaster follows it: the clear wall leans the same.</source>
+        <translation>El repello la sigue: la pared interior tiene la misma inclinación.</translation>
+    </message>
+    <message>
+        <source>%1, level with the string: 0</source>
+        <translation>%1, a ras del cordel: 0</translation>
+    </message>
+    <message>
+        <source>%1, dig to here: %2 down</source>
+        <translation>%1, cave hasta aquí: %2 hacia abajo</translation>
+    </message>
+    <message>
+        <source>%1, the clear floor: %2 down</source>
+        <translation>%1, el piso interior: %2 hacia abajo</translation>
+    </message>
+    <message>
+        <source>%1: %2 down</source>
+        <translation>%1: %2 hacia abajo</translation>
+    </message>
+    <message>
+        <source>clear face: inside of the finished plaster</source>
+        <translation>cara interior: lado de adentro del repello terminado</translation>
+    </message>
+    <message>
+        <source>coats, %1 thick in all, each brought up to the collar</source>
+        <translation>capas, %1 de espesor en total, cada una llevada hasta el collar</translation>
+    </message>
+    <message>
+        <source>pit wall, as it is dug; ground behind it</source>
+        <translation>pared de la excavación, tal como se cava; detrás, el terreno</translation>
+    </message>
+    <message>
+        <source>pipe, %1 outside</source>
+        <translation>tubo, %1 por fuera</translation>
+    </message>
+    <message>
+        <source>pipe, %1 outside as an example</source>
+        <translation>tubo, %1 por fuera, como ejemplo</translation>
+    </message>
+    <message>
+        <source>collar of stiff mortar all round the pipe</source>
+        <translation>collar de mortero tieso todo alrededor del tubo</translation>
+    </message>
+    <message>
+        <source>outside end: on beyond the pit edge, no joint in the wall</source>
+        <translation>lado de afuera: sigue más allá de la orilla de la excavación, sin unión en la pared</translation>
+    </message>
+    <message>
+        <source>clamp: the pipe cannot pull or shake on the rim</source>
+        <translation>abrazadera: el tubo no puede correrse ni moverse sobre el borde</translation>
+    </message>
+    <message>
+        <source>bell mouth, above the dead level</source>
+        <translation>boca acampanada, más arriba del nivel muerto</translation>
+    </message>
+    <message>
+        <source>dead level: %1 over the clear floor</source>
+        <translation>nivel muerto: %1 sobre el piso interior</translation>
+    </message>
+    <message>
+        <source>Pipe through the wall</source>
+        <translation>Tubo a través de la pared</translation>
+    </message>
+    <message>
+        <source>Pipe over the rim</source>
+        <translation>Tubo por encima del borde</translation>
+    </message>
+    <message>
+        <source>B</source>
+        <comment>letter of the section</comment>
+        <translation>B</translation>
+    </message>
+    <message>
+        <source>%1, at B-B</source>
+        <translation>%1, en B-B</translation>
+    </message>
+    <message>
+        <source>pit floor length %1</source>
+        <translation>largo del fondo de la excavación %1</translation>
+    </message>
 </context>
 <context>
     <name>Figures</name>
@@ -1635,28 +1748,8 @@ profundidad interior %3</translation>
         <translation>En cuáles dos confiar lo decide la gente de la obra, midiendo una capa terminada y contando las bolsas que llevó.</translation>
     </message>
     <message>
-        <source>gauge boxes of %1</source>
-        <translation>cajones de medida de %1</translation>
-    </message>
-    <message>
-        <source>or pans of %1</source>
-        <translation>o bateas de %1</translation>
-    </message>
-    <message>
-        <source>or buckets of %1</source>
-        <translation>o baldes de %1</translation>
-    </message>
-    <message>
         <source>Cement</source>
         <translation>Cemento</translation>
-    </message>
-    <message>
-        <source>Soil: %1</source>
-        <translation>Tierra: %1</translation>
-    </message>
-    <message>
-        <source>Sand: %1</source>
-        <translation>Arena: %1</translation>
     </message>
     <message>
         <source>Makes plaster</source>
@@ -1795,10 +1888,6 @@ profundidad interior %3</translation>
         <translation>Nunca cave debajo de una pared, y nunca se meta en una zanja angosta más honda que su cintura sin entibado.</translation>
     </message>
     <message>
-        <source>Lifting</source>
-        <translation>Levantar peso</translation>
-    </message>
-    <message>
         <source>Bags and stones: two people, backs straight, paths clear and dry.</source>
         <translation>Bolsas y piedras: dos personas, espalda recta, caminos despejados y secos.</translation>
     </message>
@@ -1833,10 +1922,6 @@ profundidad interior %3</translation>
     <message>
         <source>The water is for fields and animals. It is not drinking water.</source>
         <translation>El agua es para los cultivos y los animales. No es agua para beber.</translation>
-    </message>
-    <message>
-        <source>Before you build</source>
-        <translation>Antes de construir</translation>
     </message>
     <message>
         <source>Local codes and licensed practice come first. On a slope, on filled ground, near a house or a drop, or where ground water is high, ask a licensed engineer before digging.</source>
@@ -3946,6 +4031,786 @@ Comprobación: %2</translation>
         <source>%1 (rest days counted)</source>
         <translation>%1 (con días de descanso)</translation>
     </message>
+    <message>
+        <source>%1. From: %2. %3</source>
+        <translation>%1. A partir de: %2. %3</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Every number of this plan: what it is, how it was reckoned, from which numbers, and where the figures come from. A number that is reckoned from others names them; each stands here in its own place.</source>
+        <translation>Cada número de este plan: qué es, cómo se calculó, con qué números y de qué fuente vienen las cifras. Un número que se calcula con otros los nombra; cada uno está aquí en su propio lugar.</translation>
+    </message>
+    <message>
+        <source>Cleaning, each year before the rains</source>
+        <translation>Limpieza, cada año antes de las lluvias</translation>
+    </message>
+    <message>
+        <source>Two people, never one alone in the tank, not even in an empty one. Ladder to the floor; get out when you feel dizzy.</source>
+        <translation>Dos personas; nunca una sola dentro del tanque, ni siquiera vacío. Escalera hasta el piso; salga en cuanto sienta mareo.</translation>
+    </message>
+    <message>
+        <source>Choose the weeks when the tank is nearly empty and the rains are near. Draw the last water for the beds.</source>
+        <translation>Escoja las semanas en que el tanque está casi vacío y las lluvias están cerca. Saque la última agua para las camas.</translation>
+    </message>
+    <message>
+        <source>Loosen the silt with a soft brush and a wooden scoop. No spade, no hoe, no wire brush: they cut the plaster.</source>
+        <translation>Afloje el lodo con un cepillo suave y un cucharón de madera. Nada de pala, azadón ni cepillo de alambre: cortan el repello.</translation>
+    </message>
+    <message>
+        <source>Lift the silt out in buckets, the bucket never over someone&apos;s head. Silt is good soil: spread it on the beds as manure.</source>
+        <translation>Saque el lodo en baldes, nunca con el balde sobre la cabeza de alguien. El lodo es buena tierra: extiéndalo en las camas como abono.</translation>
+    </message>
+    <message>
+        <source>Look for cracks on walls and floor while it is clean. Mark them with charcoal and mend them now.</source>
+        <translation>Busque grietas en las paredes y el piso mientras está limpio. Márquelas con carbón y repárelas ahora.</translation>
+    </message>
+    <message>
+        <source>Do not let the plaster dry out: it shrinks and cracks. Keep it wet and fill the tank again within days.</source>
+        <translation>No deje que el repello se seque: se encoge y se agrieta. Manténgalo mojado y vuelva a llenar el tanque en pocos días.</translation>
+    </message>
+    <message>
+        <source>Mortar, as for the last coat: %1 soil : %2 sand : %3 cement, by loose volume, mixed stiff.</source>
+        <translation>Mortero, como para la última capa: %1 de tierra : %2 de arena : %3 de cemento, en volumen suelto, de mezcla tiesa.</translation>
+    </message>
+    <message>
+        <source>Mending cracks</source>
+        <translation>Reparar grietas</translation>
+    </message>
+    <message>
+        <source>Hairline crack, thinner than a fingernail: brush it clean, wet it, and rub in cement stirred with water to a cream.</source>
+        <translation>Grieta como un pelo, más delgada que una uña: cepíllela, mójela y frote adentro cemento batido con agua como crema.</translation>
+    </message>
+    <message>
+        <source>Open crack: cut it out to a groove like a V, as deep as it is wide, until sound plaster shows. Brush out all dust and wet the groove well.</source>
+        <translation>Grieta abierta: píquela en forma de V, tan honda como ancha, hasta encontrar repello sano. Saque todo el polvo con cepillo y moje bien el corte.</translation>
+    </message>
+    <message>
+        <source>Rub cement cream into the wet groove, then press the mortar in hard, in two layers where it is deep, and float it level with the old face.</source>
+        <translation>Frote crema de cemento en el corte mojado, luego apriete fuerte el mortero, en dos pasadas donde sea hondo, y empareje con la llana al ras de la cara vieja.</translation>
+    </message>
+    <message>
+        <source>Wet sacks over the place for %1. Then fill, and make the leak test (sheet F6).</source>
+        <translation>Costales mojados sobre el lugar durante %1. Después llene y haga la prueba de fuga (hoja F6).</translation>
+    </message>
+    <message>
+        <source>A wall that bulges, leans or sinks, or a crack that opens again after mending: do not go in, let no more water in, and ask a licensed engineer. Mortar does not hold moving ground.</source>
+        <translation>Pared abombada, inclinada o hundida, o grieta que se abre otra vez después de reparada: no entre, no deje entrar más agua y consulte a un ingeniero autorizado. El mortero no sujeta un terreno que se mueve.</translation>
+    </message>
+    <message>
+        <source>Cleaned on</source>
+        <translation>Limpiado el</translation>
+    </message>
+    <message>
+        <source>By whom</source>
+        <translation>Por quién</translation>
+    </message>
+    <message>
+        <source>Silt, buckets</source>
+        <translation>Lodo, baldes</translation>
+    </message>
+    <message>
+        <source>Filled again on</source>
+        <translation>Llenado otra vez el</translation>
+    </message>
+    <message>
+        <source>How to clean and mend: %1.</source>
+        <translation>Cómo limpiar y reparar: %1.</translation>
+    </message>
+    <message>
+        <source>Mended on</source>
+        <translation>Reparado el</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Dónde</translation>
+    </message>
+    <message>
+        <source>Wet sacks until</source>
+        <translation>Costales mojados hasta</translation>
+    </message>
+    <message>
+        <source>%1, TOO FEW: %2 needed</source>
+        <translation>%1, MUY POCOS: se necesitan %2</translation>
+    </message>
+    <message>
+        <source>People planned on it</source>
+        <translation>Personas previstas</translation>
+    </message>
+    <message>
+        <source>Put on within</source>
+        <translation>Colocar en</translation>
+    </message>
+    <message>
+        <source>Sacks to cover it</source>
+        <translation>Costales para cubrirla</translation>
+    </message>
+    <message>
+        <source>Batches with a whole bag</source>
+        <translation>Tandas con una bolsa entera</translation>
+    </message>
+    <message>
+        <source>Days under wet sacks</source>
+        <translation>Días bajo costales mojados</translation>
+    </message>
+    <message>
+        <source>This coat</source>
+        <translation>Esta capa</translation>
+    </message>
+    <message>
+        <source>Wet the earth walls and the stone bed until they are dark but no water stands on them. Dry earth drinks the plaster&apos;s water.</source>
+        <translation>Moje las paredes de tierra y el lecho de piedra hasta que estén oscuros, sin agua parada encima. La tierra seca se bebe el agua del repello.</translation>
+    </message>
+    <message>
+        <source>The coat below is roughened and free of dust. Wet it until it is dark but no water stands on it.</source>
+        <translation>La capa de abajo está rayada y sin polvo. Mójela hasta que esté oscura, sin agua parada encima.</translation>
+    </message>
+    <message>
+        <source>Rub it even with the wooden float, then scratch it crosswise so that the next coat holds.</source>
+        <translation>Emparéjela con la llana de madera y ráyela cruzado, para que agarre la capa siguiente.</translation>
+    </message>
+    <message>
+        <source>Rub it smooth and dense with the float while it is still fresh; no cracks, no pits.</source>
+        <translation>Alísela y apriétela con la llana mientras está fresca: sin grietas ni huecos.</translation>
+    </message>
+    <message>
+        <source>Press walls and floor into one another where they meet: no joint.</source>
+        <translation>Apriete pared y piso uno contra otro donde se juntan: sin junta.</translation>
+    </message>
+    <message>
+        <source>Round off the corner of wall and floor with a radius of %1: no joint.</source>
+        <translation>Redondee la esquina de pared y piso con un radio de %1: sin junta.</translation>
+    </message>
+    <message>
+        <source>Begin early and finish in one go. Walls first, from the foot upward, all round, pressed on hard, %1 thick by a marked nail; then the floor, backing out to the ladder.</source>
+        <translation>Empiece temprano y termine de una sola vez. Primero las paredes, desde el pie hacia arriba, todo alrededor, apretando fuerte, de %1 de espesor según un clavo marcado; después el piso, retrocediendo hacia la escalera.</translation>
+    </message>
+    <message>
+        <source>Keep shade over the fresh coat. None is put on in rain, or when frost is to come.</source>
+        <translation>Mantenga sombra sobre la capa fresca. No se coloca con lluvia ni cuando va a caer helada.</translation>
+    </message>
+    <message>
+        <source>Wet sacks over all of it as soon as it takes no thumb print, within the hour in sun or wind. Keep them wet by the wetting calendar.</source>
+        <translation>Costales mojados sobre toda la capa apenas ya no se marque el pulgar; con sol o viento, antes de una hora. Manténgalos mojados según el calendario de mojado.</translation>
+    </message>
+    <message>
+        <source>The plan does not say yet which pipes go through the lining.</source>
+        <translation>El plan todavía no dice qué tubos atraviesan el revestimiento.</translation>
+    </message>
+    <message>
+        <source>Through the lining go the pipe to the field and the overflow pipe.</source>
+        <translation>El tubo al campo y el tubo del rebosadero atraviesan el revestimiento.</translation>
+    </message>
+    <message>
+        <source>Through the lining goes the pipe to the field.</source>
+        <translation>El tubo al campo atraviesa el revestimiento.</translation>
+    </message>
+    <message>
+        <source>Through the lining goes the overflow pipe.</source>
+        <translation>El tubo del rebosadero atraviesa el revestimiento.</translation>
+    </message>
+    <message>
+        <source>By this plan no pipe goes through the lining: pipes lie over the rim.</source>
+        <translation>Según este plan ningún tubo atraviesa el revestimiento: los tubos van por encima del borde.</translation>
+    </message>
+    <message>
+        <source>Pipes and collars, before coat 1</source>
+        <translation>Tubos y collares, antes de la capa 1</translation>
+    </message>
+    <message>
+        <source>Every pipe through the wall is laid before coat 1. Roughen it where the plaster will hold it; smooth plastic lets water along.</source>
+        <translation>Todo tubo que atraviesa la pared se coloca antes de la capa 1. Ráspelo donde lo va a agarrar el repello; el plástico liso deja pasar agua a lo largo.</translation>
+    </message>
+    <message>
+        <source>Bed it in rammed earth over its whole length, so that it cannot sink and break away.</source>
+        <translation>Asiéntelo en tierra apisonada en todo su largo, para que no se hunda ni se rompa.</translation>
+    </message>
+    <message>
+        <source>Set a collar of stiff plaster around it, a hand&apos;s breadth wide on every side, let into the earth wall. Coat 1 goes on while the collar is still damp.</source>
+        <translation>Ponga alrededor un collar de repello tieso, de una mano de ancho por cada lado, metido en la pared de tierra. La capa 1 se coloca con el collar todavía húmedo.</translation>
+    </message>
+    <message>
+        <source>Where it can be, take the pipe over the rim instead: a hole that is not made cannot leak.</source>
+        <translation>Donde se pueda, pase el tubo por encima del borde: un hueco que no se hace no puede gotear.</translation>
+    </message>
+    <message>
+        <source>Pipes through the wall and over the rim</source>
+        <translation>Tubos a través de la pared y por encima del borde</translation>
+    </message>
+    <message>
+        <source>The design in short form, to scan or to type into the program:</source>
+        <translation>El diseño en forma corta, para escanearlo o escribirlo en el programa:</translation>
+    </message>
+    <message>
+        <source>From %1 deep on a ladder stands in the pit, close to those who dig, until the last one is out.</source>
+        <translation>Desde %1 de hondo hay una escalera dentro de la excavación, cerca de quienes cavan, hasta que salga el último.</translation>
+    </message>
+    <message>
+        <source>Throw the spoil %1 or more back from the edge. No stones, tools, bags or animals nearer than that.</source>
+        <translation>Tire la tierra sacada a %1 o más de la orilla. Más cerca, nada de piedras, herramientas, bolsas ni animales.</translation>
+    </message>
+    <message>
+        <source>Fence the pit, by night and on rest days too. Children stay away.</source>
+        <translation>Cerque la excavación, también de noche y en días de descanso. Que los niños no se acerquen.</translation>
+    </message>
+    <message>
+        <source>Dig inside the strings. Leave the pegs where they stand: all sizes are measured from them.</source>
+        <translation>Cave por dentro de los cordeles. Deje las estacas en su lugar: de ellas se miden todas las medidas.</translation>
+    </message>
+    <message>
+        <source>Take the whole floor down evenly, no more than %1 at a time. Never dig under a wall.</source>
+        <translation>Baje todo el fondo parejo, no más de %1 cada vez. Nunca cave por debajo de una pared.</translation>
+    </message>
+    <message>
+        <source>After every such step hold the batter board against the walls and check sides and diagonals (sheet M5). Cut off what stands out; do not fill what was dug too far with loose earth.</source>
+        <translation>Después de cada bajada ponga la plantilla del talud contra las paredes y revise lados y diagonales (hoja M5). Corte lo que sobresale; no rellene con tierra suelta lo que se cavó de más.</translation>
+    </message>
+    <message>
+        <source>Watch walls and edge. Cracks along the edge, bulging, falling crumbs or water in the wall: everybody out at once, and ask before going on.</source>
+        <translation>Vigile las paredes y la orilla. Grietas a lo largo de la orilla, abombamiento, terrones que caen o agua en la pared: todos afuera de inmediato, y consulte antes de seguir.</translation>
+    </message>
+    <message>
+        <source>Stop in rain. Lead water away from the edge. Go in again only when the walls have been looked at all round.</source>
+        <translation>Pare si llueve. Desvíe el agua lejos de la orilla. Vuelva a entrar solo cuando se hayan revisado las paredes todo alrededor.</translation>
+    </message>
+    <message>
+        <source>Dig the last hand&apos;s breadth by scraping, to the rod&apos;s mark for the pit floor; then ram the floor.</source>
+        <translation>La última mano de hondo se cava raspando, hasta la marca de la vara para el fondo de la excavación; después apisone el fondo.</translation>
+    </message>
+    <message>
+        <source>This pit gets deeper than %1. Walls of that height bury people: ask a licensed engineer how far they must lean or be propped, and follow the local code.</source>
+        <translation>Esta excavación pasa de %1 de hondo. Paredes de esa altura entierran a la gente: pregunte a un ingeniero autorizado cuánto talud deben tener o cómo entibarlas, y cumpla las normas locales.</translation>
+    </message>
+    <message>
+        <source>Loose spoil left over</source>
+        <translation>Tierra sacada suelta que sobra</translation>
+    </message>
+    <message>
+        <source>Heap of it</source>
+        <translation>Montón</translation>
+    </message>
+    <message>
+        <source>%1 high, %2 across</source>
+        <translation>%1 de alto, %2 de ancho</translation>
+    </message>
+    <message>
+        <source>Pit at the ground</source>
+        <translation>Excavación a ras de suelo</translation>
+    </message>
+    <message>
+        <source>Pit at its floor</source>
+        <translation>Excavación en su fondo</translation>
+    </message>
+    <message>
+        <source>Pit depth, ground to pit floor</source>
+        <translation>Profundidad de la excavación, del suelo al fondo</translation>
+    </message>
+    <message>
+        <source>To dig for the pit, as it lies</source>
+        <translation>Por cavar para la excavación, en banco</translation>
+    </message>
+    <message>
+        <source>What is dug, before any lining</source>
+        <translation>Lo que se cava, antes de todo revestimiento</translation>
+    </message>
+    <message>
+        <source>The pit when it is dug</source>
+        <translation>La excavación ya cavada</translation>
+    </message>
+    <message>
+        <source>The board for the lean of the dug wall</source>
+        <translation>La plantilla para el talud de la pared cavada</translation>
+    </message>
+    <message>
+        <source>Sections: A-A on sheet M3, B-B on sheet M15.</source>
+        <translation>Cortes: A-A en la hoja M3, B-B en la hoja M15.</translation>
+    </message>
+    <message>
+        <source>B-B: sheet M15.</source>
+        <translation>B-B: hoja M15.</translation>
+    </message>
+    <message>
+        <source>Section B-B of the plan. A-A: sheet M3.</source>
+        <translation>Corte B-B de la planta. A-A: hoja M3.</translation>
+    </message>
+    <message>
+        <source>The rod, standing in the pit</source>
+        <translation>La vara, parada en la excavación</translation>
+    </message>
+    <message>
+        <source>Take soil from below the roots, dry and crush it, sieve out stones and straw.</source>
+        <translation>Tome tierra de debajo de las raíces, séquela y desmenúcela; saque piedras y paja con la zaranda.</translation>
+    </message>
+    <message>
+        <source>Fill a clear jar with straight sides to a third with the soil. Add a pinch of salt or washing powder, and water until two fingers of air are left.</source>
+        <translation>Llene con la tierra un tercio de un frasco transparente de lados rectos. Eche una pizca de sal o de detergente, y agua hasta que queden dos dedos de aire.</translation>
+    </message>
+    <message>
+        <source>Shut it, shake it hard for %1 minutes, set it down level and do not move it again.</source>
+        <translation>Tápelo, agítelo fuerte %1 minutos, póngalo a nivel y no lo mueva más.</translation>
+    </message>
+    <message>
+        <source>After %1 minute mark the top of the sand on the jar, after %2 hours the top of the silt. When the water is clear, after %3 to %4 hours, mark the top of the clay.</source>
+        <translation>Después de %1 minuto marque en el frasco hasta dónde llega la arena; después de %2 horas, hasta dónde llega el limo. Cuando el agua esté clara, después de %3 a %4 horas, marque hasta dónde llega la arcilla.</translation>
+    </message>
+    <message>
+        <source>Fold the sheet along the ruler&apos;s edge, stand it at the jar with its zero at the jar&apos;s floor inside, and read how thick each layer is.</source>
+        <translation>Doble la hoja por el filo de la regla, párela junto al frasco con el cero a la altura del fondo por dentro, y lea el espesor de cada capa.</translation>
+    </message>
+    <message>
+        <source>Jar</source>
+        <translation>Frasco</translation>
+    </message>
+    <message>
+        <source>Soil from where, how deep</source>
+        <translation>Tierra de dónde, a qué hondo</translation>
+    </message>
+    <message>
+        <source>Sand, mm</source>
+        <translation>Arena, mm</translation>
+    </message>
+    <message>
+        <source>Silt, mm</source>
+        <translation>Limo, mm</translation>
+    </message>
+    <message>
+        <source>Clay, mm</source>
+        <translation>Arcilla, mm</translation>
+    </message>
+    <message>
+        <source>All, mm</source>
+        <translation>Todo, mm</translation>
+    </message>
+    <message>
+        <source>Clay, %</source>
+        <translation>Arcilla, %</translation>
+    </message>
+    <message>
+        <source>How much clay is in the soil? In water sand sinks first, then silt, clay last.</source>
+        <translation>¿Cuánta arcilla tiene la tierra? En el agua baja primero la arena, luego el limo y al final la arcilla.</translation>
+    </message>
+    <message>
+        <source>Clay in the soil, in percent = clay ÷ all × %1.</source>
+        <translation>Arcilla en la tierra, en porcentaje = arcilla ÷ todo × %1.</translation>
+    </message>
+    <message>
+        <source>Read by:</source>
+        <translation>Leyó:</translation>
+    </message>
+    <message>
+        <source>Type the thickness of each layer in on the tab %1.</source>
+        <translation>Escriba el espesor de cada capa en la pestaña %1.</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Apuntes</translation>
+    </message>
+    <message>
+        <source>How the jar is done: %1. A laboratory measures it more exactly.</source>
+        <translation>Cómo se hace con el frasco: %1. Un laboratorio lo mide con más exactitud.</translation>
+    </message>
+    <message>
+        <source>or</source>
+        <translation>o</translation>
+    </message>
+    <message>
+        <source>For 1 bag of cement, and below it for half a bag (½): boxes of %1, or pans of %2, or buckets of %3, level with the rim.</source>
+        <translation>Para 1 bolsa de cemento y, debajo, para media bolsa (½): cajones de %1, o bateas de %2, o baldes de %3, al ras.</translation>
+    </message>
+    <message>
+        <source>Test pits</source>
+        <translation>Calicatas</translation>
+    </message>
+    <message>
+        <source>Soil by ball and ribbon</source>
+        <translation>Suelo por bola y cinta</translation>
+    </message>
+    <message>
+        <source>Jar test</source>
+        <translation>Prueba del frasco</translation>
+    </message>
+    <message>
+        <source>Slope by water level</source>
+        <translation>Pendiente por nivel de agua</translation>
+    </message>
+    <message>
+        <source>Section B-B</source>
+        <translation>Corte B-B</translation>
+    </message>
+    <message>
+        <source>Build stages</source>
+        <translation>Etapas de la obra</translation>
+    </message>
+    <message>
+        <source>Stone bed</source>
+        <translation>Lecho de piedra</translation>
+    </message>
+    <message>
+        <source>Coats and pipes</source>
+        <translation>Capas y tubos</translation>
+    </message>
+    <message>
+        <source>Use by month</source>
+        <translation>Uso por mes</translation>
+    </message>
+    <message>
+        <source>Cleaning and crack repair</source>
+        <translation>Limpieza y reparación de grietas</translation>
+    </message>
+    <message>
+        <source>Calculation sheet</source>
+        <translation>Hoja de cálculos</translation>
+    </message>
+    <message>
+        <source>%1 mm</source>
+        <translation>%1 mm</translation>
+    </message>
+    <message>
+        <source>Take a handful of soil without stones. Drip water on and knead it until it is like putty: no dry crumbs, no water running.</source>
+        <translation>Tome un puñado de tierra sin piedras. Échele agua a gotas y amásela hasta que quede como masilla: sin terrones secos y sin que escurra agua.</translation>
+    </message>
+    <message>
+        <source>Squeeze it in the fist. Does a ball hold together?</source>
+        <translation>Apriétela en el puño. ¿Queda hecha una bola?</translation>
+    </message>
+    <message>
+        <source>Push the ball with the thumb over the forefinger to a flat ribbon of even thickness, and let it hang until it breaks. Lay it on the strip below and read its length.</source>
+        <translation>Empuje la bola con el pulgar sobre el índice hasta hacer una cinta plana de espesor parejo, y déjela colgar hasta que se rompa. Póngala en la tira de abajo y lea el largo.</translation>
+    </message>
+    <message>
+        <source>Wet a pinch in the palm very much and rub it with a finger. Is it above all gritty, above all smooth, or neither? Then wash your hands.</source>
+        <translation>Moje mucho una pizca en la palma y frótela con un dedo. ¿Es sobre todo áspera, sobre todo suave, o ninguna de las dos? Después lávese las manos.</translation>
+    </message>
+    <message>
+        <source>loamy sand</source>
+        <translation>arena franca</translation>
+    </message>
+    <message>
+        <source>Ball and ribbon</source>
+        <translation>Bola y cinta</translation>
+    </message>
+    <message>
+        <source>Gritty</source>
+        <translation>Áspera</translation>
+    </message>
+    <message>
+        <source>Neither</source>
+        <translation>Ninguna</translation>
+    </message>
+    <message>
+        <source>Smooth</source>
+        <translation>Suave</translation>
+    </message>
+    <message>
+        <source>no ball holds</source>
+        <translation>no se hace bola</translation>
+    </message>
+    <message>
+        <source>ball, but no ribbon</source>
+        <translation>bola, pero no cinta</translation>
+    </message>
+    <message>
+        <source>ribbon shorter than %1</source>
+        <translation>cinta de menos de %1</translation>
+    </message>
+    <message>
+        <source>sandy loam</source>
+        <translation>franco arenoso</translation>
+    </message>
+    <message>
+        <source>loam</source>
+        <translation>tierra franca</translation>
+    </message>
+    <message>
+        <source>silt loam</source>
+        <translation>franco limoso</translation>
+    </message>
+    <message>
+        <source>sandy clay loam</source>
+        <translation>franco arcillo-arenoso</translation>
+    </message>
+    <message>
+        <source>clay loam</source>
+        <translation>franco arcilloso</translation>
+    </message>
+    <message>
+        <source>silty clay loam</source>
+        <translation>franco arcillo-limoso</translation>
+    </message>
+    <message>
+        <source>%1 or longer</source>
+        <translation>%1 o más larga</translation>
+    </message>
+    <message>
+        <source>sandy clay</source>
+        <translation>arcilla arenosa</translation>
+    </message>
+    <message>
+        <source>clay</source>
+        <translation>arcilla</translation>
+    </message>
+    <message>
+        <source>silty clay</source>
+        <translation>arcilla limosa</translation>
+    </message>
+    <message>
+        <source>Soil from where</source>
+        <translation>Tierra de dónde</translation>
+    </message>
+    <message>
+        <source>Ball</source>
+        <translation>Bola</translation>
+    </message>
+    <message>
+        <source>Ribbon, mm</source>
+        <translation>Cinta, mm</translation>
+    </message>
+    <message>
+        <source>It is</source>
+        <translation>Es</translation>
+    </message>
+    <message>
+        <source>What soil is it? Hands can tell, with a little water.</source>
+        <translation>¿Qué suelo es? Las manos lo dicen, con un poco de agua.</translation>
+    </message>
+    <message>
+        <source>Type the readings in on the tab %1.</source>
+        <translation>Escriba lo leído en la pestaña %1.</translation>
+    </message>
+    <message>
+        <source>Two people who look where they step. Never walk backward toward the edge of a terrace or a pit.</source>
+        <translation>Dos personas que miren dónde pisan. Nunca camine hacia atrás en dirección al filo de una terraza ni a la orilla de una excavación.</translation>
+    </message>
+    <message>
+        <source>Take a clear hose of %1 to %2 m and two sticks with marks every centimetre. Fill the hose until no bubble is left in it, and tie an end to each stick.</source>
+        <translation>Tome una manguera transparente de %1 a %2 m y dos varas con una marca en cada centímetro. Llene la manguera hasta que no quede ninguna burbuja y amarre una punta a cada vara.</translation>
+    </message>
+    <message>
+        <source>One stick stands uphill, one straight downhill, both upright on the ground. Both ends of the hose are open.</source>
+        <translation>Una vara va cuesta arriba y la otra en línea recta cuesta abajo, las dos a plomo sobre el suelo. Las dos puntas de la manguera quedan abiertas.</translation>
+    </message>
+    <message>
+        <source>Wait until the water stands still: it is equally high at both ends. Read it on both sticks, from the ground up.</source>
+        <translation>Espere a que el agua se quede quieta: está a la misma altura en las dos puntas. Léala en las dos varas, desde el suelo hacia arriba.</translation>
+    </message>
+    <message>
+        <source>Drop = reading downhill less reading uphill; less than nothing where the ground rises. Run = how far the sticks are apart, with the tape held level. Write both down.</source>
+        <translation>Desnivel = lectura de abajo menos lectura de arriba; menos que cero donde el terreno sube. Distancia = lo que hay entre las varas, con la cinta de medir a nivel. Anote las dos.</translation>
+    </message>
+    <message>
+        <source>The uphill stick goes where the downhill one stood, and so on over the whole place of the tank and some metres beyond.</source>
+        <translation>La vara de arriba pasa a donde estaba la de abajo, y así por todo el lugar del tanque y unos metros más allá.</translation>
+    </message>
+    <message>
+        <source>Sum</source>
+        <translation>Suma</translation>
+    </message>
+    <message>
+        <source>Setting</source>
+        <translation>Tramo</translation>
+    </message>
+    <message>
+        <source>Uphill, m</source>
+        <translation>Arriba, m</translation>
+    </message>
+    <message>
+        <source>Downhill, m</source>
+        <translation>Abajo, m</translation>
+    </message>
+    <message>
+        <source>Drop, m</source>
+        <translation>Desnivel, m</translation>
+    </message>
+    <message>
+        <source>Run, m</source>
+        <translation>Distancia, m</translation>
+    </message>
+    <message>
+        <source>How steep is the ground? Water in a hose stands equally high at both ends.</source>
+        <translation>¿Qué tan empinado es el terreno? El agua en una manguera queda a la misma altura en las dos puntas.</translation>
+    </message>
+    <message>
+        <source>Fall in percent = sum of the drops ÷ sum of the runs × %1.</source>
+        <translation>Pendiente en porcentaje = suma de los desniveles ÷ suma de las distancias × %1.</translation>
+    </message>
+    <message>
+        <source>Fall, %:</source>
+        <translation>Pendiente, %:</translation>
+    </message>
+    <message>
+        <source>Downhill toward, by compass:</source>
+        <translation>Cuesta abajo hacia, por brújula:</translation>
+    </message>
+    <message>
+        <source>Type runs and drops in on the tab %1.</source>
+        <translation>Escriba distancias y desniveles en la pestaña %1.</translation>
+    </message>
+    <message>
+        <source>How the hose is used: %1.</source>
+        <translation>Cómo se usa la manguera: %1.</translation>
+    </message>
+    <message>
+        <source>first on %1</source>
+        <translation>desde el %1</translation>
+    </message>
+    <message>
+        <source>How the tank grows, with the first day on which it stands so.</source>
+        <translation>Cómo crece el tanque, con el primer día en que está así.</translation>
+    </message>
+    <message>
+        <source>How the tank grows, cut upright at A-A.</source>
+        <translation>Cómo crece el tanque, cortado a plomo por A-A.</translation>
+    </message>
+    <message>
+        <source>Wet cement burns, its dust harms the lungs. Wear all of these; wash splashes off at once with much clean water.</source>
+        <translation>El cemento mojado quema y su polvo daña los pulmones. Use todo esto; lave enseguida las salpicaduras con mucha agua limpia.</translation>
+    </message>
+    <message>
+        <source>Nobody goes into the pit alone: one works, one stays at the top, watches the walls and can fetch help.</source>
+        <translation>Nadie entra solo a la excavación: uno trabaja, otro se queda arriba, vigila las paredes y puede ir por ayuda.</translation>
+    </message>
+    <message>
+        <source>Thickness, rammed</source>
+        <translation>Espesor, apisonado</translation>
+    </message>
+    <message>
+        <source>Stone to bring, loose</source>
+        <translation>Piedra por traer, suelta</translation>
+    </message>
+    <message>
+        <source>Top of the bed below the string at ground level</source>
+        <translation>Cara de arriba del lecho, bajo el cordel a ras de suelo</translation>
+    </message>
+    <message>
+        <source>Stone bed under the floor</source>
+        <translation>Lecho de piedra bajo el piso</translation>
+    </message>
+    <message>
+        <source>Nobody goes into the pit alone. Heavy stones: two people. Hand them or let them down; never throw stones into a pit where somebody stands.</source>
+        <translation>Nadie entra solo a la excavación. Piedras pesadas: dos personas. Páselas de mano en mano o bájelas despacio; nunca tire piedras a una excavación donde hay alguien.</translation>
+    </message>
+    <message>
+        <source>Take hard, clean stones, about %1 high when they stand on edge. No soft or rotten ones.</source>
+        <translation>Escoja piedras duras y limpias, de unos %1 de alto puestas de canto. Ninguna blanda ni podrida.</translation>
+    </message>
+    <message>
+        <source>Set them on edge on the rammed floor, close together, from the far side toward the ladder.</source>
+        <translation>Colóquelas de canto sobre el fondo apisonado, bien juntas, desde el lado más lejano hacia la escalera.</translation>
+    </message>
+    <message>
+        <source>Ram them until none moves under the foot. Fill all gaps with gravel and small stones, and ram again.</source>
+        <translation>Apisónelas hasta que ninguna se mueva al pisarla. Rellene todos los huecos con grava y piedra chica, y apisone otra vez.</translation>
+    </message>
+    <message>
+        <source>Check with string and rod in the middle and along all sides: the top lies %1 below the string everywhere.</source>
+        <translation>Revise con cordel y vara en el medio y a lo largo de todos los lados: la cara de arriba queda en todas partes %1 bajo el cordel.</translation>
+    </message>
+    <message>
+        <source>Wash dust off and keep the bed moist until the first coat goes on.</source>
+        <translation>Lave el polvo y mantenga húmedo el lecho hasta que se coloque la primera capa.</translation>
+    </message>
+    <message>
+        <source>Pit:</source>
+        <translation>Calicata:</translation>
+    </message>
+    <message>
+        <source>A narrow pit caves in on whoever stands in it. Nobody climbs into one deeper than the waist: look from above, lift soil out with the spade. Deeper than %1 only with an auger or a wide, leaning pit.</source>
+        <translation>Una calicata angosta se derrumba sobre quien está adentro. Nadie baja a una más honda que la cintura: mire desde arriba y saque la tierra con la pala. A más de %1, solo con barreno o con una calicata ancha y con talud.</translation>
+    </message>
+    <message>
+        <source>Two people at each pit. Fence or cover it while it is open, and fill it when it has been logged: people and animals fall in.</source>
+        <translation>Dos personas en cada calicata. Cérquela o tápela mientras esté abierta, y rellénela cuando esté anotada: la gente y los animales se caen adentro.</translation>
+    </message>
+    <message>
+        <source>Dig or bore two or three, at the tank&apos;s place and beside it. The tank&apos;s pit will be %1 deep (dashed line): go deeper.</source>
+        <translation>Cave o barrene dos o tres, en el lugar del tanque y al lado. La excavación del tanque tendrá %1 de hondo (línea cortada): vaya más hondo.</translation>
+    </message>
+    <message>
+        <source>Draw a line in the strip wherever the soil changes, and write one row of the log for each layer. Soil is one of: %1.</source>
+        <translation>Trace una línea en la tira donde cambie el suelo, y escriba una fila del registro por cada capa. El suelo es uno de estos: %1.</translation>
+    </message>
+    <message>
+        <source>Write how deep water comes in. Look again the next day, and in the wet months.</source>
+        <translation>Escriba a qué profundidad entra agua. Vuelva a mirar al día siguiente y en los meses de lluvia.</translation>
+    </message>
+    <message>
+        <source>Hard: a pick is needed. Firm: the spade goes in under the foot. Soft: the thumb goes in.</source>
+        <translation>Duro: hace falta pico. Firme: la pala entra con el pie. Blando: entra el pulgar.</translation>
+    </message>
+    <message>
+        <source>Type the layers in on the tab %1.</source>
+        <translation>Escriba las capas en la pestaña %1.</translation>
+    </message>
+    <message>
+        <source>Pit</source>
+        <translation>Calicata</translation>
+    </message>
+    <message>
+        <source>From, m</source>
+        <translation>De, m</translation>
+    </message>
+    <message>
+        <source>To, m</source>
+        <translation>A, m</translation>
+    </message>
+    <message>
+        <source>Soil</source>
+        <translation>Suelo</translation>
+    </message>
+    <message>
+        <source>Hard, firm or soft</source>
+        <translation>Duro, firme o blando</translation>
+    </message>
+    <message>
+        <source>Water at, m</source>
+        <translation>Agua a, m</translation>
+    </message>
+    <message>
+        <source>Logged by:</source>
+        <translation>Anotó:</translation>
+    </message>
+    <message>
+        <source>Wanted in the month</source>
+        <translation>Se necesita en el mes</translation>
+    </message>
+    <message>
+        <source>There to use in the month</source>
+        <translation>Hay para usar en el mes</translation>
+    </message>
+    <message>
+        <source>There to use each day</source>
+        <translation>Hay para usar cada día</translation>
+    </message>
+    <message>
+        <source>Stick, usual year</source>
+        <translation>Vara, año normal</translation>
+    </message>
+    <message>
+        <source>Stick, bad year</source>
+        <translation>Vara, año malo</translation>
+    </message>
+    <message>
+        <source>Used each day</source>
+        <translation>Usado cada día</translation>
+    </message>
+    <message>
+        <source>On the first of each month read the dip-stick and look at the row.</source>
+        <translation>El primero de cada mes lea la vara para medir el agua y mire la fila.</translation>
+    </message>
+    <message>
+        <source>As much as in a usual year, or more: use what the row says for each day. Less than in a bad year: use less from this day on, and water the beds that matter most. Between: use with care.</source>
+        <translation>Lo mismo que en un año normal, o más: use lo que la fila dice por día. Menos que en un año malo: use menos desde ese día y riegue las camas que más importan. Entre los dos: use con cuidado.</translation>
+    </message>
+    <message>
+        <source>A bucket of the mix cards holds %1. Count the buckets of one day and write down what was used.</source>
+        <translation>Un balde de las tarjetas de mezcla carga %1. Cuente los baldes de un día y anote lo usado.</translation>
+    </message>
+    <message>
+        <source>Wanted and there to use: means of all years reckoned. Usual year: half of the years had more in the tank on that day. Bad year: one year in ten had less.</source>
+        <translation>Se necesita y hay para usar: promedios de todos los años calculados. Año normal: la mitad de los años tenía más en el tanque ese día. Año malo: uno de cada diez años tenía menos.</translation>
+    </message>
 </context>
 <context>
     <name>Summary</name>
@@ -4136,6 +5001,10 @@ Comprobación: %2</translation>
         <source>%1 cannot be read: %2</source>
         <translation>No se puede leer %1: %2</translation>
     </message>
+    <message>
+        <source>This project has no sheet %1.</source>
+        <translation>Este proyecto no tiene la hoja %1.</translation>
+    </message>
 </context>
 <context>
     <name>ui::Actions</name>
@@ -4260,10 +5129,6 @@ Comprobación: %2</translation>
         <translation>Como el escritorio</translation>
     </message>
     <message>
-        <source>&amp;Language and numbers</source>
-        <translation>&amp;Idioma y números</translation>
-    </message>
-    <message>
         <source>&amp;Help</source>
         <translation>A&amp;yuda</translation>
     </message>
@@ -4298,6 +5163,34 @@ Comprobación: %2</translation>
     <message>
         <source>&amp;Options</source>
         <translation>O&amp;pciones</translation>
+    </message>
+    <message>
+        <source>Open from s&amp;hort form…</source>
+        <translation>Abrir de &amp;forma corta…</translation>
+    </message>
+    <message>
+        <source>&amp;Copy the design in short form</source>
+        <translation>&amp;Copiar el diseño en forma corta</translation>
+    </message>
+    <message>
+        <source>Group &amp;view, whole screen</source>
+        <translation>&amp;Vista de grupo, pantalla completa</translation>
+    </message>
+    <message>
+        <source>No&amp;tes</source>
+        <translation>Apun&amp;tes</translation>
+    </message>
+    <message>
+        <source>&amp;Language</source>
+        <translation>&amp;Idioma</translation>
+    </message>
+    <message>
+        <source>As the language</source>
+        <translation>Según el idioma</translation>
+    </message>
+    <message>
+        <source>&amp;Numbers and dates</source>
+        <translation>Números y &amp;fechas</translation>
     </message>
 </context>
 <context>
@@ -4543,6 +5436,10 @@ Comprobación: %2</translation>
         <source>Foot of the wall</source>
         <translation>Pie de la pared</translation>
     </message>
+    <message>
+        <source>Sections A-A and B-B</source>
+        <translation>Cortes A-A y B-B</translation>
+    </message>
 </context>
 <context>
     <name>ui::EditorPanel</name>
@@ -4629,6 +5526,37 @@ Comprobación: %2</translation>
     <message>
         <source>Limits of the search</source>
         <translation>Límites de la búsqueda</translation>
+    </message>
+</context>
+<context>
+    <name>ui::Explained</name>
+    <message>
+        <source>From: %1</source>
+        <translation>A partir de: %1</translation>
+    </message>
+    <message>
+        <source>Source: %1</source>
+        <translation>Fuente: %1</translation>
+    </message>
+    <message>
+        <source>How is this reckoned?</source>
+        <translation>¿Cómo se calcula?</translation>
+    </message>
+    <message>
+        <source>How is this reckoned? %1</source>
+        <translation>¿Cómo se calcula? %1</translation>
+    </message>
+    <message>
+        <source>Unfolded; press to fold</source>
+        <translation>Abierto; pulse para cerrar</translation>
+    </message>
+    <message>
+        <source>Folded; press to unfold</source>
+        <translation>Cerrado; pulse para abrir</translation>
+    </message>
+    <message>
+        <source>There is no number to reckon yet.</source>
+        <translation>Todavía no hay un número que calcular.</translation>
     </message>
 </context>
 <context>
@@ -4734,10 +5662,6 @@ Comprobación: %2</translation>
     <message>
         <source>Sheets</source>
         <translation>Hojas</translation>
-    </message>
-    <message>
-        <source>Numbers and dates follow now; texts follow at the next start.</source>
-        <translation>Los números y las fechas cambian ahora; los textos, la próxima vez que se abra el programa.</translation>
     </message>
     <message>
         <source>not saved yet</source>
@@ -4955,6 +5879,30 @@ Comprobación: %2</translation>
         <source>Dates for a calendar (*.ics)</source>
         <translation>Fechas para un calendario (*.ics)</translation>
     </message>
+    <message>
+        <source>Notes</source>
+        <translation>Apuntes</translation>
+    </message>
+    <message>
+        <source>The short form was not taken.</source>
+        <translation>No se tomó la forma corta.</translation>
+    </message>
+    <message>
+        <source>The design is there. What a short form does not hold is as in a new project.</source>
+        <translation>El diseño ya está abierto. Lo que una forma corta no contiene queda como en un proyecto nuevo.</translation>
+    </message>
+    <message>
+        <source>Open from short form</source>
+        <translation>Abrir de forma corta</translation>
+    </message>
+    <message>
+        <source>Type, paste or scan the line from the cover sheet:</source>
+        <translation>Escriba, pegue o escanee la línea de la hoja de portada:</translation>
+    </message>
+    <message>
+        <source>The short form can be pasted into a message.</source>
+        <translation>La forma corta ya se puede pegar en un mensaje.</translation>
+    </message>
 </context>
 <context>
     <name>ui::MessageBar</name>
@@ -5028,6 +5976,77 @@ Comprobación: %2</translation>
     <message>
         <source>Price of the lining alone, digging left out. For soil-cement an empty price is reckoned from the bill and the works.</source>
         <translation>Precio solo del revestimiento, sin la excavación. Para suelo-cemento, un precio vacío se calcula con el presupuesto y la obra.</translation>
+    </message>
+</context>
+<context>
+    <name>ui::NotesPanel</name>
+    <message>
+        <source>In short</source>
+        <translation>En resumen</translation>
+    </message>
+    <message>
+        <source>Put these in place of what was entered</source>
+        <translation>Poner esto en lugar de lo que se había anotado</translation>
+    </message>
+    <message>
+        <source>Put the notes in place</source>
+        <translation>Poner los apuntes en su lugar</translation>
+    </message>
+    <message>
+        <source>Flow</source>
+        <translation>Caudal</translation>
+    </message>
+    <message>
+        <source>Ask in the tab Water whether the water lasts.</source>
+        <translation>Pregunte en la pestaña Agua si el agua alcanza.</translation>
+    </message>
+    <message>
+        <source>No flow measured yet.</source>
+        <translation>Todavía no se ha medido ningún caudal.</translation>
+    </message>
+    <message>
+        <source>Bucket and watch: time how long a vessel takes to fill, more than three times</source>
+        <translation>Balde y reloj: mida cuánto tarda en llenarse un recipiente, más de tres veces</translation>
+    </message>
+    <message>
+        <source>Jar</source>
+        <translation>Frasco</translation>
+    </message>
+    <message>
+        <source>Layers of soil settled in a jar, read with a ruler</source>
+        <translation>Capas de tierra asentadas en un frasco, leídas con una regla</translation>
+    </message>
+    <message>
+        <source>Ball and ribbon</source>
+        <translation>Bola y cinta</translation>
+    </message>
+    <message>
+        <source>Moist soil squeezed to a ball and pushed to a ribbon</source>
+        <translation>Tierra húmeda apretada en bola y empujada en cinta</translation>
+    </message>
+    <message>
+        <source>Test pits</source>
+        <translation>Calicatas</translation>
+    </message>
+    <message>
+        <source>Layers of the test pits, from the ground down</source>
+        <translation>Capas de las calicatas, desde el suelo hacia abajo</translation>
+    </message>
+    <message>
+        <source>Slope</source>
+        <translation>Pendiente</translation>
+    </message>
+    <message>
+        <source>Settings of the hose level, one after the other down the fall</source>
+        <translation>Tramos de la manguera de nivel, uno tras otro cuesta abajo</translation>
+    </message>
+    <message>
+        <source>Leak</source>
+        <translation>Fuga</translation>
+    </message>
+    <message>
+        <source>Plan pipes and overflow in the tab Pipes first.</source>
+        <translation>Planee primero tuberías y rebosadero en la pestaña Tuberías.</translation>
     </message>
 </context>
 <context>
@@ -5325,6 +6344,69 @@ Comprobación: %2</translation>
     <message>
         <source>Print…</source>
         <translation>Imprimir…</translation>
+    </message>
+    <message>
+        <source>Sheets to print</source>
+        <translation>Hojas por imprimir</translation>
+    </message>
+    <message>
+        <source>Tick what is to be printed</source>
+        <translation>Marque lo que se va a imprimir</translation>
+    </message>
+    <message>
+        <source>Language of the sheets</source>
+        <translation>Idioma de las hojas</translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <translation>Papel</translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation>A4</translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <translation>Carta</translation>
+    </message>
+    <message>
+        <source>All</source>
+        <translation>Todas</translation>
+    </message>
+    <message>
+        <source>Farmers</source>
+        <translation>Agricultores</translation>
+    </message>
+    <message>
+        <source>Masons</source>
+        <translation>Albañiles</translation>
+    </message>
+</context>
+<context>
+    <name>ui::StageBar</name>
+    <message>
+        <source>To the stage before</source>
+        <translation>A la etapa anterior</translation>
+    </message>
+    <message>
+        <source>To the next stage</source>
+        <translation>A la etapa siguiente</translation>
+    </message>
+    <message>
+        <source>Day of the works</source>
+        <translation>Día de la obra</translation>
+    </message>
+    <message>
+        <source>Shows the pit as it stands on that day; at the far end the tank is finished</source>
+        <translation>Muestra la excavación como está ese día; al final del todo, el tanque está terminado</translation>
+    </message>
+    <message>
+        <source>&amp;Building</source>
+        <translation>&amp;Construcción</translation>
+    </message>
+    <message>
+        <source>finished tank</source>
+        <translation>tanque terminado</translation>
     </message>
 </context>
 <context>
@@ -5670,6 +6752,109 @@ Comprobación: %2</translation>
     <message>
         <source>Records in force</source>
         <translation>Registros en uso</translation>
+    </message>
+</context>
+<context>
+    <name>ui::group::GroupView</name>
+    <message>
+        <source>Blank</source>
+        <translation>En blanco</translation>
+    </message>
+    <message>
+        <source>The pit in three dimensions</source>
+        <translation>La excavación en tres dimensiones</translation>
+    </message>
+    <message>
+        <source>Holds</source>
+        <translation>Cabida</translation>
+    </message>
+    <message>
+        <source>Water all year</source>
+        <translation>Agua todo el año</translation>
+    </message>
+    <message>
+        <source>Usable</source>
+        <translation>Útil</translation>
+    </message>
+    <message>
+        <source>Cement</source>
+        <translation>Cemento</translation>
+    </message>
+    <message>
+        <source>Cost</source>
+        <translation>Costo</translation>
+    </message>
+    <message>
+        <source>Work</source>
+        <translation>Trabajo</translation>
+    </message>
+    <message>
+        <source>Play</source>
+        <translation>Reproducir</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Día</translation>
+    </message>
+    <message>
+        <source>1 Size</source>
+        <translation>1 Tamaño</translation>
+    </message>
+    <message>
+        <source>2 Options</source>
+        <translation>2 Opciones</translation>
+    </message>
+    <message>
+        <source>3 Building</source>
+        <translation>3 Construcción</translation>
+    </message>
+    <message>
+        <source>4 Water</source>
+        <translation>4 Agua</translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation>Salir</translation>
+    </message>
+    <message>
+        <source>Group view – Tankwright</source>
+        <translation>Vista de grupo – Tankwright</translation>
+    </message>
+    <message>
+        <source>%1 of 10</source>
+        <comment>years</comment>
+        <translation>%1 de cada 10</translation>
+    </message>
+    <message>
+        <source>%1, in a dry year: %2 in the tank</source>
+        <translation>%1, en un año seco: %2 en el tanque</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Parar</translation>
+    </message>
+</context>
+<context>
+    <name>ui::group::OptionsStrip</name>
+    <message>
+        <source>There are no options yet: the tab Options adds them.</source>
+        <translation>Todavía no hay opciones: se agregan en la pestaña Opciones.</translation>
+    </message>
+    <message>
+        <source>Holds</source>
+        <translation>Cabida</translation>
+    </message>
+    <message>
+        <source>Cement</source>
+        <translation>Cemento</translation>
+    </message>
+    <message>
+        <source>Cost</source>
+        <translation>Costo</translation>
+    </message>
+    <message>
+        <source>Work</source>
+        <translation>Trabajo</translation>
     </message>
 </context>
 <context>
@@ -11865,6 +13050,4434 @@ Comprobación: %2</translation>
     <message>
         <source>Soil dug</source>
         <translation>Suelo excavado</translation>
+    </message>
+    <message>
+        <source>Draft translation, to be checked by a speaker.</source>
+        <translation>Traducción en borrador; debe revisarla un hablante.</translation>
+    </message>
+    <message>
+        <source>Pegs and strings</source>
+        <translation>Estacas y cordeles</translation>
+    </message>
+    <message>
+        <source>Wet sacks</source>
+        <translation>Costales mojados</translation>
+    </message>
+    <message>
+        <source>ground as it lies</source>
+        <translation>terreno tal como está</translation>
+    </message>
+    <message>
+        <source>pegs and strings</source>
+        <translation>estacas y cordeles</translation>
+    </message>
+    <message>
+        <source>making the platform</source>
+        <translation>plataforma en obra</translation>
+    </message>
+    <message>
+        <source>pit dug and trimmed</source>
+        <translation>excavación cavada y emparejada</translation>
+    </message>
+    <message>
+        <source>stone bed</source>
+        <translation>lecho de piedra</translation>
+    </message>
+    <message>
+        <source>first filling</source>
+        <translation>primer llenado</translation>
+    </message>
+    <message>
+        <source>full tank</source>
+        <translation>tanque lleno</translation>
+    </message>
+    <message>
+        <source>field notes</source>
+        <translation>apuntes de campo</translation>
+    </message>
+    <message>
+        <source>coat %1 put on</source>
+        <translation>capa %1 colocada</translation>
+    </message>
+    <message>
+        <source>coat %1 under wet sacks</source>
+        <translation>capa %1 bajo costales mojados</translation>
+    </message>
+    <message>
+        <source>%1: %2 sand, %3 silt, %4 clay; texture: %5.</source>
+        <translation>%1: %2 de arena, %3 de limo, %4 de arcilla; textura: %5.</translation>
+    </message>
+    <message>
+        <source>Jar %1</source>
+        <translation>Frasco %1</translation>
+    </message>
+    <message>
+        <source>The jar shows %1 clay.</source>
+        <translation>El frasco muestra %1 de arcilla.</translation>
+    </message>
+    <message>
+        <source>The jars show %1 clay in the middle of %2.</source>
+        <translation>Los frascos muestran %1 de arcilla, valor del medio de %2.</translation>
+    </message>
+    <message>
+        <source>%1: %2 by ball and ribbon.</source>
+        <translation>%1: %2, por bola y cinta.</translation>
+    </message>
+    <message>
+        <source>Sample %1</source>
+        <translation>Muestra %1</translation>
+    </message>
+    <message>
+        <source>For digging this program takes such soil as: %1.</source>
+        <translation>Para el cavado, este programa toma ese suelo como: %1.</translation>
+    </message>
+    <message>
+        <source>There is clay or clay loam. The hand does not tell whether it is stiff: dig a test pit, press a thumb into its wall, and write down what the layer is.</source>
+        <translation>Hay arcilla o franco arcilloso. La mano no dice si es dura: cave una calicata, apriete el pulgar contra la pared y anote qué es la capa.</translation>
+    </message>
+    <message>
+        <source>No layer down to the floor of the pit (%1) has its soil written down.</source>
+        <translation>Ninguna capa hasta el fondo de la excavación (%1) tiene anotado su suelo.</translation>
+    </message>
+    <message>
+        <source>The weakest soil down to the floor of the pit (%1) is: %2.</source>
+        <translation>El suelo más débil hasta el fondo de la excavación (%1) es: %2.</translation>
+    </message>
+    <message>
+        <source>No water came in down to %1. Look again after the rains, or ask how high the nearest well stands then.</source>
+        <translation>No entró agua hasta %1. Vuelva a mirar después de las lluvias, o pregunte a qué altura está entonces el pozo más cercano.</translation>
+    </message>
+    <message>
+        <source>Water came in at %1 below the ground, and it may stand higher after the rains.</source>
+        <translation>Entró agua a %1 bajo el suelo, y puede estar más alta después de las lluvias.</translation>
+    </message>
+    <message>
+        <source>The ground has no fall over %1.</source>
+        <translation>El terreno no tiene caída en %1.</translation>
+    </message>
+    <message>
+        <source>The ground rises %1 over %2: the line was walked uphill. Walk it straight down the fall, or turn the signs of the drops.</source>
+        <translation>El terreno sube %1 en %2: la línea se caminó cuesta arriba. Camínela en línea recta cuesta abajo, o cambie el signo de los desniveles.</translation>
+    </message>
+    <message>
+        <source>The slope falls %1 over %2.</source>
+        <translation>La ladera baja %1 en %2.</translation>
+    </message>
+    <message>
+        <source>No jar read yet. Fill a straight jar a third with soil, the rest with water and a pinch of salt, shake it long, put it down, and measure the layers when they have settled.</source>
+        <translation>Todavía no se ha leído ningún frasco. Llene un frasco recto con un tercio de tierra y el resto de agua con una pizca de sal, agítelo mucho, déjelo quieto y mida las capas cuando se hayan asentado.</translation>
+    </message>
+    <message>
+        <source>These are shares of the height, not of the weight: clay settles loosely, so by weight there is less of it.</source>
+        <translation>Son partes de la altura, no del peso: la arcilla se asienta suelta, así que en peso hay menos.</translation>
+    </message>
+    <message>
+        <source>No soil felt yet. Knead a moist handful, squeeze it to a ball, push it to a ribbon, and write down what happens.</source>
+        <translation>Todavía no se ha probado ninguna tierra con la mano. Amase un puñado húmedo, apriételo en bola, empújelo en cinta y anote lo que pasa.</translation>
+    </message>
+    <message>
+        <source>No test pit yet. Dig one beside the tank as deep as its pit (%1), and write down each layer and where water comes in. A pit can cave in: step its sides back, and never work in it alone.</source>
+        <translation>Todavía no hay calicata. Cave una al lado del tanque, tan honda como su excavación (%1), y anote cada capa y dónde entra agua. Una calicata puede derrumbarse: deje gradas en sus lados y nunca trabaje solo adentro.</translation>
+    </message>
+    <message>
+        <source>Layers without a soil: %1. Until they are known the pits do not count for the soil of the site.</source>
+        <translation>Capas sin suelo anotado: %1. Mientras no se conozca, las calicatas no cuentan para el suelo del lugar.</translation>
+    </message>
+    <message>
+        <source>The deepest test pit ends at %1, above the floor of the tank&apos;s pit: what lies below is not known.</source>
+        <translation>La calicata más honda termina a %1, más arriba del fondo de la excavación del tanque: lo que hay debajo no se conoce.</translation>
+    </message>
+    <message>
+        <source>No slope taken yet. Hold a hose full of water along the fall, measure the level distance and both water marks, and go on from the lower staff.</source>
+        <translation>Todavía no se ha medido la pendiente. Ponga una manguera llena de agua cuesta abajo, mida la distancia a nivel y las dos marcas del agua, y siga desde la vara de abajo.</translation>
+    </message>
+    <message>
+        <source>Setting %1: %2.</source>
+        <translation>Tramo %1: %2.</translation>
+    </message>
+    <message>
+        <source>The ground was surveyed; its spot heights stay in place of this fall.</source>
+        <translation>El terreno tiene cotas medidas; quedan en lugar de esta pendiente.</translation>
+    </message>
+    <message>
+        <source>A test pit shows a weaker soil (%1) above the floor of the pit than the one entered (%2). The weakest layer decides how steep a cut may stand: enter that one.</source>
+        <translation>Una calicata muestra un suelo más débil (%1) por encima del fondo de la excavación que el anotado (%2). La capa más débil decide qué tan empinado puede quedar un corte: anote esa.</translation>
+    </message>
+    <message>
+        <source>Water came into a test pit %1 below the ground; entered is %2. Enter the highest level that was seen, for it is the one that lifts the floor.</source>
+        <translation>En una calicata entró agua a %1 bajo el suelo; está anotado %2. Anote el nivel más alto que se haya visto, porque ese es el que levanta el piso.</translation>
+    </message>
+    <message>
+        <source>Where the soil in the jar was taken, and how deep; take it from where the soil for the mix will be dug.</source>
+        <translation>De dónde se tomó la tierra del frasco y a qué profundidad; tómela de donde se cavará la tierra para la mezcla.</translation>
+    </message>
+    <message>
+        <source>Height of the lowest layer, marked one minute after the jar was put down: grains that the eye can see.</source>
+        <translation>Altura de la capa de más abajo, marcada un minuto después de dejar quieto el frasco: granos que el ojo ve.</translation>
+    </message>
+    <message>
+        <source>Height of the layer over the sand alone, marked after two hours; not from the bottom of the jar.</source>
+        <translation>Altura de solo la capa que está sobre la arena, marcada a las dos horas; no desde el fondo del frasco.</translation>
+    </message>
+    <message>
+        <source>Height of the top layer alone, when the water over it is clear; that may take a day or more.</source>
+        <translation>Altura de solo la capa de arriba, cuando el agua que la cubre está clara; puede tardar un día o más.</translation>
+    </message>
+    <message>
+        <source>Where the soil in the hand was taken, and how deep.</source>
+        <translation>De dónde se tomó la tierra que se probó con la mano y a qué profundidad.</translation>
+    </message>
+    <message>
+        <source>Moisten a handful, knead it like dough, squeeze it and open the hand. Left empty: not tried yet.</source>
+        <translation>Humedezca un puñado, amáselo como masa de pan, apriételo y abra la mano. Vacío: todavía no se probó.</translation>
+    </message>
+    <message>
+        <source>Push the ball out between thumb and finger to a flat ribbon and measure it when it breaks by its own weight; 0 when none forms.</source>
+        <translation>Empuje la bola entre el pulgar y el dedo hasta hacer una cinta plana y mídala cuando se rompa por su propio peso; 0 si no se forma.</translation>
+    </message>
+    <message>
+        <source>Rub a pinch with much water in the palm: grit like sugar, smooth like flour, or neither.</source>
+        <translation>Frote una pizca con mucha agua en la palma: áspera como azúcar, suave como harina, o ninguna de las dos.</translation>
+    </message>
+    <message>
+        <source>Name of the test pit, the same in each of its layers. Nobody climbs into a pit deeper than the waist that is not stepped back or shored.</source>
+        <translation>Nombre de la calicata, el mismo en cada una de sus capas. Nadie baja a una calicata más honda que la cintura que no tenga gradas o entibado.</translation>
+    </message>
+    <message>
+        <source>Depth of the top of the layer below the ground; 0 for the first.</source>
+        <translation>Profundidad de la parte de arriba de la capa bajo el suelo; 0 para la primera.</translation>
+    </message>
+    <message>
+        <source>Depth of the bottom of the layer below the ground; of the last layer, of the test pit.</source>
+        <translation>Profundidad de la parte de abajo de la capa bajo el suelo; en la última capa, la de la calicata.</translation>
+    </message>
+    <message>
+        <source>What the layer is. Clay is stiff when the thumb dents it but goes in only with great effort; leave the soil empty when nobody tried.</source>
+        <translation>Qué es la capa. La arcilla es dura cuando el pulgar la marca pero solo entra con gran esfuerzo; deje vacío el suelo si nadie lo probó.</translation>
+    </message>
+    <message>
+        <source>Whether water stood or seeped in there; look again on the next day. It stands highest after the rains.</source>
+        <translation>Si allí había agua o entraba poco a poco; vuelva a mirar al día siguiente. Está más alta después de las lluvias.</translation>
+    </message>
+    <message>
+        <source>Distance of one setting of the hose, held level, straight down the fall; 0: not measured yet.</source>
+        <translation>Distancia de un tramo de la manguera, a nivel, en línea recta cuesta abajo; 0: todavía no se midió.</translation>
+    </message>
+    <message>
+        <source>Water mark on the lower staff less that on the upper one; less than 0 where the ground rises.</source>
+        <translation>Marca del agua en la vara de abajo menos la de la vara de arriba; menos de 0 donde el terreno sube.</translation>
+    </message>
+    <message>
+        <source>Taken from</source>
+        <translation>Tomada de</translation>
+    </message>
+    <message>
+        <source>Silt</source>
+        <translation>Limo</translation>
+    </message>
+    <message>
+        <source>Clay</source>
+        <translation>Arcilla</translation>
+    </message>
+    <message>
+        <source>The ball</source>
+        <translation>La bola</translation>
+    </message>
+    <message>
+        <source>The ribbon breaks at</source>
+        <translation>La cinta se rompe a</translation>
+    </message>
+    <message>
+        <source>Rubbed wet it is</source>
+        <translation>Frotada con agua es</translation>
+    </message>
+    <message>
+        <source>Test pit</source>
+        <translation>Calicata</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>A</translation>
+    </message>
+    <message>
+        <source>Water came in</source>
+        <translation>Entró agua</translation>
+    </message>
+    <message>
+        <source>Level distance</source>
+        <translation>Distancia a nivel</translation>
+    </message>
+    <message>
+        <source>Drop</source>
+        <translation>Desnivel</translation>
+    </message>
+    <message>
+        <source>falls apart</source>
+        <translation>se deshace</translation>
+    </message>
+    <message>
+        <source>holds together</source>
+        <translation>queda entera</translation>
+    </message>
+    <message>
+        <source>gritty</source>
+        <translation>áspera</translation>
+    </message>
+    <message>
+        <source>neither gritty nor smooth</source>
+        <translation>ni áspera ni suave</translation>
+    </message>
+    <message>
+        <source>smooth like flour</source>
+        <translation>suave como harina</translation>
+    </message>
+    <message>
+        <source>sand</source>
+        <translation>arena</translation>
+    </message>
+    <message>
+        <source>loamy sand</source>
+        <translation>arena franca</translation>
+    </message>
+    <message>
+        <source>sandy loam</source>
+        <translation>franco arenoso</translation>
+    </message>
+    <message>
+        <source>loam</source>
+        <translation>tierra franca</translation>
+    </message>
+    <message>
+        <source>silt loam</source>
+        <translation>franco limoso</translation>
+    </message>
+    <message>
+        <source>silt</source>
+        <translation>limo</translation>
+    </message>
+    <message>
+        <source>sandy clay loam</source>
+        <translation>franco arcillo-arenoso</translation>
+    </message>
+    <message>
+        <source>clay loam</source>
+        <translation>franco arcilloso</translation>
+    </message>
+    <message>
+        <source>silty clay loam</source>
+        <translation>franco arcillo-limoso</translation>
+    </message>
+    <message>
+        <source>sandy clay</source>
+        <translation>arcilla arenosa</translation>
+    </message>
+    <message>
+        <source>silty clay</source>
+        <translation>arcilla limosa</translation>
+    </message>
+    <message>
+        <source>clay</source>
+        <translation>arcilla</translation>
+    </message>
+    <message>
+        <source>%1: %2 in place of %3.</source>
+        <translation>%1: %2 en lugar de %3.</translation>
+    </message>
+    <message>
+        <source>Nothing noted yet. Type in what stands on the paper forms, page by page; what follows from it is shown at once and changes nothing until you put it in place.</source>
+        <translation>Todavía no hay apuntes. Escriba lo que está en las hojas de papel, página por página; lo que sale de allí se ve enseguida y no cambia nada hasta que usted lo ponga en su lugar.</translation>
+    </message>
+    <message>
+        <source>The notes change nothing of what is entered for the site.</source>
+        <translation>Los apuntes no cambian nada de lo anotado para el lugar.</translation>
+    </message>
+    <message>
+        <source>Putting the notes in place would change:</source>
+        <translation>Poner los apuntes en su lugar cambiaría:</translation>
+    </message>
+    <message>
+        <source>Field notes</source>
+        <translation>Apuntes de campo</translation>
+    </message>
+    <message>
+        <source>Jars of soil</source>
+        <translation>Frascos de tierra</translation>
+    </message>
+    <message>
+        <source>Balls and ribbons</source>
+        <translation>Bolas y cintas</translation>
+    </message>
+    <message>
+        <source>Layers of test pits</source>
+        <translation>Capas de las calicatas</translation>
+    </message>
+    <message>
+        <source>Settings of the hose level</source>
+        <translation>Tramos de la manguera de nivel</translation>
+    </message>
+    <message>
+        <source>Ball and ribbon %1</source>
+        <translation>Bola y cinta %1</translation>
+    </message>
+    <message>
+        <source>Layer %1</source>
+        <translation>Capa de suelo %1</translation>
+    </message>
+    <message>
+        <source>Setting %1</source>
+        <translation>Tramo %1</translation>
+    </message>
+    <message>
+        <source>is not deeper than the top of the layer; measure both down from the ground</source>
+        <translation>no está más honda que la parte de arriba de la capa; mida las dos desde el suelo hacia abajo</translation>
+    </message>
+    <message>
+        <source>does not begin with a mark that this program knows</source>
+        <translation>no empieza con una marca que este programa conozca</translation>
+    </message>
+    <message>
+        <source>was not copied as it stands, for its last four signs do not fit the rest; compare it sign by sign</source>
+        <translation>no se copió tal como está, pues sus últimos cuatro signos no concuerdan con el resto; compárelo signo por signo</translation>
+    </message>
+    <message>
+        <source>holds a part that this program does not know; compare it sign by sign</source>
+        <translation>contiene una parte que este programa no conoce; compárelo signo por signo</translation>
+    </message>
+    <message>
+        <source>The design on one line</source>
+        <translation>El diseño en una línea</translation>
+    </message>
+    <message>
+        <source>%1 values, %2 to %3</source>
+        <translation>%1 valores, %2 a %3</translation>
+    </message>
+    <message>
+        <source>%1; all others 0</source>
+        <translation>%1; todos los demás 0</translation>
+    </message>
+    <message>
+        <source>on the map</source>
+        <translation>en el mapa</translation>
+    </message>
+    <message>
+        <source>as entered</source>
+        <translation>según lo anotado</translation>
+    </message>
+    <message>
+        <source>%1: as it stands there</source>
+        <translation>%1: tal como está allí</translation>
+    </message>
+    <message>
+        <source>%1: as entered</source>
+        <translation>%1: según lo anotado</translation>
+    </message>
+    <message>
+        <source>tank empty</source>
+        <translation>tanque vacío</translation>
+    </message>
+    <message>
+        <source>tank full and leaking</source>
+        <translation>tanque lleno y con fuga</translation>
+    </message>
+    <message>
+        <source>The tank</source>
+        <translation>El tanque</translation>
+    </message>
+    <message>
+        <source>Pit, platform and setting out</source>
+        <translation>Excavación, plataforma y replanteo</translation>
+    </message>
+    <message>
+        <source>Coats, materials and batches</source>
+        <translation>Capas, materiales y tandas</translation>
+    </message>
+    <message>
+        <source>Labour</source>
+        <translation>Mano de obra</translation>
+    </message>
+    <message>
+        <source>Dates and people by day</source>
+        <translation>Fechas y personas por día</translation>
+    </message>
+    <message>
+        <source>Measured on site</source>
+        <translation>Medido en la obra</translation>
+    </message>
+    <message>
+        <source>Coats in one go</source>
+        <translation>Capas de una sola vez</translation>
+    </message>
+    <message>
+        <source>First filling</source>
+        <translation>Primer llenado</translation>
+    </message>
+    <message>
+        <source>Weather window</source>
+        <translation>Semanas buenas según el clima</translation>
+    </message>
+    <message>
+        <source>Will the water last</source>
+        <translation>¿Alcanzará el agua?</translation>
+    </message>
+    <message>
+        <source>From the source</source>
+        <translation>De la fuente</translation>
+    </message>
+    <message>
+        <source>To the field</source>
+        <translation>Al campo</translation>
+    </message>
+    <message>
+        <source>Emptying</source>
+        <translation>Vaciado</translation>
+    </message>
+    <message>
+        <source>Ground, platform and spoil</source>
+        <translation>Terreno, plataforma y tierra sacada</translation>
+    </message>
+    <message>
+        <source>Stability</source>
+        <translation>Estabilidad</translation>
+    </message>
+    <message>
+        <source>Bill and shares</source>
+        <translation>Presupuesto y aportes</translation>
+    </message>
+    <message>
+        <source>Linings</source>
+        <translation>Revestimientos</translation>
+    </message>
+    <message>
+        <source>Coats in order</source>
+        <translation>Capas en orden</translation>
+    </message>
+    <message>
+        <source>from the earth inward</source>
+        <translation>de la tierra hacia adentro</translation>
+    </message>
+    <message>
+        <source>Work of each coat</source>
+        <translation>Trabajo de cada capa</translation>
+    </message>
+    <message>
+        <source>face × spreading + plaster × mixing</source>
+        <translation>cara × extender + repello × preparar mezcla</translation>
+    </message>
+    <message>
+        <source>In which a coat must be on</source>
+        <translation>Plazo para colocar una capa</translation>
+    </message>
+    <message>
+        <source>People on each coat</source>
+        <translation>Personas en cada capa</translation>
+    </message>
+    <message>
+        <source>as entered, or as wished for the coat</source>
+        <translation>según lo anotado, o según el deseo para la capa</translation>
+    </message>
+    <message>
+        <source>People needed</source>
+        <translation>Personas necesarias</translation>
+    </message>
+    <message>
+        <source>work × hours of a person-day ÷ hours for the coat, rounded up</source>
+        <translation>trabajo × horas de un jornal ÷ horas para la capa, redondeado hacia arriba</translation>
+    </message>
+    <message>
+        <source>Masons on each coat</source>
+        <translation>Albañiles en cada capa</translation>
+    </message>
+    <message>
+        <source>as entered, no more than people on the coat</source>
+        <translation>según lo anotado, no más que las personas en la capa</translation>
+    </message>
+    <message>
+        <source>Masons needed</source>
+        <translation>Albañiles necesarios</translation>
+    </message>
+    <message>
+        <source>people needed × 0.074 ÷ 0.260, rounded up</source>
+        <translation>personas necesarias × 0.074 ÷ 0.260, redondeado hacia arriba</translation>
+    </message>
+    <message>
+        <source>Batches with a whole bag</source>
+        <translation>Tandas con una bolsa entera</translation>
+    </message>
+    <message>
+        <source>plaster to mix ÷ yield of a batch, rounded up</source>
+        <translation>repello para mezclar ÷ lo que rinde una tanda, redondeado hacia arriba</translation>
+    </message>
+    <message>
+        <source>Batches an hour needed</source>
+        <translation>Tandas por hora necesarias</translation>
+    </message>
+    <message>
+        <source>batches ÷ hours for the coat</source>
+        <translation>tandas ÷ horas para la capa</translation>
+    </message>
+    <message>
+        <source>Batches an hour possible</source>
+        <translation>Tandas por hora posibles</translation>
+    </message>
+    <message>
+        <source>mixing places × 60 ÷ minutes for a batch</source>
+        <translation>lugares de mezcla × 60 ÷ minutos por tanda</translation>
+    </message>
+    <message>
+        <source>Mixing places needed</source>
+        <translation>Lugares de mezcla necesarios</translation>
+    </message>
+    <message>
+        <source>batches an hour × minutes for a batch ÷ 60, rounded up</source>
+        <translation>tandas por hora × minutos por tanda ÷ 60, redondeado hacia arriba</translation>
+    </message>
+    <message>
+        <source>Minutes to put a batch on</source>
+        <translation>Minutos para colocar una tanda</translation>
+    </message>
+    <message>
+        <source>face that it covers × spreading × hours of a person-day × 60 ÷ people who spread: their share of the work</source>
+        <translation>cara que cubre × extender × horas de un jornal × 60 ÷ personas que extienden: su parte del trabajo</translation>
+    </message>
+    <message>
+        <source>Minutes for a batch with half a bag</source>
+        <translation>Minutos para una tanda con media bolsa</translation>
+    </message>
+    <message>
+        <source>as for a whole bag</source>
+        <translation>como para una bolsa entera</translation>
+    </message>
+    <message>
+        <source>In which a batch must be on the wall</source>
+        <translation>Plazo para poner una tanda en la pared</translation>
+    </message>
+    <message>
+        <source>Bags of cement for each coat</source>
+        <translation>Bolsas de cemento para cada capa</translation>
+    </message>
+    <message>
+        <source>cement to mix ÷ weight of a bag, not rounded</source>
+        <translation>cemento para mezclar ÷ peso de una bolsa, sin redondear</translation>
+    </message>
+    <message>
+        <source>Mixing water for each coat</source>
+        <translation>Agua de mezcla para cada capa</translation>
+    </message>
+    <message>
+        <source>plaster to mix × litres for each m³</source>
+        <translation>repello para mezclar × litros por cada m³</translation>
+    </message>
+    <message>
+        <source>Sacks to cover each coat</source>
+        <translation>Costales para cubrir cada capa</translation>
+    </message>
+    <message>
+        <source>face ÷ what a sack covers × (1 + spare), rounded up</source>
+        <translation>cara ÷ lo que cubre un costal × (1 + reserva), redondeado hacia arriba</translation>
+    </message>
+    <message>
+        <source>Length and width times this, this crew could plaster</source>
+        <translation>Largo y ancho multiplicados por esto: lo que esta cuadrilla podría repellar</translation>
+    </message>
+    <message>
+        <source>found by halving: largest plan, same depth, batter and lining, whose coat the crew can put on</source>
+        <translation>hallado por mitades: la planta más grande, con igual profundidad, talud y revestimiento, cuya capa puede colocar la cuadrilla</translation>
+    </message>
+    <message>
+        <source>Clear length of that tank</source>
+        <translation>Largo interior de ese tanque</translation>
+    </message>
+    <message>
+        <source>length × factor</source>
+        <translation>largo × factor</translation>
+    </message>
+    <message>
+        <source>Clear width of that tank</source>
+        <translation>Ancho interior de ese tanque</translation>
+    </message>
+    <message>
+        <source>width × factor</source>
+        <translation>ancho × factor</translation>
+    </message>
+    <message>
+        <source>Held by that tank, filled to the overflow</source>
+        <translation>Cabida de ese tanque, lleno hasta el rebosadero</translation>
+    </message>
+    <message>
+        <source>V(h) with its own floor</source>
+        <translation>V(h) con su propio piso</translation>
+    </message>
+    <message>
+        <source>Inflow on the first day</source>
+        <translation>Agua que entra el primer día</translation>
+    </message>
+    <message>
+        <source>as entered, else flow × hours of the source in that month</source>
+        <translation>según lo anotado; si no, caudal × horas de la fuente en ese mes</translation>
+    </message>
+    <message>
+        <source>Filling starts</source>
+        <translation>Empieza el llenado</translation>
+    </message>
+    <message>
+        <source>as in the dates: last day of curing or of the days within which it must start, whichever comes first</source>
+        <translation>como en las fechas: último día de curado o del plazo en que debe empezar, lo que llegue primero</translation>
+    </message>
+    <message>
+        <source>Latest start of filling</source>
+        <translation>Último día para empezar a llenar</translation>
+    </message>
+    <message>
+        <source>last coat + days within which filling must start</source>
+        <translation>última capa + días del plazo en que debe empezar el llenado</translation>
+    </message>
+    <message>
+        <source>Tank full</source>
+        <translation>Tanque lleno</translation>
+    </message>
+    <message>
+        <source>first day on which it holds what it can up to the overflow</source>
+        <translation>primer día en que guarda todo lo que cabe hasta el rebosadero</translation>
+    </message>
+    <message>
+        <source>Water for sacks after curing</source>
+        <translation>Agua para los costales después del curado</translation>
+    </message>
+    <message>
+        <source>sum over the days of wall still to be wet × litres a day for each m²</source>
+        <translation>suma, por días, de la pared que aún debe mojarse × litros al día por cada m²</translation>
+    </message>
+    <message>
+        <source>Water to bring by hand</source>
+        <translation>Agua por traer a mano</translation>
+    </message>
+    <message>
+        <source>held if the water covered the walls by the latest start + curing, as far as the limit on the rise lets it − held then</source>
+        <translation>agua que habría si cubriera las paredes a más tardar en el último comienzo + curado, hasta donde deja el límite de subida − agua que hay entonces</translation>
+    </message>
+    <message>
+        <source>Bands of the wall: lower edge</source>
+        <translation>Franjas de pared: borde de abajo</translation>
+    </message>
+    <message>
+        <source>even steps up from the floor</source>
+        <translation>pasos iguales desde el piso hacia arriba</translation>
+    </message>
+    <message>
+        <source>Bands of the wall: upper edge</source>
+        <translation>Franjas de pared: borde de arriba</translation>
+    </message>
+    <message>
+        <source>even steps up to the overflow, then the rim</source>
+        <translation>pasos iguales hasta el rebosadero; después, el borde del tanque</translation>
+    </message>
+    <message>
+        <source>Bands of the wall: area</source>
+        <translation>Franjas de pared: área</translation>
+    </message>
+    <message>
+        <source>wet face up to the upper edge − up to the lower; wet face = floor + √(1 + batter²) × h × mean edge</source>
+        <translation>cara mojada hasta el borde de arriba − hasta el de abajo; cara mojada = piso + √(1 + talud²) × h × perímetro medio</translation>
+    </message>
+    <message>
+        <source>Bands: sacks wet from</source>
+        <translation>Franjas: costales mojados desde</translation>
+    </message>
+    <message>
+        <source>day after the last coat</source>
+        <translation>día después de la última capa</translation>
+    </message>
+    <message>
+        <source>Bands: covered by water on</source>
+        <translation>Franjas: el agua las cubre el</translation>
+    </message>
+    <message>
+        <source>first day at whose end the level is at the upper edge</source>
+        <translation>primer día en que el nivel termina en el borde de arriba</translation>
+    </message>
+    <message>
+        <source>Bands: sacks wet until</source>
+        <translation>Franjas: costales mojados hasta</translation>
+    </message>
+    <message>
+        <source>day before it is covered, not before the end of curing</source>
+        <translation>día antes de que se cubra, no antes del fin del curado</translation>
+    </message>
+    <message>
+        <source>Bands: days of wetting</source>
+        <translation>Franjas: días de mojado</translation>
+    </message>
+    <message>
+        <source>from the first to the last, both counted</source>
+        <translation>del primero al último, contando los dos</translation>
+    </message>
+    <message>
+        <source>Days of filling</source>
+        <translation>Días de llenado</translation>
+    </message>
+    <message>
+        <source>from the start until full, 366 at most</source>
+        <translation>desde el comienzo hasta que se llena, 366 como máximo</translation>
+    </message>
+    <message>
+        <source>Let in each day</source>
+        <translation>Se deja entrar cada día</translation>
+    </message>
+    <message>
+        <source>inflow, held to what raises the level by no more than the limit</source>
+        <translation>agua que entra, limitada a lo que sube el nivel no más que el límite</translation>
+    </message>
+    <message>
+        <source>Lost each day</source>
+        <translation>Se pierde cada día</translation>
+    </message>
+    <message>
+        <source>ET0 of the month × open water × (1 − cover) × surface + seepage × wet face, no more than there is</source>
+        <translation>ET0 del mes × agua libre × (1 − cubierta) × superficie + filtración × cara mojada, no más de lo que hay</translation>
+    </message>
+    <message>
+        <source>Held at the end of each day</source>
+        <translation>Agua guardada al final de cada día</translation>
+    </message>
+    <message>
+        <source>held before + let in − lost</source>
+        <translation>guardada antes + entra − se pierde</translation>
+    </message>
+    <message>
+        <source>Level at the end of each day</source>
+        <translation>Nivel al final de cada día</translation>
+    </message>
+    <message>
+        <source>h at which V(h) is what is held</source>
+        <translation>h con la que V(h) es el agua guardada</translation>
+    </message>
+    <message>
+        <source>Wall above the water each day</source>
+        <translation>Pared sobre el agua cada día</translation>
+    </message>
+    <message>
+        <source>floor + wall − wet face up to the level</source>
+        <translation>piso + pared − cara mojada hasta el nivel</translation>
+    </message>
+    <message>
+        <source>Water for sacks each day</source>
+        <translation>Agua para los costales cada día</translation>
+    </message>
+    <message>
+        <source>wall above the water still to be wet × litres a day for each m²</source>
+        <translation>pared sobre el agua que aún debe mojarse × litros al día por cada m²</translation>
+    </message>
+    <message>
+        <source>Weather years looked at</source>
+        <translation>Años de clima vistos</translation>
+    </message>
+    <message>
+        <source>all that there are</source>
+        <translation>todos los que hay</translation>
+    </message>
+    <message>
+        <source>Rain in a day that spoils a fresh coat</source>
+        <translation>Lluvia en un día que daña una capa fresca</translation>
+    </message>
+    <message>
+        <source>Week of the first coat, as planned</source>
+        <translation>Semana de la primera capa, según el plan</translation>
+    </message>
+    <message>
+        <source>week of its day; weeks count from 1 January</source>
+        <translation>semana de su día; las semanas se cuentan desde el 1 de enero</translation>
+    </message>
+    <message>
+        <source>Week with the best chance</source>
+        <translation>Semana con la mejor probabilidad</translation>
+    </message>
+    <message>
+        <source>largest share of undisturbed starts; of equal ones the planned one, else the next after it</source>
+        <translation>mayor parte de comienzos sin contratiempos; entre iguales, la prevista, y si no, la siguiente después de ella</translation>
+    </message>
+    <message>
+        <source>First coat in that week</source>
+        <translation>Primera capa en esa semana</translation>
+    </message>
+    <message>
+        <source>works begun so that it falls there, with rest days and closed days</source>
+        <translation>obra empezada de modo que caiga allí, con días de descanso y días sin trabajo</translation>
+    </message>
+    <message>
+        <source>Start of the works for it</source>
+        <translation>Comienzo de la obra para eso</translation>
+    </message>
+    <message>
+        <source>planned start moved by as many days as the first coat, then until the coat falls in the week</source>
+        <translation>comienzo previsto, movido los mismos días que la primera capa; luego, hasta que la capa cae en la semana</translation>
+    </message>
+    <message>
+        <source>Weeks of the year</source>
+        <translation>Semanas del año</translation>
+    </message>
+    <message>
+        <source>first day of each</source>
+        <translation>primer día de cada una</translation>
+    </message>
+    <message>
+        <source>Share undisturbed, by week</source>
+        <translation>Parte sin contratiempos, por semana</translation>
+    </message>
+    <message>
+        <source>start days of the week in all years on which none of the three below happens ÷ all</source>
+        <translation>días de comienzo de la semana, en todos los años, en que no pasa nada de las tres cosas de abajo ÷ todos</translation>
+    </message>
+    <message>
+        <source>Share with heavy rain, by week</source>
+        <translation>Parte con lluvia fuerte, por semana</translation>
+    </message>
+    <message>
+        <source>heavy rain on a coat&apos;s day or the day after ÷ all</source>
+        <translation>lluvia fuerte el día de una capa o el día después ÷ todos</translation>
+    </message>
+    <message>
+        <source>Share with frost, by week</source>
+        <translation>Parte con helada, por semana</translation>
+    </message>
+    <message>
+        <source>night at or below 0 °C before a coat or in the 7 days after ÷ all</source>
+        <translation>noche a 0 °C o menos antes de una capa o en los 7 días después ÷ todos</translation>
+    </message>
+    <message>
+        <source>Share too cold or too hot, by week</source>
+        <translation>Parte con demasiado frío o calor, por semana</translation>
+    </message>
+    <message>
+        <source>mean below 5 °C or maximum above 35 °C on a coat&apos;s day ÷ all</source>
+        <translation>promedio bajo 5 °C o máxima sobre 35 °C el día de una capa ÷ todos</translation>
+    </message>
+    <message>
+        <source>Coats whose drying is reckoned</source>
+        <translation>Capas cuyo secado se calcula</translation>
+    </message>
+    <message>
+        <source>those in whose month wind was measured</source>
+        <translation>las que caen en un mes con viento medido</translation>
+    </message>
+    <message>
+        <source>Air in the warmest hours</source>
+        <translation>Aire en las horas más calientes</translation>
+    </message>
+    <message>
+        <source>mean maximum of the days on which the coat falls</source>
+        <translation>máxima promedio de los días en que cae la capa</translation>
+    </message>
+    <message>
+        <source>Humidity in the warmest hours</source>
+        <translation>Humedad en las horas más calientes</translation>
+    </message>
+    <message>
+        <source>vapour pressure of the day ÷ saturation pressure at the maximum, eq. 11 and 19</source>
+        <translation>presión de vapor del día ÷ presión de saturación a la máxima, ec. 11 y 19</translation>
+    </message>
+    <message>
+        <source>Wind, km an hour</source>
+        <translation>Viento, km por hora</translation>
+    </message>
+    <message>
+        <source>mean wind × 3.6</source>
+        <translation>viento promedio × 3.6</translation>
+    </message>
+    <message>
+        <source>Water lost by the fresh plaster</source>
+        <translation>Agua que pierde el repello fresco</translation>
+    </message>
+    <message>
+        <source>5 ((T + 18)^2.5 − r (T + 18)^2.5) (V + 4) ÷ 1 000 000; T air and plaster in °C, r humidity from 0 to 1, V wind in km an hour</source>
+        <translation>5 ((T + 18)^2.5 − r (T + 18)^2.5) (V + 4) ÷ 1 000 000; T aire y repello en °C, r humedad de 0 a 1, V viento en km por hora</translation>
+    </message>
+    <message>
+        <source>Reckoned with exact shells, net</source>
+        <translation>Calculado por capas exactas, neto</translation>
+    </message>
+    <message>
+        <source>sums of the net mixes; stone: the bed</source>
+        <translation>sumas de las mezclas netas; piedra: el lecho</translation>
+    </message>
+    <message>
+        <source>Reckoned by area × thickness, net</source>
+        <translation>Calculado por área × espesor, neto</translation>
+    </message>
+    <message>
+        <source>sums of the mixes by area × thickness; stone: floor × bed</source>
+        <translation>sumas de las mezclas por área × espesor; piedra: piso × lecho</translation>
+    </message>
+    <message>
+        <source>Exact shells over the bill</source>
+        <translation>Capas exactas entre la lista</translation>
+    </message>
+    <message>
+        <source>reckoned ÷ customary</source>
+        <translation>calculado ÷ acostumbrado</translation>
+    </message>
+    <message>
+        <source>Area × thickness over the bill</source>
+        <translation>Área × espesor entre la lista</translation>
+    </message>
+    <message>
+        <source>Soil for each sand in the bill</source>
+        <translation>Tierra por cada parte de arena, lista</translation>
+    </message>
+    <message>
+        <source>soil ÷ sand</source>
+        <translation>tierra ÷ arena</translation>
+    </message>
+    <message>
+        <source>Soil for each sand in the mixes</source>
+        <translation>Tierra por cada parte de arena, mezclas</translation>
+    </message>
+    <message>
+        <source>net soil ÷ net sand</source>
+        <translation>tierra neta ÷ arena neta</translation>
+    </message>
+    <message>
+        <source>Cement that thickness and mix need</source>
+        <translation>Cemento que piden espesor y mezcla</translation>
+    </message>
+    <message>
+        <source>sum of the net mixes, exact shells</source>
+        <translation>suma de las mezclas netas, capas exactas</translation>
+    </message>
+    <message>
+        <source>The same by area × thickness</source>
+        <translation>Lo mismo por área × espesor</translation>
+    </message>
+    <message>
+        <source>sum of the mixes by area × thickness</source>
+        <translation>suma de las mezclas por área × espesor</translation>
+    </message>
+    <message>
+        <source>All coats times this would use the bill&apos;s cement</source>
+        <translation>Todas las capas multiplicadas por esto gastarían el cemento de la lista</translation>
+    </message>
+    <message>
+        <source>found by halving: cement of the exact shells with all coats × factor = cement of the bill</source>
+        <translation>hallado por mitades: cemento de las capas exactas con todas las capas × factor = cemento de la lista</translation>
+    </message>
+    <message>
+        <source>cement of the bill ÷ cement by area × thickness</source>
+        <translation>cemento de la lista ÷ cemento por área × espesor</translation>
+    </message>
+    <message>
+        <source>Coats as thick as that</source>
+        <translation>Capas con ese espesor</translation>
+    </message>
+    <message>
+        <source>thickness × factor</source>
+        <translation>espesor × factor</translation>
+    </message>
+    <message>
+        <source>Coats as thick as that, by area</source>
+        <translation>Capas con ese espesor, por área</translation>
+    </message>
+    <message>
+        <source>Soil and sand times this would use the bill&apos;s cement</source>
+        <translation>Tierra y arena multiplicadas por esto gastarían el cemento de la lista</translation>
+    </message>
+    <message>
+        <source>found by halving: cement of the exact shells with soil and sand parts × factor = cement of the bill</source>
+        <translation>hallado por mitades: cemento de las capas exactas con las partes de tierra y arena × factor = cemento de la lista</translation>
+    </message>
+    <message>
+        <source>found by halving, volumes by area × thickness</source>
+        <translation>hallado por mitades, volúmenes por área × espesor</translation>
+    </message>
+    <message>
+        <source>soil</source>
+        <translation>tierra</translation>
+    </message>
+    <message>
+        <source>soil parts × factor</source>
+        <translation>partes de tierra × factor</translation>
+    </message>
+    <message>
+        <source>sand parts × factor</source>
+        <translation>partes de arena × factor</translation>
+    </message>
+    <message>
+        <source>cement</source>
+        <translation>cemento</translation>
+    </message>
+    <message>
+        <source>cement parts, as entered</source>
+        <translation>partes de cemento, según lo anotado</translation>
+    </message>
+    <message>
+        <source>Mix that would use the bill&apos;s cement</source>
+        <translation>Mezcla que gastaría el cemento de la lista</translation>
+    </message>
+    <message>
+        <source>Each task starts</source>
+        <translation>Cada tarea empieza</translation>
+    </message>
+    <message>
+        <source>latest of: start of the works, the day wished, what each arrow to it asks for; forward pass on days that are worked; fill_by: last coat + days within which filling must start</source>
+        <translation>lo más tarde de: comienzo de la obra, el día deseado, lo que pide cada flecha que llega; paso adelante por los días que se trabajan; fill_by: última capa + días del plazo en que debe empezar el llenado</translation>
+    </message>
+    <message>
+        <source>Each task ends</source>
+        <translation>Cada tarea termina</translation>
+    </message>
+    <message>
+        <source>start + duration on its clock, last day on which anything is done</source>
+        <translation>comienzo + duración en su calendario, último día en que se hace algo</translation>
+    </message>
+    <message>
+        <source>Duration of each task</source>
+        <translation>Duración de cada tarea</translation>
+    </message>
+    <message>
+        <source>person-days ÷ people, up to the next quarter of a day, at least one; a coat one day; curing, filling and leak test their days</source>
+        <translation>jornales ÷ personas, hasta el siguiente cuarto de día, como mínimo uno; una capa, un día; curado, llenado y prueba de fuga, sus días</translation>
+    </message>
+    <message>
+        <source>Days with work on them</source>
+        <translation>Días con trabajo en ellos</translation>
+    </message>
+    <message>
+        <source>days from start to end that are worked; all days for curing and filling</source>
+        <translation>días del comienzo al fin en que se trabaja; todos los días en curado y llenado</translation>
+    </message>
+    <message>
+        <source>People on each task</source>
+        <translation>Personas en cada tarea</translation>
+    </message>
+    <message>
+        <source>labourers + masons</source>
+        <translation>peones + albañiles</translation>
+    </message>
+    <message>
+        <source>Labourers on each task</source>
+        <translation>Peones en cada tarea</translation>
+    </message>
+    <message>
+        <source>diggers, or people on a coat, or as wished; less the masons; spoil: as few as carry it while the pit is dug</source>
+        <translation>cavadores, o personas en una capa, o según el deseo; menos los albañiles; tierra sacada: los menos que la llevan mientras se cava</translation>
+    </message>
+    <message>
+        <source>Masons on each task</source>
+        <translation>Albañiles en cada tarea</translation>
+    </message>
+    <message>
+        <source>all there are for a coat, else people × skilled share, rounded up</source>
+        <translation>todos los que hay para una capa; si no, personas × parte de albañil, redondeado hacia arriba</translation>
+    </message>
+    <message>
+        <source>People wetting on each task</source>
+        <translation>Personas que mojan en cada tarea</translation>
+    </message>
+    <message>
+        <source>as entered, on curing, filling and leak test</source>
+        <translation>según lo anotado, en curado, llenado y prueba de fuga</translation>
+    </message>
+    <message>
+        <source>Share of the first day gone at the start</source>
+        <translation>Parte del primer día ya pasada al comienzo</translation>
+    </message>
+    <message>
+        <source>quarters of a day from the start of the day</source>
+        <translation>cuartos de día desde el comienzo del día</translation>
+    </message>
+    <message>
+        <source>Room of each task</source>
+        <translation>Holgura de cada tarea</translation>
+    </message>
+    <message>
+        <source>late start − early start on its clock; backward pass from the last end; curing has none of its own</source>
+        <translation>comienzo tardío − comienzo temprano en su calendario; paso atrás desde el último fin; el curado no tiene holgura propia</translation>
+    </message>
+    <message>
+        <source>Room that moves no other task</source>
+        <translation>Holgura que no mueve otra tarea</translation>
+    </message>
+    <message>
+        <source>earliest that the next task asks for − early end</source>
+        <translation>lo más temprano que pide la tarea siguiente − fin temprano</translation>
+    </message>
+    <message>
+        <source>Earliest start wished</source>
+        <translation>Comienzo deseado más temprano</translation>
+    </message>
+    <message>
+        <source>Days between two tasks</source>
+        <translation>Días entre dos tareas</translation>
+    </message>
+    <message>
+        <source>0, one after the other; spoil a quarter of a day after the pit; filling: smaller of last curing and days within which it must start, less one</source>
+        <translation>0, una tras otra; tierra sacada, un cuarto de día después de la excavación; llenado: lo menor entre el último curado y el plazo en que debe empezar, menos uno</translation>
+    </message>
+    <message>
+        <source>Days of the works</source>
+        <translation>Días de la obra</translation>
+    </message>
+    <message>
+        <source>each day from the first start to the last end</source>
+        <translation>cada día del primer comienzo al último fin</translation>
+    </message>
+    <message>
+        <source>Labourers by day</source>
+        <translation>Peones por día</translation>
+    </message>
+    <message>
+        <source>most who are there at one quarter of the day</source>
+        <translation>los más que hay en un mismo cuarto del día</translation>
+    </message>
+    <message>
+        <source>Masons by day</source>
+        <translation>Albañiles por día</translation>
+    </message>
+    <message>
+        <source>Wetters by day</source>
+        <translation>Personas que mojan, por día</translation>
+    </message>
+    <message>
+        <source>those who see to all sacks</source>
+        <translation>los que atienden todos los costales</translation>
+    </message>
+    <message>
+        <source>Water for sacks by day</source>
+        <translation>Agua para costales por día</translation>
+    </message>
+    <message>
+        <source>face of each coat that cures or waits for the next × litres a day for each m²; once filling has begun the bands of wall still to be wet</source>
+        <translation>cara de cada capa que cura o espera la siguiente × litros al día por cada m²; empezado el llenado, las franjas de pared que aún deben mojarse</translation>
+    </message>
+    <message>
+        <source>batches that count</source>
+        <translation>tandas que cuentan</translation>
+    </message>
+    <message>
+        <source>trial batches of a coat of this lining</source>
+        <translation>tandas de prueba de una capa de este revestimiento</translation>
+    </message>
+    <message>
+        <source>middle of the batches</source>
+        <translation>valor del medio de las tandas</translation>
+    </message>
+    <message>
+        <source>loose soil, sand and cement ÷ (area × thickness); the middle one, or mean of the two middle ones</source>
+        <translation>tierra, arena y cemento sueltos ÷ (área × espesor); el del medio, o el promedio de los dos del medio</translation>
+    </message>
+    <message>
+        <source>smallest of the batches</source>
+        <translation>la menor de las tandas</translation>
+    </message>
+    <message>
+        <source>as the middle</source>
+        <translation>como el valor del medio</translation>
+    </message>
+    <message>
+        <source>largest of the batches</source>
+        <translation>la mayor de las tandas</translation>
+    </message>
+    <message>
+        <source>what stands in the project without them</source>
+        <translation>lo que hay en el proyecto sin ellos</translation>
+    </message>
+    <message>
+        <source>Dry to wet, from trial batches</source>
+        <translation>Suelto por colocado, de tandas de prueba</translation>
+    </message>
+    <message>
+        <source>records that count</source>
+        <translation>registros que cuentan</translation>
+    </message>
+    <message>
+        <source>digging in this soil; other work all</source>
+        <translation>cavar en este suelo; otro trabajo, todos</translation>
+    </message>
+    <message>
+        <source>middle of the records</source>
+        <translation>valor del medio de los registros</translation>
+    </message>
+    <message>
+        <source>person-days ÷ quantity; the middle one, or mean of the two middle ones</source>
+        <translation>jornales ÷ cantidad; el del medio, o el promedio de los dos del medio</translation>
+    </message>
+    <message>
+        <source>smallest of the records</source>
+        <translation>el menor de los registros</translation>
+    </message>
+    <message>
+        <source>largest of the records</source>
+        <translation>el mayor de los registros</translation>
+    </message>
+    <message>
+        <source>as entered, else from the table of rates or the district&apos;s own</source>
+        <translation>según lo anotado; si no, de la tabla de rendimientos o la del distrito</translation>
+    </message>
+    <message>
+        <source>Ramming</source>
+        <translation>Apisonar</translation>
+    </message>
+    <message>
+        <source>Spreading</source>
+        <translation>Extender</translation>
+    </message>
+    <message>
+        <source>Mixing</source>
+        <translation>Preparar mezcla</translation>
+    </message>
+    <message>
+        <source>Outlets open at a time</source>
+        <translation>Salidas abiertas a la vez</translation>
+    </message>
+    <message>
+        <source>Head left at the outlets, tank full</source>
+        <translation>Carga en las salidas, tanque lleno</translation>
+    </message>
+    <message>
+        <source>overflow level − end of the line − losses while the outlets draw their usual flow</source>
+        <translation>nivel del rebosadero − extremo de la tubería − pérdidas mientras las salidas sacan su caudal usual</translation>
+    </message>
+    <message>
+        <source>Head left at the outlets, tank nearly empty</source>
+        <translation>Carga en las salidas, tanque casi vacío</translation>
+    </message>
+    <message>
+        <source>dead level − end of the line − losses while the outlets draw their usual flow</source>
+        <translation>nivel muerto − extremo de la tubería − pérdidas mientras las salidas sacan su caudal usual</translation>
+    </message>
+    <message>
+        <source>Head that the outlet usually needs</source>
+        <translation>Carga que suele necesitar la salida</translation>
+    </message>
+    <message>
+        <source>by kind of outlet</source>
+        <translation>según el tipo de salida</translation>
+    </message>
+    <message>
+        <source>Head over that, tank full</source>
+        <translation>Carga sobre eso, tanque lleno</translation>
+    </message>
+    <message>
+        <source>head left − head needed</source>
+        <translation>carga que queda − carga necesaria</translation>
+    </message>
+    <message>
+        <source>Head over that, tank nearly empty</source>
+        <translation>Carga sobre eso, tanque casi vacío</translation>
+    </message>
+    <message>
+        <source>The line draws down to</source>
+        <translation>La tubería vacía hasta</translation>
+    </message>
+    <message>
+        <source>highest of dead level, end of the line + 2 cm, crest − (air pressure less vapour − reserve)</source>
+        <translation>lo más alto de nivel muerto, extremo de la tubería + 2 cm, parte alta − (presión del aire menos vapor − reserva)</translation>
+    </message>
+    <message>
+        <source>Emptied in, end wide open</source>
+        <translation>Se vacía en, extremo abierto del todo</translation>
+    </message>
+    <message>
+        <source>integral of surface(z) ÷ outflow(z) over the level z, Gauss-Kronrod with 15 points</source>
+        <translation>integral de superficie(z) ÷ caudal de salida(z) sobre el nivel z, Gauss-Kronrod con 15 puntos</translation>
+    </message>
+    <message>
+        <source>Error of that time at most</source>
+        <translation>Error de ese tiempo, como máximo</translation>
+    </message>
+    <message>
+        <source>sum of the differences of the rules</source>
+        <translation>suma de las diferencias entre las reglas</translation>
+    </message>
+    <message>
+        <source>Levels while it empties</source>
+        <translation>Niveles mientras se vacía</translation>
+    </message>
+    <message>
+        <source>even steps from the overflow down</source>
+        <translation>pasos iguales desde el rebosadero hacia abajo</translation>
+    </message>
+    <message>
+        <source>Time at each level</source>
+        <translation>Tiempo en cada nivel</translation>
+    </message>
+    <message>
+        <source>integral from the overflow level down to it</source>
+        <translation>integral desde el nivel del rebosadero hasta él</translation>
+    </message>
+    <message>
+        <source>Storm</source>
+        <translation>Aguacero</translation>
+    </message>
+    <message>
+        <source>as entered; 100 mm an hour when it is not known</source>
+        <translation>según lo anotado; 100 mm por hora si no se conoce</translation>
+    </message>
+    <message>
+        <source>Water of the storm</source>
+        <translation>Agua del aguacero</translation>
+    </message>
+    <message>
+        <source>rain × sum of (runoff × area): roof at least 0.9, ground at least 0.5, opening of the tank 1</source>
+        <translation>lluvia × suma de (escorrentía × área): techo al menos 0.9, terreno al menos 0.5, boca del tanque 1</translation>
+    </message>
+    <message>
+        <source>Water of the source</source>
+        <translation>Agua de la fuente</translation>
+    </message>
+    <message>
+        <source>flow of its line to the full tank; without a line the largest of a month</source>
+        <translation>caudal de su tubería con el tanque lleno; sin tubería, el mayor de un mes</translation>
+    </message>
+    <message>
+        <source>Both together</source>
+        <translation>Las dos juntas</translation>
+    </message>
+    <message>
+        <source>storm + source</source>
+        <translation>aguacero + fuente</translation>
+    </message>
+    <message>
+        <source>Sill over the finished floor</source>
+        <translation>Umbral sobre el piso terminado</translation>
+    </message>
+    <message>
+        <source>overflow level</source>
+        <translation>nivel del rebosadero</translation>
+    </message>
+    <message>
+        <source>Water over the sill in the storm</source>
+        <translation>Agua sobre el umbral en el aguacero</translation>
+    </message>
+    <message>
+        <source>notch: Q = 0.9 × (2 ÷ 3)^1.5 √g b H^1.5; pipe: largest head of inlet, orifice, even flow and full pipe</source>
+        <translation>muesca: Q = 0.9 × (2 ÷ 3)^1.5 √g b H^1.5; tubo: la mayor carga entre entrada, orificio, flujo parejo y tubo lleno</translation>
+    </message>
+    <message>
+        <source>Water level in the storm</source>
+        <translation>Nivel del agua en el aguacero</translation>
+    </message>
+    <message>
+        <source>sill + water over it</source>
+        <translation>umbral + agua sobre él</translation>
+    </message>
+    <message>
+        <source>Freeboard left</source>
+        <translation>Borde libre que queda</translation>
+    </message>
+    <message>
+        <source>lowest part of the rim − water level</source>
+        <translation>parte más baja del borde − nivel del agua</translation>
+    </message>
+    <message>
+        <source>Carries with water at the rim</source>
+        <translation>Deja pasar con el agua al borde</translation>
+    </message>
+    <message>
+        <source>same formula with the head up to the lowest part of the rim</source>
+        <translation>misma fórmula con la carga hasta la parte más baja del borde</translation>
+    </message>
+    <message>
+        <source>Freeboard that should be left</source>
+        <translation>Borde libre que debe quedar</translation>
+    </message>
+    <message>
+        <source>5 cm</source>
+        <translation>5 cm</translation>
+    </message>
+    <message>
+        <source>Notch that would leave it</source>
+        <translation>Muesca que lo dejaría</translation>
+    </message>
+    <message>
+        <source>flow ÷ flow over 1 m of sill at that head</source>
+        <translation>caudal ÷ caudal sobre 1 m de umbral con esa carga</translation>
+    </message>
+    <message>
+        <source>Pipe that would leave it, bore</source>
+        <translation>Tubo que lo dejaría, diámetro interior</translation>
+    </message>
+    <message>
+        <source>smallest from 20 mm in steps of 5 mm whose head is small enough</source>
+        <translation>el menor desde 20 mm, en pasos de 5 mm, con carga bastante pequeña</translation>
+    </message>
+    <message>
+        <source>Water level, overflow blocked</source>
+        <translation>Nivel del agua, rebosadero tapado</translation>
+    </message>
+    <message>
+        <source>all of the flow over the rim, lowest parts first, each by the formula of the notch</source>
+        <translation>todo el caudal por el borde, primero las partes más bajas, cada una con la fórmula de la muesca</translation>
+    </message>
+    <message>
+        <source>Water over the lowest part then</source>
+        <translation>Agua sobre la parte más baja entonces</translation>
+    </message>
+    <message>
+        <source>water level − lowest part</source>
+        <translation>nivel del agua − parte más baja</translation>
+    </message>
+    <message>
+        <source>Water over each part then</source>
+        <translation>Agua sobre cada parte entonces</translation>
+    </message>
+    <message>
+        <source>water level − level of the part, 0 where dry</source>
+        <translation>nivel del agua − nivel de la parte, 0 donde está seca</translation>
+    </message>
+    <message>
+        <source>Flow over each part then</source>
+        <translation>Caudal por cada parte entonces</translation>
+    </message>
+    <message>
+        <source>0.9 × (2 ÷ 3)^1.5 √g b H^1.5</source>
+        <translation>0.9 × (2 ÷ 3)^1.5 √g b H^1.5</translation>
+    </message>
+    <message>
+        <source>Spill channel, deep</source>
+        <translation>Canal de desagüe, profundidad</translation>
+    </message>
+    <message>
+        <source>Spill channel, Manning&apos;s n</source>
+        <translation>Canal de desagüe, n de Manning</translation>
+    </message>
+    <message>
+        <source>by what it is dug in or covered with</source>
+        <translation>según en qué está cavado o con qué está cubierto</translation>
+    </message>
+    <message>
+        <source>Water in the spill channel</source>
+        <translation>Agua en el canal de desagüe</translation>
+    </message>
+    <message>
+        <source>depth of even flow: Q = A R^(2÷3) √S ÷ n</source>
+        <translation>profundidad de flujo parejo: Q = A R^(2÷3) √S ÷ n</translation>
+    </message>
+    <message>
+        <source>Speed in the spill channel</source>
+        <translation>Velocidad en el canal de desagüe</translation>
+    </message>
+    <message>
+        <source>R^(2÷3) √S ÷ n</source>
+        <translation>R^(2÷3) √S ÷ n</translation>
+    </message>
+    <message>
+        <source>Width of the water there</source>
+        <translation>Ancho del agua allí</translation>
+    </message>
+    <message>
+        <source>bottom width + 2 × side slope × depth</source>
+        <translation>ancho del fondo + 2 × talud de los lados × profundidad</translation>
+    </message>
+    <message>
+        <source>Froude number there</source>
+        <translation>Número de Froude allí</translation>
+    </message>
+    <message>
+        <source>V ÷ √(g A ÷ top width)</source>
+        <translation>V ÷ √(g A ÷ ancho de arriba)</translation>
+    </message>
+    <message>
+        <source>Speed that is safe</source>
+        <translation>Velocidad que es segura</translation>
+    </message>
+    <message>
+        <source>by soil or cover, low figure</source>
+        <translation>según suelo o cubierta, cifra baja</translation>
+    </message>
+    <message>
+        <source>Speed that scours</source>
+        <translation>Velocidad que socava</translation>
+    </message>
+    <message>
+        <source>by soil or cover, high figure</source>
+        <translation>según suelo o cubierta, cifra alta</translation>
+    </message>
+    <message>
+        <source>Flow through the trap</source>
+        <translation>Caudal por el desarenador</translation>
+    </message>
+    <message>
+        <source>as entered, else source + storm led in from roof and ground</source>
+        <translation>según lo anotado; si no, fuente + aguacero que llega del techo y del terreno</translation>
+    </message>
+    <message>
+        <source>Smallest grain that must stay</source>
+        <translation>Grano más pequeño que debe quedar</translation>
+    </message>
+    <message>
+        <source>Speed at which that grain falls</source>
+        <translation>Velocidad a la que cae ese grano</translation>
+    </message>
+    <message>
+        <source>R g d² ÷ (18 ν + √(0.75 R g d³)), R = density over water − 1, 2650 kg/m³</source>
+        <translation>R g d² ÷ (18 ν + √(0.75 R g d³)), R = densidad entre la del agua − 1, 2650 kg/m³</translation>
+    </message>
+    <message>
+        <source>Least area</source>
+        <translation>Área mínima</translation>
+    </message>
+    <message>
+        <source>flow ÷ settling speed</source>
+        <translation>caudal ÷ velocidad de caída</translation>
+    </message>
+    <message>
+        <source>Area with reserve</source>
+        <translation>Área con reserva</translation>
+    </message>
+    <message>
+        <source>2 × least area</source>
+        <translation>2 × área mínima</translation>
+    </message>
+    <message>
+        <source>Length of the trap</source>
+        <translation>Largo del desarenador</translation>
+    </message>
+    <message>
+        <source>area ÷ width</source>
+        <translation>área ÷ ancho</translation>
+    </message>
+    <message>
+        <source>Width of the trap</source>
+        <translation>Ancho del desarenador</translation>
+    </message>
+    <message>
+        <source>√(area ÷ 6): six times as long as wide</source>
+        <translation>√(área ÷ 6): seis veces más largo que ancho</translation>
+    </message>
+    <message>
+        <source>Depth of the trap</source>
+        <translation>Profundidad del desarenador</translation>
+    </message>
+    <message>
+        <source>10 cm freeboard + settling depth + depth of mud</source>
+        <translation>10 cm de borde libre + profundidad para asentarse + profundidad de lodo</translation>
+    </message>
+    <message>
+        <source>Greatest forward speed</source>
+        <translation>Velocidad de paso máxima</translation>
+    </message>
+    <message>
+        <source>0.44 × √(grain in mm)</source>
+        <translation>0.44 × √(grano en mm)</translation>
+    </message>
+    <message>
+        <source>Flow over area, a day</source>
+        <translation>Caudal entre área, por día</translation>
+    </message>
+    <message>
+        <source>flow ÷ area × 86 400 s</source>
+        <translation>caudal ÷ área × 86 400 s</translation>
+    </message>
+    <message>
+        <source>Settling depth</source>
+        <translation>Profundidad para asentarse</translation>
+    </message>
+    <message>
+        <source>flow ÷ (width × greatest forward speed)</source>
+        <translation>caudal ÷ (ancho × velocidad de paso máxima)</translation>
+    </message>
+    <message>
+        <source>Mud between two cleanings</source>
+        <translation>Lodo entre dos limpiezas</translation>
+    </message>
+    <message>
+        <source>flow × silt in it × days; the storm counts for one hour</source>
+        <translation>caudal × sedimento que trae × días; el aguacero cuenta por una hora</translation>
+    </message>
+    <message>
+        <source>Room for it</source>
+        <translation>Lugar para él</translation>
+    </message>
+    <message>
+        <source>mud ÷ (2600 kg/m³ × 0.5)</source>
+        <translation>lodo ÷ (2600 kg/m³ × 0.5)</translation>
+    </message>
+    <message>
+        <source>Depth of mud</source>
+        <translation>Profundidad de lodo</translation>
+    </message>
+    <message>
+        <source>room ÷ area</source>
+        <translation>lugar ÷ área</translation>
+    </message>
+    <message>
+        <source>Time in the trap</source>
+        <translation>Tiempo en el desarenador</translation>
+    </message>
+    <message>
+        <source>area × settling depth ÷ flow</source>
+        <translation>área × profundidad para asentarse ÷ caudal</translation>
+    </message>
+    <message>
+        <source>Smallest grain that the entered trap keeps</source>
+        <translation>Grano más pequeño que retiene el desarenador anotado</translation>
+    </message>
+    <message>
+        <source>grain that falls at 2 × flow ÷ (length × width)</source>
+        <translation>grano que cae a 2 × caudal ÷ (largo × ancho)</translation>
+    </message>
+    <message>
+        <source>Forward speed in it</source>
+        <translation>Velocidad de paso en él</translation>
+    </message>
+    <message>
+        <source>flow ÷ (width × depth)</source>
+        <translation>caudal ÷ (ancho × profundidad)</translation>
+    </message>
+    <message>
+        <source>Greatest forward speed for that grain</source>
+        <translation>Velocidad de paso máxima para ese grano</translation>
+    </message>
+    <message>
+        <source>Tank drops</source>
+        <translation>Baja el tanque</translation>
+    </message>
+    <message>
+        <source>drop ÷ hours × 24</source>
+        <translation>bajada ÷ horas × 24</translation>
+    </message>
+    <message>
+        <source>Evaporates</source>
+        <translation>Se evapora</translation>
+    </message>
+    <message>
+        <source>drop of the bucket ÷ hours × 24</source>
+        <translation>bajada del balde ÷ horas × 24</translation>
+    </message>
+    <message>
+        <source>Leaks</source>
+        <translation>Fuga</translation>
+    </message>
+    <message>
+        <source>tank − bucket</source>
+        <translation>tanque − balde</translation>
+    </message>
+    <message>
+        <source>Error of the leak</source>
+        <translation>Error de la fuga</translation>
+    </message>
+    <message>
+        <source>√2 × error of a reading ÷ hours × 24</source>
+        <translation>√2 × error de una lectura ÷ horas × 24</translation>
+    </message>
+    <message>
+        <source>Leaks, litres</source>
+        <translation>Fuga, litros</translation>
+    </message>
+    <message>
+        <source>leak × water surface at that level: 1 mm on 1 m² is 1 litre</source>
+        <translation>fuga × superficie del agua a ese nivel: 1 mm en 1 m² es 1 litro</translation>
+    </message>
+    <message>
+        <source>Leaks, share of what is held</source>
+        <translation>Fuga, parte del agua guardada</translation>
+    </message>
+    <message>
+        <source>leak ÷ volume at that level</source>
+        <translation>fuga ÷ volumen a ese nivel</translation>
+    </message>
+    <message>
+        <source>Level in the test</source>
+        <translation>Nivel en la prueba</translation>
+    </message>
+    <message>
+        <source>as entered; else overflow − half of the drop</source>
+        <translation>según lo anotado; si no, rebosadero − mitad de la bajada</translation>
+    </message>
+    <message>
+        <source>Allowed by drop</source>
+        <translation>Permitido por bajada</translation>
+    </message>
+    <message>
+        <source>10 mm in 7 days</source>
+        <translation>10 mm en 7 días</translation>
+    </message>
+    <message>
+        <source>Allowed by volume</source>
+        <translation>Permitido por volumen</translation>
+    </message>
+    <message>
+        <source>0.1 % of the volume a day ÷ water surface</source>
+        <translation>0.1 % del volumen al día ÷ superficie del agua</translation>
+    </message>
+    <message>
+        <source>flow</source>
+        <translation>caudal</translation>
+    </message>
+    <message>
+        <source>found so that the head = (1 + sum of K + f L ÷ D) V² ÷ 2g</source>
+        <translation>se halla de modo que la carga = (1 + suma de K + f L ÷ D) V² ÷ 2g</translation>
+    </message>
+    <message>
+        <source>flow by Hazen-Williams, to check</source>
+        <translation>caudal según Hazen-Williams, para comprobar</translation>
+    </message>
+    <message>
+        <source>same heads and fittings, wall by 10.67 L Q^1.852 ÷ (C^1.852 D^4.87), C 140</source>
+        <translation>mismas cargas y accesorios, pared por 10.67 L Q^1.852 ÷ (C^1.852 D^4.87), C 140</translation>
+    </message>
+    <message>
+        <source>speed</source>
+        <translation>velocidad</translation>
+    </message>
+    <message>
+        <source>flow ÷ (π D² ÷ 4)</source>
+        <translation>caudal ÷ (π D² ÷ 4)</translation>
+    </message>
+    <message>
+        <source>Reynolds number</source>
+        <translation>número de Reynolds</translation>
+    </message>
+    <message>
+        <source>V D ÷ kinematic viscosity of the water</source>
+        <translation>V D ÷ viscosidad cinemática del agua</translation>
+    </message>
+    <message>
+        <source>friction factor</source>
+        <translation>factor de fricción</translation>
+    </message>
+    <message>
+        <source>Re under 2 000: 64 ÷ Re; over 4 000: 1 ÷ √f = −2 log(k ÷ 3.7 D + 2.51 ÷ (Re √f)), k 0.0015 mm; straight between</source>
+        <translation>Re bajo 2 000: 64 ÷ Re; sobre 4 000: 1 ÷ √f = −2 log(k ÷ 3.7 D + 2.51 ÷ (Re √f)), k 0.0015 mm; en línea recta entre los dos</translation>
+    </message>
+    <message>
+        <source>head that drives the flow</source>
+        <translation>carga que mueve el agua</translation>
+    </message>
+    <message>
+        <source>water over the inlet − end of the line, or the water it dips into − head wanted there</source>
+        <translation>agua sobre la entrada − extremo de la tubería, o el agua en que se hunde − carga que se quiere allí</translation>
+    </message>
+    <message>
+        <source>length along the pipe</source>
+        <translation>largo a lo largo del tubo</translation>
+    </message>
+    <message>
+        <source>sum over the pieces of √(level² + rise²)</source>
+        <translation>suma por tramos de √(nivel² + subida²)</translation>
+    </message>
+    <message>
+        <source>head lost to the wall</source>
+        <translation>carga perdida en la pared</translation>
+    </message>
+    <message>
+        <source>f L ÷ D × V² ÷ 2g</source>
+        <translation>f L ÷ D × V² ÷ 2g</translation>
+    </message>
+    <message>
+        <source>head lost in fittings</source>
+        <translation>carga perdida en accesorios</translation>
+    </message>
+    <message>
+        <source>sum of K × V² ÷ 2g</source>
+        <translation>suma de K × V² ÷ 2g</translation>
+    </message>
+    <message>
+        <source>velocity head</source>
+        <translation>carga de velocidad</translation>
+    </message>
+    <message>
+        <source>V² ÷ 2g</source>
+        <translation>V² ÷ 2g</translation>
+    </message>
+    <message>
+        <source>pressure head at the outlet</source>
+        <translation>carga de presión en la salida</translation>
+    </message>
+    <message>
+        <source>head wanted there, or the depth that it dips in</source>
+        <translation>carga que se quiere allí, o la profundidad a que se hunde</translation>
+    </message>
+    <message>
+        <source>head at the lowest point, outlet shut</source>
+        <translation>carga en el punto más bajo, salida cerrada</translation>
+    </message>
+    <message>
+        <source>water over the inlet − lowest point of the pipe</source>
+        <translation>agua sobre la entrada − punto más bajo del tubo</translation>
+    </message>
+    <message>
+        <source>pressure at the lowest point, outlet shut</source>
+        <translation>presión en el punto más bajo, salida cerrada</translation>
+    </message>
+    <message>
+        <source>density × g × head</source>
+        <translation>densidad × g × carga</translation>
+    </message>
+    <message>
+        <source>pressure class left</source>
+        <translation>lo que sobra de la clase de presión</translation>
+    </message>
+    <message>
+        <source>class that holds − pressure with the outlet shut</source>
+        <translation>clase que vale − presión con la salida cerrada</translation>
+    </message>
+    <message>
+        <source>lowest pressure head allowed</source>
+        <translation>carga de presión más baja permitida</translation>
+    </message>
+    <message>
+        <source>vapour pressure + reserve of 2 m − air pressure of the place, as water column</source>
+        <translation>presión de vapor + reserva de 2 m − presión del aire del lugar, como columna de agua</translation>
+    </message>
+    <message>
+        <source>head that air can hold back at worst</source>
+        <translation>carga que el aire puede retener en el peor caso</translation>
+    </message>
+    <message>
+        <source>sum of the falls after all humps</source>
+        <translation>suma de las caídas después de todos los puntos altos</translation>
+    </message>
+    <message>
+        <source>heads along the line: place</source>
+        <translation>cargas por la tubería: lugar</translation>
+    </message>
+    <message>
+        <source>where the line bends and where fittings sit</source>
+        <translation>donde la tubería dobla y donde hay accesorios</translation>
+    </message>
+    <message>
+        <source>heads along the line: pipe</source>
+        <translation>cargas por la tubería: tubo</translation>
+    </message>
+    <message>
+        <source>straight between the points of the line</source>
+        <translation>en línea recta entre los puntos de la tubería</translation>
+    </message>
+    <message>
+        <source>heads along the line: length so far</source>
+        <translation>cargas por la tubería: largo hasta allí</translation>
+    </message>
+    <message>
+        <source>along the pipe</source>
+        <translation>a lo largo del tubo</translation>
+    </message>
+    <message>
+        <source>heads along the line: energy</source>
+        <translation>cargas por la tubería: energía</translation>
+    </message>
+    <message>
+        <source>water over the inlet − lost to the wall so far − fittings so far</source>
+        <translation>agua sobre la entrada − perdido en la pared hasta allí − accesorios hasta allí</translation>
+    </message>
+    <message>
+        <source>heads along the line: head line</source>
+        <translation>cargas por la tubería: línea de carga</translation>
+    </message>
+    <message>
+        <source>energy − velocity head</source>
+        <translation>energía − carga de velocidad</translation>
+    </message>
+    <message>
+        <source>heads along the line: pressure</source>
+        <translation>cargas por la tubería: presión</translation>
+    </message>
+    <message>
+        <source>head line − pipe</source>
+        <translation>línea de carga − tubo</translation>
+    </message>
+    <message>
+        <source>heads along the line: pressure with the outlet shut</source>
+        <translation>cargas por la tubería: presión con la salida cerrada</translation>
+    </message>
+    <message>
+        <source>water over the inlet − pipe</source>
+        <translation>agua sobre la entrada − tubo</translation>
+    </message>
+    <message>
+        <source>sucking stretch: from</source>
+        <translation>tramo en succión: desde</translation>
+    </message>
+    <message>
+        <source>where the pressure passes 0</source>
+        <translation>donde la presión pasa por 0</translation>
+    </message>
+    <message>
+        <source>sucking stretch: to</source>
+        <translation>tramo en succión: hasta</translation>
+    </message>
+    <message>
+        <source>sucking stretch: lowest pressure</source>
+        <translation>tramo en succión: presión más baja</translation>
+    </message>
+    <message>
+        <source>lowest of its points</source>
+        <translation>la más baja de sus puntos</translation>
+    </message>
+    <message>
+        <source>sucking stretch: where it is lowest</source>
+        <translation>tramo en succión: dónde es más baja</translation>
+    </message>
+    <message>
+        <source>place of that point</source>
+        <translation>lugar de ese punto</translation>
+    </message>
+    <message>
+        <source>stretch near boiling: from</source>
+        <translation>tramo cerca de hervir: desde</translation>
+    </message>
+    <message>
+        <source>where the pressure passes the lowest allowed</source>
+        <translation>donde la presión pasa por la más baja permitida</translation>
+    </message>
+    <message>
+        <source>stretch near boiling: to</source>
+        <translation>tramo cerca de hervir: hasta</translation>
+    </message>
+    <message>
+        <source>stretch near boiling: lowest pressure</source>
+        <translation>tramo cerca de hervir: presión más baja</translation>
+    </message>
+    <message>
+        <source>stretch near boiling: where it is lowest</source>
+        <translation>tramo cerca de hervir: dónde es más baja</translation>
+    </message>
+    <message>
+        <source>humps: place</source>
+        <translation>puntos altos: lugar</translation>
+    </message>
+    <message>
+        <source>high points between inlet and outlet</source>
+        <translation>puntos altos entre la entrada y la salida</translation>
+    </message>
+    <message>
+        <source>humps: over the finished floor</source>
+        <translation>puntos altos: sobre el piso terminado</translation>
+    </message>
+    <message>
+        <source>level of the pipe there</source>
+        <translation>nivel del tubo allí</translation>
+    </message>
+    <message>
+        <source>humps: rise</source>
+        <translation>puntos altos: subida</translation>
+    </message>
+    <message>
+        <source>over the lowest point since the inlet or the hump before</source>
+        <translation>sobre el punto más bajo desde la entrada o el punto alto anterior</translation>
+    </message>
+    <message>
+        <source>humps: fall</source>
+        <translation>puntos altos: caída</translation>
+    </message>
+    <message>
+        <source>to the lowest point before the next hump or the outlet</source>
+        <translation>hasta el punto más bajo antes del siguiente punto alto o la salida</translation>
+    </message>
+    <message>
+        <source>humps: over the straight line</source>
+        <translation>puntos altos: sobre la línea recta</translation>
+    </message>
+    <message>
+        <source>over the line from inlet to outlet</source>
+        <translation>sobre la línea de la entrada a la salida</translation>
+    </message>
+    <message>
+        <source>humps: pressure</source>
+        <translation>puntos altos: presión</translation>
+    </message>
+    <message>
+        <source>head line − pipe at the flow found</source>
+        <translation>línea de carga − tubo, con el caudal hallado</translation>
+    </message>
+    <message>
+        <source>Work, all tasks together</source>
+        <translation>Trabajo, todas las tareas</translation>
+    </message>
+    <message>
+        <source>sum of the person-days</source>
+        <translation>suma de los jornales</translation>
+    </message>
+    <message>
+        <source>Skilled person-days among them</source>
+        <translation>De eso, jornales de albañil</translation>
+    </message>
+    <message>
+        <source>sum of the masons&apos; share</source>
+        <translation>suma de la parte de los albañiles</translation>
+    </message>
+    <message>
+        <source>Person-days of each task</source>
+        <translation>Jornales de cada tarea</translation>
+    </message>
+    <message>
+        <source>quantity × rate</source>
+        <translation>cantidad × rendimiento</translation>
+    </message>
+    <message>
+        <source>Person-days at the low rate</source>
+        <translation>Jornales con el rendimiento bajo</translation>
+    </message>
+    <message>
+        <source>quantity × low rate of the table, or of the district</source>
+        <translation>cantidad × rendimiento bajo de la tabla, o del distrito</translation>
+    </message>
+    <message>
+        <source>Person-days at the high rate</source>
+        <translation>Jornales con el rendimiento alto</translation>
+    </message>
+    <message>
+        <source>quantity × high rate of the table, or of the district</source>
+        <translation>cantidad × rendimiento alto de la tabla, o del distrito</translation>
+    </message>
+    <message>
+        <source>Skilled share of each task</source>
+        <translation>Parte de albañil en cada tarea</translation>
+    </message>
+    <message>
+        <source>person-days × 0.074 ÷ 0.260 for coats, × 1 ÷ 4.5 for stone bed, trap and overflow</source>
+        <translation>jornales × 0.074 ÷ 0.260 para capas, × 1 ÷ 4.5 para lecho de piedra, desarenador y rebosadero</translation>
+    </message>
+    <message>
+        <source>Person-days for each unit of work</source>
+        <translation>Jornales por cada unidad de trabajo</translation>
+    </message>
+    <message>
+        <source>table of rates, the district&apos;s own rate or the rate entered; below 1.5 m × the factor for deep digging; a coat: spreading + mixing × plaster ÷ face; carrying: less what the digging rate includes; wetting: × rounds a day ÷ 3 × people</source>
+        <translation>tabla de rendimientos, el propio del distrito o el anotado; bajo 1.5 m × el factor de cavar hondo; una capa: extender + preparar mezcla × repello ÷ cara; llevar tierra: menos lo que ya incluye el de cavar; mojar: × vueltas al día ÷ 3 × personas</translation>
+    </message>
+    <message>
+        <source>Digging by the district norm</source>
+        <translation>Cavar según la norma del distrito</translation>
+    </message>
+    <message>
+        <source>pit × 0.8 person-days for each m³</source>
+        <translation>excavación × 0.8 jornales por cada m³</translation>
+    </message>
+    <message>
+        <source>Digging by what people report</source>
+        <translation>Cavar según lo que cuenta la gente</translation>
+    </message>
+    <message>
+        <source>pit × 0.62 person-days for each m³</source>
+        <translation>excavación × 0.62 jornales por cada m³</translation>
+    </message>
+    <message>
+        <source>ground to clear</source>
+        <translation>terreno por limpiar</translation>
+    </message>
+    <message>
+        <source>outline of the pit at the ground, walkway and 1 m more all round</source>
+        <translation>contorno de la excavación a ras de suelo, pasillo y 1 m más todo alrededor</translation>
+    </message>
+    <message>
+        <source>the job</source>
+        <translation>el trabajo</translation>
+    </message>
+    <message>
+        <source>topsoil to strip</source>
+        <translation>tierra vegetal por retirar</translation>
+    </message>
+    <message>
+        <source>topsoil stripped first</source>
+        <translation>tierra vegetal que se retira primero</translation>
+    </message>
+    <message>
+        <source>platform to cut</source>
+        <translation>plataforma por cortar</translation>
+    </message>
+    <message>
+        <source>cut for the platform</source>
+        <translation>corte para la plataforma</translation>
+    </message>
+    <message>
+        <source>platform to ram</source>
+        <translation>plataforma por apisonar</translation>
+    </message>
+    <message>
+        <source>fill for the platform</source>
+        <translation>relleno para la plataforma</translation>
+    </message>
+    <message>
+        <source>digging to 1.5 m</source>
+        <translation>cavar hasta 1.5 m</translation>
+    </message>
+    <message>
+        <source>pit less what lies deeper than 1.5 m</source>
+        <translation>excavación menos lo que está a más de 1.5 m</translation>
+    </message>
+    <message>
+        <source>digging below 1.5 m</source>
+        <translation>cavar bajo 1.5 m</translation>
+    </message>
+    <message>
+        <source>pit below 1.5 m under the ground, same formula as for the pit</source>
+        <translation>excavación a más de 1.5 m bajo el suelo, misma fórmula que para la excavación</translation>
+    </message>
+    <message>
+        <source>spoil to carry</source>
+        <translation>tierra sacada por llevar</translation>
+    </message>
+    <message>
+        <source>spoil left over, as it lies</source>
+        <translation>tierra sacada que sobra, en banco</translation>
+    </message>
+    <message>
+        <source>pit faces to trim</source>
+        <translation>caras de la excavación por emparejar</translation>
+    </message>
+    <message>
+        <source>pit floor + edge half way down × pit depth × √(1 + batter²)</source>
+        <translation>fondo de la excavación + perímetro a media altura × profundidad de la excavación × √(1 + talud²)</translation>
+    </message>
+    <message>
+        <source>pipes to lay</source>
+        <translation>tubos por poner</translation>
+    </message>
+    <message>
+        <source>level length of both ways</source>
+        <translation>largo a nivel de los dos recorridos</translation>
+    </message>
+    <message>
+        <source>volume of the bed, net</source>
+        <translation>volumen del lecho, neto</translation>
+    </message>
+    <message>
+        <source>wetting, days</source>
+        <translation>mojado, días</translation>
+    </message>
+    <message>
+        <source>days under wet sacks of all coats, and days that sacks stay wet outside of them</source>
+        <translation>días bajo costales mojados de todas las capas, y días que los costales siguen mojados fuera de ellos</translation>
+    </message>
+    <message>
+        <source>silt trap</source>
+        <translation>desarenador</translation>
+    </message>
+    <message>
+        <source>overflow</source>
+        <translation>rebosadero</translation>
+    </message>
+    <message>
+        <source>fence</source>
+        <translation>cerca</translation>
+    </message>
+    <message>
+        <source>all round, 1 m outside the clear opening</source>
+        <translation>todo alrededor, a 1 m por fuera de la boca interior</translation>
+    </message>
+    <message>
+        <source>filling, days</source>
+        <translation>llenado, días</translation>
+    </message>
+    <message>
+        <source>days of the first filling</source>
+        <translation>días del primer llenado</translation>
+    </message>
+    <message>
+        <source>leak test</source>
+        <translation>prueba de fuga</translation>
+    </message>
+    <message>
+        <source>beds to plant</source>
+        <translation>camas por sembrar</translation>
+    </message>
+    <message>
+        <source>sum of the beds</source>
+        <translation>suma de las camas</translation>
+    </message>
+    <message>
+        <source>faces of the coats</source>
+        <translation>caras de las capas</translation>
+    </message>
+    <message>
+        <source>face of the coat</source>
+        <translation>cara de la capa</translation>
+    </message>
+    <message>
+        <source>Quantity of work</source>
+        <translation>Cantidad de trabajo</translation>
+    </message>
+    <message>
+        <source>Thickness of each layer</source>
+        <translation>Espesor de cada capa del revestimiento</translation>
+    </message>
+    <message>
+        <source>square to the face, as entered; of the cove its radius</source>
+        <translation>a escuadra con la cara, según lo anotado; de la media caña, su radio</translation>
+    </message>
+    <message>
+        <source>Volume of each layer, finished</source>
+        <translation>Volumen de cada parte, terminada</translation>
+    </message>
+    <message>
+        <source>exact shell between its two faces, floor and wall together</source>
+        <translation>capa exacta entre sus dos caras, piso y pared juntos</translation>
+    </message>
+    <message>
+        <source>Face of each layer that is worked</source>
+        <translation>Cara que se trabaja de cada parte</translation>
+    </message>
+    <message>
+        <source>for a coat its inner face: floor + √(1 + batter²) × height × mean edge; for bed and rim the top</source>
+        <translation>de una capa, su cara de adentro: piso + √(1 + talud²) × alto × perímetro medio; de lecho y borde, la de arriba</translation>
+    </message>
+    <message>
+        <source>Thickness of each coat</source>
+        <translation>Espesor de cada capa</translation>
+    </message>
+    <message>
+        <source>square to the face, as entered</source>
+        <translation>a escuadra con la cara, según lo anotado</translation>
+    </message>
+    <message>
+        <source>Face of each coat</source>
+        <translation>Cara de cada capa</translation>
+    </message>
+    <message>
+        <source>finished inner face, floor and wall</source>
+        <translation>cara de adentro terminada, piso y pared</translation>
+    </message>
+    <message>
+        <source>Plaster of each coat, exact shell</source>
+        <translation>Repello de cada capa, capa exacta</translation>
+    </message>
+    <message>
+        <source>volume of the layer; the last coat also holds cove and rim</source>
+        <translation>volumen de la capa; la última capa incluye también media caña y borde</translation>
+    </message>
+    <message>
+        <source>Plaster by area × thickness</source>
+        <translation>Repello por área × espesor</translation>
+    </message>
+    <message>
+        <source>(clear floor + clear wall) × thickness: the rule on paper, to stand beside the exact shell</source>
+        <translation>(piso interior + pared interior) × espesor: la regla en papel, para poner al lado de la capa exacta</translation>
+    </message>
+    <message>
+        <source>Plaster to mix for each coat</source>
+        <translation>Repello para mezclar, por capa</translation>
+    </message>
+    <message>
+        <source>shell × (1 + waste); coat 1 also × (1 + unevenness)</source>
+        <translation>capa exacta × (1 + desperdicio); la capa 1 también × (1 + irregularidad)</translation>
+    </message>
+    <message>
+        <source>Clay in soil and sand together</source>
+        <translation>Arcilla en la tierra y la arena juntas</translation>
+    </message>
+    <message>
+        <source>clay of the soil × soil parts ÷ (soil + sand parts)</source>
+        <translation>arcilla de la tierra × partes de tierra ÷ (partes de tierra + arena)</translation>
+    </message>
+    <message>
+        <source>Cement: net weight</source>
+        <translation>Cemento: peso neto</translation>
+    </message>
+    <message>
+        <source>sum over all coats of the net mix</source>
+        <translation>suma de la mezcla neta de todas las capas</translation>
+    </message>
+    <message>
+        <source>Cement: to order</source>
+        <translation>Cemento: para pedir</translation>
+    </message>
+    <message>
+        <source>whole bags × weight of a bag</source>
+        <translation>bolsas enteras × peso de una bolsa</translation>
+    </message>
+    <message>
+        <source>Cement bags, net</source>
+        <translation>Bolsas de cemento, neto</translation>
+    </message>
+    <message>
+        <source>net cement ÷ weight of a bag</source>
+        <translation>cemento neto ÷ peso de una bolsa</translation>
+    </message>
+    <message>
+        <source>Cement bags to order</source>
+        <translation>Bolsas de cemento para pedir</translation>
+    </message>
+    <message>
+        <source>cement of the plaster to mix ÷ weight of a bag, rounded up to whole bags</source>
+        <translation>cemento del repello para mezclar ÷ peso de una bolsa, redondeado hacia arriba a bolsas enteras</translation>
+    </message>
+    <message>
+        <source>Soil, net</source>
+        <translation>Tierra, neto</translation>
+    </message>
+    <message>
+        <source>Soil to dig and sieve</source>
+        <translation>Tierra para cavar y cernir</translation>
+    </message>
+    <message>
+        <source>soil of the plaster to mix ÷ (1 − lost in sieving), rounded up to 0.1 m³</source>
+        <translation>tierra del repello para mezclar ÷ (1 − pérdida al cernir), redondeado hacia arriba a 0.1 m³</translation>
+    </message>
+    <message>
+        <source>Sand, net</source>
+        <translation>Arena, neto</translation>
+    </message>
+    <message>
+        <source>Sand to order, damp</source>
+        <translation>Arena para pedir, húmeda</translation>
+    </message>
+    <message>
+        <source>sand of the plaster to mix ÷ (1 − lost in sieving) × (1 + bulking), rounded up to 0.1 m³</source>
+        <translation>arena del repello para mezclar ÷ (1 − pérdida al cernir) × (1 + abultamiento), redondeado hacia arriba a 0.1 m³</translation>
+    </message>
+    <message>
+        <source>Stone of the bed, net</source>
+        <translation>Piedra del lecho, neto</translation>
+    </message>
+    <message>
+        <source>volume of the stone bed</source>
+        <translation>volumen del lecho de piedra</translation>
+    </message>
+    <message>
+        <source>Stone to bring, loose</source>
+        <translation>Piedra para traer, suelta</translation>
+    </message>
+    <message>
+        <source>bed × (1 + unevenness) × (1 + waste) × loose stone for each m³ of bed, rounded up to 0.1 m³</source>
+        <translation>lecho × (1 + irregularidad) × (1 + desperdicio) × piedra suelta por cada m³ de lecho, redondeado hacia arriba a 0.1 m³</translation>
+    </message>
+    <message>
+        <source>Water, net</source>
+        <translation>Agua, neto</translation>
+    </message>
+    <message>
+        <source>mixing water + curing water</source>
+        <translation>agua de mezcla + agua de curado</translation>
+    </message>
+    <message>
+        <source>Water to bring</source>
+        <translation>Agua para traer</translation>
+    </message>
+    <message>
+        <source>mixing water + curing water, rounded up</source>
+        <translation>agua de mezcla + agua de curado, redondeado hacia arriba</translation>
+    </message>
+    <message>
+        <source>Mixing water, net</source>
+        <translation>Agua de mezcla, neto</translation>
+    </message>
+    <message>
+        <source>plaster, exact shells × litres for each m³</source>
+        <translation>repello, capas exactas × litros por cada m³</translation>
+    </message>
+    <message>
+        <source>Mixing water to bring</source>
+        <translation>Agua de mezcla para traer</translation>
+    </message>
+    <message>
+        <source>plaster to mix × litres for each m³, rounded up</source>
+        <translation>repello para mezclar × litros por cada m³, redondeado hacia arriba</translation>
+    </message>
+    <message>
+        <source>Curing water, net</source>
+        <translation>Agua de curado, neto</translation>
+    </message>
+    <message>
+        <source>face of each coat × litres a day for each m² × its days under wet sacks</source>
+        <translation>cara de cada capa × litros al día por cada m² × sus días bajo costales mojados</translation>
+    </message>
+    <message>
+        <source>Curing water to bring</source>
+        <translation>Agua de curado para traer</translation>
+    </message>
+    <message>
+        <source>as net, rounded up</source>
+        <translation>como el neto, redondeado hacia arriba</translation>
+    </message>
+    <message>
+        <source>Wet sacks, net</source>
+        <translation>Costales mojados, neto</translation>
+    </message>
+    <message>
+        <source>largest face of a coat ÷ what a sack covers; one set is used again for each coat</source>
+        <translation>cara más grande de una capa ÷ lo que cubre un costal; un juego se usa de nuevo en cada capa</translation>
+    </message>
+    <message>
+        <source>Wet sacks to bring</source>
+        <translation>Costales mojados para traer</translation>
+    </message>
+    <message>
+        <source>net × (1 + spare), rounded up</source>
+        <translation>neto × (1 + reserva), redondeado hacia arriba</translation>
+    </message>
+    <message>
+        <source>soil for each coat</source>
+        <translation>tierra para cada capa</translation>
+    </message>
+    <message>
+        <source>plaster × dry to wet × soil parts ÷ all parts</source>
+        <translation>repello × suelto por colocado × partes de tierra ÷ total de partes</translation>
+    </message>
+    <message>
+        <source>sand for each coat</source>
+        <translation>arena para cada capa</translation>
+    </message>
+    <message>
+        <source>plaster × dry to wet × sand parts ÷ all parts</source>
+        <translation>repello × suelto por colocado × partes de arena ÷ total de partes</translation>
+    </message>
+    <message>
+        <source>cement for each coat, loose</source>
+        <translation>cemento para cada capa, suelto</translation>
+    </message>
+    <message>
+        <source>plaster × dry to wet × cement parts ÷ all parts</source>
+        <translation>repello × suelto por colocado × partes de cemento ÷ total de partes</translation>
+    </message>
+    <message>
+        <source>cement for each coat</source>
+        <translation>cemento para cada capa</translation>
+    </message>
+    <message>
+        <source>loose cement × its loose weight</source>
+        <translation>cemento suelto × su peso suelto</translation>
+    </message>
+    <message>
+        <source>Exact shells</source>
+        <translation>Capas exactas</translation>
+    </message>
+    <message>
+        <source>Area × thickness</source>
+        <translation>Área × espesor</translation>
+    </message>
+    <message>
+        <source>To mix</source>
+        <translation>Para mezclar</translation>
+    </message>
+    <message>
+        <source>for coat number</source>
+        <translation>para la capa número</translation>
+    </message>
+    <message>
+        <source>the coats in order, from the earth</source>
+        <translation>las capas en orden, desde la tierra</translation>
+    </message>
+    <message>
+        <source>bags of cement</source>
+        <translation>bolsas de cemento</translation>
+    </message>
+    <message>
+        <source>one bag, or half of one</source>
+        <translation>una bolsa, o media</translation>
+    </message>
+    <message>
+        <source>soil parts × cement ÷ its loose weight ÷ cement parts</source>
+        <translation>partes de tierra × cemento ÷ su peso suelto ÷ partes de cemento</translation>
+    </message>
+    <message>
+        <source>sand parts × cement ÷ its loose weight ÷ cement parts</source>
+        <translation>partes de arena × cemento ÷ su peso suelto ÷ partes de cemento</translation>
+    </message>
+    <message>
+        <source>bags × weight of a bag</source>
+        <translation>bolsas × peso de una bolsa</translation>
+    </message>
+    <message>
+        <source>plaster that it yields</source>
+        <translation>repello que rinde</translation>
+    </message>
+    <message>
+        <source>soil, sand and cement, loose ÷ dry to wet</source>
+        <translation>tierra, arena y cemento, sueltos ÷ suelto por colocado</translation>
+    </message>
+    <message>
+        <source>face that it covers</source>
+        <translation>cara que cubre</translation>
+    </message>
+    <message>
+        <source>yield ÷ thickness of the coat</source>
+        <translation>lo que rinde ÷ espesor de la capa</translation>
+    </message>
+    <message>
+        <source>batches for the coat</source>
+        <translation>tandas para la capa</translation>
+    </message>
+    <message>
+        <source>plaster to mix ÷ yield, rounded up</source>
+        <translation>repello para mezclar ÷ lo que rinde, redondeado hacia arriba</translation>
+    </message>
+    <message>
+        <source>gauge boxes of soil</source>
+        <translation>cajones de medida de tierra</translation>
+    </message>
+    <message>
+        <source>soil ÷ what the box holds</source>
+        <translation>tierra ÷ cabida del cajón</translation>
+    </message>
+    <message>
+        <source>gauge boxes of sand</source>
+        <translation>cajones de medida de arena</translation>
+    </message>
+    <message>
+        <source>sand ÷ what the box holds</source>
+        <translation>arena ÷ cabida del cajón</translation>
+    </message>
+    <message>
+        <source>pans of soil</source>
+        <translation>bateas de tierra</translation>
+    </message>
+    <message>
+        <source>soil ÷ what the pan holds</source>
+        <translation>tierra ÷ cabida de la batea</translation>
+    </message>
+    <message>
+        <source>pans of sand</source>
+        <translation>bateas de arena</translation>
+    </message>
+    <message>
+        <source>sand ÷ what the pan holds</source>
+        <translation>arena ÷ cabida de la batea</translation>
+    </message>
+    <message>
+        <source>buckets of soil</source>
+        <translation>baldes de tierra</translation>
+    </message>
+    <message>
+        <source>soil ÷ what the bucket holds</source>
+        <translation>tierra ÷ cabida del balde</translation>
+    </message>
+    <message>
+        <source>buckets of sand</source>
+        <translation>baldes de arena</translation>
+    </message>
+    <message>
+        <source>sand ÷ what the bucket holds</source>
+        <translation>arena ÷ cabida del balde</translation>
+    </message>
+    <message>
+        <source>Batch with a whole bag</source>
+        <translation>Tanda con una bolsa entera</translation>
+    </message>
+    <message>
+        <source>Batch with half a bag</source>
+        <translation>Tanda con media bolsa</translation>
+    </message>
+    <message>
+        <source>Numbers of the coats</source>
+        <translation>Números de las capas</translation>
+    </message>
+    <message>
+        <source>Cost, all together</source>
+        <translation>Costo, en total</translation>
+    </message>
+    <message>
+        <source>materials + labour + other + carriage + contingency</source>
+        <translation>materiales + mano de obra + otras cosas + acarreo + imprevistos</translation>
+    </message>
+    <message>
+        <source>Materials</source>
+        <translation>Materiales</translation>
+    </message>
+    <message>
+        <source>sum of their amounts</source>
+        <translation>suma de sus montos</translation>
+    </message>
+    <message>
+        <source>sum of the amounts of labourers and masons</source>
+        <translation>suma de los montos de peones y albañiles</translation>
+    </message>
+    <message>
+        <source>Other</source>
+        <translation>Otras cosas</translation>
+    </message>
+    <message>
+        <source>sum of the amounts of own items</source>
+        <translation>suma de los montos de conceptos propios</translation>
+    </message>
+    <message>
+        <source>Carriage</source>
+        <translation>Acarreo</translation>
+    </message>
+    <message>
+        <source>sum of all trips</source>
+        <translation>suma de todos los viajes</translation>
+    </message>
+    <message>
+        <source>Contingency</source>
+        <translation>Imprevistos</translation>
+    </message>
+    <message>
+        <source>share of all before it</source>
+        <translation>parte de todo lo anterior</translation>
+    </message>
+    <message>
+        <source>Given by the household or group</source>
+        <translation>Aporte de la familia o del grupo</translation>
+    </message>
+    <message>
+        <source>sum of the shares given</source>
+        <translation>suma de los aportes</translation>
+    </message>
+    <message>
+        <source>Paid in money</source>
+        <translation>Se paga en dinero</translation>
+    </message>
+    <message>
+        <source>total − given</source>
+        <translation>total − aporte</translation>
+    </message>
+    <message>
+        <source>Cost for each m³ held</source>
+        <translation>Costo por cada m³ de cabida</translation>
+    </message>
+    <message>
+        <source>total ÷ held up to the overflow</source>
+        <translation>total ÷ cabida hasta el rebosadero</translation>
+    </message>
+    <message>
+        <source>sum of what is drawn in those months</source>
+        <translation>suma de lo que se saca en esos meses</translation>
+    </message>
+    <message>
+        <source>Dry months</source>
+        <translation>Meses secos</translation>
+    </message>
+    <message>
+        <source>mean rain below half of ET0</source>
+        <translation>lluvia promedio menor que la mitad de ET0</translation>
+    </message>
+    <message>
+        <source>Cost a year of the whole tank</source>
+        <translation>Costo anual equivalente de todo el tanque</translation>
+    </message>
+    <message>
+        <source>total × capital recovery factor + upkeep of soil-cement</source>
+        <translation>total × factor de recuperación del capital + mantenimiento de suelo-cemento</translation>
+    </message>
+    <message>
+        <source>Cost a year for each m³ drawn in dry months</source>
+        <translation>Costo anual equivalente por cada m³ sacado en meses secos</translation>
+    </message>
+    <message>
+        <source>cost a year ÷ drawn in dry months</source>
+        <translation>costo anual equivalente ÷ sacado en meses secos</translation>
+    </message>
+    <message>
+        <source>Quantity of each line</source>
+        <translation>Cantidad de cada concepto</translation>
+    </message>
+    <message>
+        <source>as entered; else: what is to be ordered, person-days of labourers and masons, lengths of pipe and fence</source>
+        <translation>según lo anotado; si no: lo que hay que pedir, jornales de peones y albañiles, largos de tubo y de cerca</translation>
+    </message>
+    <message>
+        <source>Price of each line</source>
+        <translation>Precio de cada concepto</translation>
+    </message>
+    <message>
+        <source>Amount of each line</source>
+        <translation>Monto de cada concepto</translation>
+    </message>
+    <message>
+        <source>quantity × price</source>
+        <translation>cantidad × precio</translation>
+    </message>
+    <message>
+        <source>Given, of each line</source>
+        <translation>Aporte, de cada concepto</translation>
+    </message>
+    <message>
+        <source>amount × share given</source>
+        <translation>monto × parte aportada</translation>
+    </message>
+    <message>
+        <source>Paid, of each line</source>
+        <translation>Se paga, de cada concepto</translation>
+    </message>
+    <message>
+        <source>amount − given</source>
+        <translation>monto − aporte</translation>
+    </message>
+    <message>
+        <source>Weight to carry</source>
+        <translation>Peso por acarrear</translation>
+    </message>
+    <message>
+        <source>quantity × weight of one, as entered or usual</source>
+        <translation>cantidad × peso por unidad, según lo anotado o lo usual</translation>
+    </message>
+    <message>
+        <source>Loads</source>
+        <translation>Cargas</translation>
+    </message>
+    <message>
+        <source>weight ÷ load, rounded up; bags and sacks carried whole</source>
+        <translation>peso ÷ carga, redondeado hacia arriba; bolsas y costales se llevan enteros</translation>
+    </message>
+    <message>
+        <source>Loads for one piece</source>
+        <translation>Cargas por una pieza</translation>
+    </message>
+    <message>
+        <source>weight of one ÷ load, rounded up: heavier pieces are split</source>
+        <translation>peso de una ÷ carga, redondeado hacia arriba: las piezas más pesadas se parten</translation>
+    </message>
+    <message>
+        <source>Days of one carrier</source>
+        <translation>Días si lleva uno solo</translation>
+    </message>
+    <message>
+        <source>loads ÷ trips a day</source>
+        <translation>cargas ÷ viajes al día</translation>
+    </message>
+    <message>
+        <source>Cost of the trips</source>
+        <translation>Costo de los viajes</translation>
+    </message>
+    <message>
+        <source>loads × price of a trip</source>
+        <translation>cargas × precio de un viaje</translation>
+    </message>
+    <message>
+        <source>Days on which money is needed</source>
+        <translation>Días en que se necesita dinero</translation>
+    </message>
+    <message>
+        <source>goods: start of the first task that uses them; wages: days of each task</source>
+        <translation>compras: comienzo de la primera tarea que las usa; jornales: días de cada tarea</translation>
+    </message>
+    <message>
+        <source>Money for goods by day</source>
+        <translation>Dinero para compras, por día</translation>
+    </message>
+    <message>
+        <source>cash of goods and their carriage; own items on the first day</source>
+        <translation>efectivo de las compras y su acarreo; los conceptos propios, el primer día</translation>
+    </message>
+    <message>
+        <source>Money for wages by day</source>
+        <translation>Dinero para jornales, por día</translation>
+    </message>
+    <message>
+        <source>cash of each task&apos;s person-days, spread evenly over its days</source>
+        <translation>efectivo de los jornales de cada tarea, repartido parejo en sus días</translation>
+    </message>
+    <message>
+        <source>Money so far</source>
+        <translation>Dinero hasta aquí</translation>
+    </message>
+    <message>
+        <source>sum up to and with the day, without contingency</source>
+        <translation>suma hasta el día, con él incluido, sin imprevistos</translation>
+    </message>
+    <message>
+        <source>Price of each lining alone</source>
+        <translation>Precio de cada revestimiento solo</translation>
+    </message>
+    <message>
+        <source>offer × 1, face or volume held; soil-cement without an offer: its materials, carriage and person-days × (1 + contingency)</source>
+        <translation>oferta × 1, cara o cabida; suelo-cemento sin oferta: sus materiales, acarreo y jornales × (1 + imprevistos)</translation>
+    </message>
+    <message>
+        <source>Digging and platform for it</source>
+        <translation>Excavación y plataforma para él</translation>
+    </message>
+    <message>
+        <source>person-days of topsoil, platform, pit, spoil and trimming × price of a labourer × (1 + contingency); none for a moulded tank</source>
+        <translation>jornales de tierra vegetal, plataforma, excavación, tierra sacada y emparejado × precio de un peón × (1 + imprevistos); nada para un tanque moldeado</translation>
+    </message>
+    <message>
+        <source>Capital</source>
+        <translation>Capital</translation>
+    </message>
+    <message>
+        <source>price + digging and platform</source>
+        <translation>precio + excavación y plataforma</translation>
+    </message>
+    <message>
+        <source>Life</source>
+        <translation>Duración</translation>
+    </message>
+    <message>
+        <source>Capital recovery factor</source>
+        <translation>Factor de recuperación del capital</translation>
+    </message>
+    <message>
+        <source>i (1 + i)^n ÷ ((1 + i)^n − 1); 1 ÷ n without interest</source>
+        <translation>i (1 + i)^n ÷ ((1 + i)^n − 1); 1 ÷ n sin interés</translation>
+    </message>
+    <message>
+        <source>share of the price</source>
+        <translation>parte del precio</translation>
+    </message>
+    <message>
+        <source>Cost a year</source>
+        <translation>Costo anual equivalente</translation>
+    </message>
+    <message>
+        <source>capital × factor + upkeep</source>
+        <translation>capital × factor + mantenimiento</translation>
+    </message>
+    <message>
+        <source>Cost a year for each m³ held</source>
+        <translation>Costo anual equivalente por cada m³ de cabida</translation>
+    </message>
+    <message>
+        <source>cost a year ÷ held up to the overflow</source>
+        <translation>costo anual equivalente ÷ cabida hasta el rebosadero</translation>
+    </message>
+    <message>
+        <source>Draws</source>
+        <translation>Sorteos</translation>
+    </message>
+    <message>
+        <source>With every input as it stands</source>
+        <translation>Con cada dato tal como está</translation>
+    </message>
+    <message>
+        <source>as in the plan</source>
+        <translation>como en el plan</translation>
+    </message>
+    <message>
+        <source>One draw in ten below (P10)</source>
+        <translation>Uno de cada diez sorteos queda debajo (P10)</translation>
+    </message>
+    <message>
+        <source>each input triangular between low, 0 and high about its value; draws sorted, least that a tenth does not exceed</source>
+        <translation>cada dato, en triángulo entre bajo, 0 y alto alrededor de su valor; sorteos en orden, el menor que una décima parte no supera</translation>
+    </message>
+    <message>
+        <source>Middle of the draws (P50)</source>
+        <translation>Medio de los sorteos (P50)</translation>
+    </message>
+    <message>
+        <source>draws sorted, least that half does not exceed</source>
+        <translation>sorteos en orden, el menor que la mitad no supera</translation>
+    </message>
+    <message>
+        <source>Nine draws in ten below (P90)</source>
+        <translation>Nueve de cada diez sorteos quedan debajo (P90)</translation>
+    </message>
+    <message>
+        <source>draws sorted, least that nine tenths do not exceed</source>
+        <translation>sorteos en orden, el menor que nueve décimas no superan</translation>
+    </message>
+    <message>
+        <source>Mean of the draws</source>
+        <translation>Promedio de los sorteos</translation>
+    </message>
+    <message>
+        <source>sum ÷ draws</source>
+        <translation>suma ÷ sorteos</translation>
+    </message>
+    <message>
+        <source>Least of the draws</source>
+        <translation>Menor de los sorteos</translation>
+    </message>
+    <message>
+        <source>smallest</source>
+        <translation>el menor</translation>
+    </message>
+    <message>
+        <source>Most of the draws</source>
+        <translation>Mayor de los sorteos</translation>
+    </message>
+    <message>
+        <source>largest</source>
+        <translation>el mayor</translation>
+    </message>
+    <message>
+        <source>Share of the spread that each input drives</source>
+        <translation>Parte de la variación que causa cada dato</translation>
+    </message>
+    <message>
+        <source>squared correlation ÷ sum of the squares</source>
+        <translation>correlación al cuadrado ÷ suma de los cuadrados</translation>
+    </message>
+    <message>
+        <source>Correlation with each input</source>
+        <translation>Correlación con cada dato</translation>
+    </message>
+    <message>
+        <source>Pearson&apos;s, over all draws</source>
+        <translation>de Pearson, sobre todos los sorteos</translation>
+    </message>
+    <message>
+        <source>Holds, filled to the overflow</source>
+        <translation>Cabida, lleno hasta el rebosadero</translation>
+    </message>
+    <message>
+        <source>planned like this tank</source>
+        <translation>planeado como este tanque</translation>
+    </message>
+    <message>
+        <source>Usable water</source>
+        <translation>Agua útil</translation>
+    </message>
+    <message>
+        <source>Pit to dig</source>
+        <translation>Excavación por cavar</translation>
+    </message>
+    <message>
+        <source>Clear length at the floor</source>
+        <translation>Largo interior en el piso</translation>
+    </message>
+    <message>
+        <source>as the option has it</source>
+        <translation>como está en la opción</translation>
+    </message>
+    <message>
+        <source>Clear width at the floor</source>
+        <translation>Ancho interior en el piso</translation>
+    </message>
+    <message>
+        <source>Clear depth</source>
+        <translation>Profundidad interior</translation>
+    </message>
+    <message>
+        <source>Sand to order</source>
+        <translation>Arena para pedir</translation>
+    </message>
+    <message>
+        <source>Stone to bring</source>
+        <translation>Piedra para traer</translation>
+    </message>
+    <message>
+        <source>largest need of the coats</source>
+        <translation>mayor necesidad de las capas</translation>
+    </message>
+    <message>
+        <source>earliest start of a task</source>
+        <translation>comienzo más temprano de una tarea</translation>
+    </message>
+    <message>
+        <source>latest end of a task, planting left out</source>
+        <translation>fin más tardío de una tarea, sin contar la siembra</translation>
+    </message>
+    <message>
+        <source>planned like this tank; none while prices are missing</source>
+        <translation>planeado como este tanque; ninguno mientras falten precios</translation>
+    </message>
+    <message>
+        <source>cost ÷ held up to the overflow</source>
+        <translation>costo ÷ cabida hasta el rebosadero</translation>
+    </message>
+    <message>
+        <source>same weather years</source>
+        <translation>los mismos años de clima</translation>
+    </message>
+    <message>
+        <source>Days short of water in a mean year</source>
+        <translation>Días en que falta agua en un año promedio</translation>
+    </message>
+    <message>
+        <source>counted</source>
+        <translation>contados</translation>
+    </message>
+    <message>
+        <source>points of the line, level distance</source>
+        <translation>puntos de la tubería, distancia a nivel</translation>
+    </message>
+    <message>
+        <source>distances of the way from its first point; field line over the rim: inlet, crest, then the way</source>
+        <translation>distancias del recorrido desde su primer punto; tubería al campo por encima del borde: entrada, parte alta, luego el recorrido</translation>
+    </message>
+    <message>
+        <source>points of the line, over the finished floor</source>
+        <translation>puntos de la tubería, sobre el piso terminado</translation>
+    </message>
+    <message>
+        <source>rim + height over the rim; inlet 2 cm under the dead level, crest over the rim</source>
+        <translation>borde + altura sobre el borde; entrada 2 cm bajo el nivel muerto, parte alta sobre el borde</translation>
+    </message>
+    <message>
+        <source>losses of the fittings, K</source>
+        <translation>pérdidas de los accesorios, K</translation>
+    </message>
+    <message>
+        <source>number × K of one: screen 1 (own figure), sharp entrance 0.5, elbow 0.9, gate valve 0.15</source>
+        <translation>número × K de uno: rejilla 1 (cifra propia), entrada de borde vivo 0.5, codo 0.9, válvula de compuerta 0.15</translation>
+    </message>
+    <message>
+        <source>where the fittings sit</source>
+        <translation>dónde están los accesorios</translation>
+    </message>
+    <message>
+        <source>at the inlet; elbows of the field line half at the crest, half at the end</source>
+        <translation>en la entrada; codos de la tubería al campo, mitad en la parte alta, mitad en el extremo</translation>
+    </message>
+    <message>
+        <source>bore</source>
+        <translation>diámetro interior</translation>
+    </message>
+    <message>
+        <source>measured, else outside diameter − 2 × wall</source>
+        <translation>medido; si no, diámetro exterior − 2 × pared</translation>
+    </message>
+    <message>
+        <source>pressure class that holds</source>
+        <translation>clase de presión que vale</translation>
+    </message>
+    <message>
+        <source>class × share for warm water</source>
+        <translation>clase × parte para agua caliente</translation>
+    </message>
+    <message>
+        <source>share of the class that holds in warm water</source>
+        <translation>parte de la clase que vale en agua caliente</translation>
+    </message>
+    <message>
+        <source>1 up to 20 °C, 0.87 at 30 °C, 0.74 at 40 °C, straight between</source>
+        <translation>1 hasta 20 °C, 0.87 a 30 °C, 0.74 a 40 °C, en línea recta entre ellos</translation>
+    </message>
+    <message>
+        <source>flow wanted</source>
+        <translation>caudal deseado</translation>
+    </message>
+    <message>
+        <source>as entered; field line: outlets × usual flow of one</source>
+        <translation>según lo anotado; tubería al campo: salidas × caudal usual de una</translation>
+    </message>
+    <message>
+        <source>water over the inlet, tank full</source>
+        <translation>agua sobre la entrada, tanque lleno</translation>
+    </message>
+    <message>
+        <source>source line: inlet + water over it; field line: overflow level</source>
+        <translation>tubería de la fuente: entrada + agua sobre ella; tubería al campo: nivel del rebosadero</translation>
+    </message>
+    <message>
+        <source>water over the inlet, tank nearly empty</source>
+        <translation>agua sobre la entrada, tanque casi vacío</translation>
+    </message>
+    <message>
+        <source>source line: inlet + water over it; field line: dead level</source>
+        <translation>tubería de la fuente: entrada + agua sobre ella; tubería al campo: nivel muerto</translation>
+    </message>
+    <message>
+        <source>Field line</source>
+        <translation>Tubería al campo</translation>
+    </message>
+    <message>
+        <source>outside diameter</source>
+        <translation>diámetro exterior</translation>
+    </message>
+    <message>
+        <source>size of the table</source>
+        <translation>medida de la tabla</translation>
+    </message>
+    <message>
+        <source>least wall</source>
+        <translation>pared mínima</translation>
+    </message>
+    <message>
+        <source>bore with the least wall</source>
+        <translation>diámetro interior con la pared mínima</translation>
+    </message>
+    <message>
+        <source>outside diameter − 2 × wall</source>
+        <translation>diámetro exterior − 2 × pared</translation>
+    </message>
+    <message>
+        <source>outside diameter over wall</source>
+        <translation>diámetro exterior entre pared</translation>
+    </message>
+    <message>
+        <source>pressure class</source>
+        <translation>clase de presión</translation>
+    </message>
+    <message>
+        <source>size of the table: 20 × strength ÷ (1.25 × (SDR − 1)), rounded to a class</source>
+        <translation>medida de la tabla: 20 × resistencia ÷ (1.25 × (SDR − 1)), redondeado a una clase</translation>
+    </message>
+    <message>
+        <source>Field line, pipe</source>
+        <translation>Tubería al campo, tubo</translation>
+    </message>
+    <message>
+        <source>Field line, smallest pipe that would do</source>
+        <translation>Tubería al campo, tubo más pequeño que bastaría</translation>
+    </message>
+    <message>
+        <source>its flow</source>
+        <translation>su caudal</translation>
+    </message>
+    <message>
+        <source>like the flow of the line, where that is less</source>
+        <translation>como el caudal de la tubería, donde este es menor</translation>
+    </message>
+    <message>
+        <source>Field line, tank full</source>
+        <translation>Tubería al campo, tanque lleno</translation>
+    </message>
+    <message>
+        <source>Field line, tank nearly empty</source>
+        <translation>Tubería al campo, tanque casi vacío</translation>
+    </message>
+    <message>
+        <source>air pressure less vapour</source>
+        <translation>presión del aire menos vapor</translation>
+    </message>
+    <message>
+        <source>air pressure at that height − vapour pressure, as water column</source>
+        <translation>presión del aire a esa altura − presión de vapor, como columna de agua</translation>
+    </message>
+    <message>
+        <source>most lift</source>
+        <translation>altura de succión máxima</translation>
+    </message>
+    <message>
+        <source>air pressure less vapour − reserve of 2 m</source>
+        <translation>presión del aire menos vapor − reserva de 2 m</translation>
+    </message>
+    <message>
+        <source>lift</source>
+        <translation>altura de succión</translation>
+    </message>
+    <message>
+        <source>crest − water</source>
+        <translation>parte alta − agua</translation>
+    </message>
+    <message>
+        <source>lift left</source>
+        <translation>altura de succión que sobra</translation>
+    </message>
+    <message>
+        <source>most lift − lift − loss up to the crest</source>
+        <translation>altura de succión máxima − altura de succión − pérdida hasta la parte alta</translation>
+    </message>
+    <message>
+        <source>draws down to, at a trickle</source>
+        <translation>vacía hasta, con un hilo de agua</translation>
+    </message>
+    <message>
+        <source>highest of inlet, outlet and crest − most lift</source>
+        <translation>lo más alto de entrada, salida y parte alta − altura de succión máxima</translation>
+    </message>
+    <message>
+        <source>water that fills the pipe</source>
+        <translation>agua que llena el tubo</translation>
+    </message>
+    <message>
+        <source>π D² ÷ 4 × length</source>
+        <translation>π D² ÷ 4 × largo</translation>
+    </message>
+    <message>
+        <source>flow, valve open</source>
+        <translation>caudal, válvula abierta</translation>
+    </message>
+    <message>
+        <source>found so that water − outlet = (1 + sum of K + f L ÷ D) V² ÷ 2g</source>
+        <translation>se halla de modo que agua − salida = (1 + suma de K + f L ÷ D) V² ÷ 2g</translation>
+    </message>
+    <message>
+        <source>loss up to the crest</source>
+        <translation>pérdida hasta la parte alta</translation>
+    </message>
+    <message>
+        <source>(1 + K up to the crest + f L ÷ D) V² ÷ 2g</source>
+        <translation>(1 + K hasta la parte alta + f L ÷ D) V² ÷ 2g</translation>
+    </message>
+    <message>
+        <source>pressure at the crest</source>
+        <translation>presión en la parte alta</translation>
+    </message>
+    <message>
+        <source>− lift − loss up to the crest</source>
+        <translation>− altura de succión − pérdida hasta la parte alta</translation>
+    </message>
+    <message>
+        <source>speed that carries air down</source>
+        <translation>velocidad que arrastra el aire hacia abajo</translation>
+    </message>
+    <message>
+        <source>√(g D) × (0.825 + 0.25 √(sine of the fall))</source>
+        <translation>√(g D) × (0.825 + 0.25 √(seno de la caída))</translation>
+    </message>
+    <message>
+        <source>most flow that the crest allows</source>
+        <translation>caudal máximo que permite la parte alta</translation>
+    </message>
+    <message>
+        <source>flow whose loss up to the crest uses up the lift</source>
+        <translation>caudal cuya pérdida hasta la parte alta agota la altura de succión</translation>
+    </message>
+    <message>
+        <source>Siphon, tank full</source>
+        <translation>Sifón, tanque lleno</translation>
+    </message>
+    <message>
+        <source>Siphon, tank nearly empty</source>
+        <translation>Sifón, tanque casi vacío</translation>
+    </message>
+    <message>
+        <source>of the even slope as entered, or of the plane laid through the survey under the platform</source>
+        <translation>de la ladera pareja según lo anotado, o del plano que pasa por las cotas bajo la plataforma</translation>
+    </message>
+    <message>
+        <source>Downhill, from north by east</source>
+        <translation>Ladera abajo, del norte hacia el este</translation>
+    </message>
+    <message>
+        <source>as entered, or of that plane</source>
+        <translation>según lo anotado, o de ese plano</translation>
+    </message>
+    <message>
+        <source>outline of the pit at the ground with rim collar and walkway all round</source>
+        <translation>contorno de la excavación a ras de suelo, con collar del borde y pasillo todo alrededor</translation>
+    </message>
+    <message>
+        <source>Platform over the ground at the middle of the tank</source>
+        <translation>Plataforma sobre el terreno en el centro del tanque</translation>
+    </message>
+    <message>
+        <source>as wished: whole pit in natural ground, cut and fill balanced, or as entered</source>
+        <translation>según el deseo: toda la excavación en terreno natural, corte y relleno compensados, o según lo anotado</translation>
+    </message>
+    <message>
+        <source>Ground to be brought for the fill</source>
+        <translation>Tierra por traer para el relleno</translation>
+    </message>
+    <message>
+        <source>fill ÷ (rammed volume of 1 m³ dug) − pit − cut, where that is over 0</source>
+        <translation>relleno ÷ (volumen apisonado de 1 m³ cavado) − excavación − corte, donde pasa de 0</translation>
+    </message>
+    <message>
+        <source>Natural ground over the pit, least</source>
+        <translation>Terreno natural sobre la excavación, mínimo</translation>
+    </message>
+    <message>
+        <source>natural ground less topsoil − floor or wall of the pit, where that is least; below 0 it stands on fill</source>
+        <translation>terreno natural menos tierra vegetal − fondo o pared de la excavación, donde es menor; bajo 0, está sobre relleno</translation>
+    </message>
+    <message>
+        <source>Each way to find the level: over the ground at the middle</source>
+        <translation>Cada modo de hallar el nivel: sobre el terreno en el centro</translation>
+    </message>
+    <message>
+        <source>highest with the whole pit in natural ground; (cut × rammed volume of 1 m³) = fill; as entered</source>
+        <translation>el más alto con toda la excavación en terreno natural; (corte × volumen apisonado de 1 m³) = relleno; según lo anotado</translation>
+    </message>
+    <message>
+        <source>Each way: cut</source>
+        <translation>Cada modo: corte</translation>
+    </message>
+    <message>
+        <source>like the cut for the platform</source>
+        <translation>como el corte para la plataforma</translation>
+    </message>
+    <message>
+        <source>Each way: fill</source>
+        <translation>Cada modo: relleno</translation>
+    </message>
+    <message>
+        <source>like the fill for the platform</source>
+        <translation>como el relleno para la plataforma</translation>
+    </message>
+    <message>
+        <source>Each way: natural ground over the pit, least</source>
+        <translation>Cada modo: terreno natural sobre la excavación, mínimo</translation>
+    </message>
+    <message>
+        <source>like the cover of the pit</source>
+        <translation>como el terreno sobre la excavación</translation>
+    </message>
+    <message>
+        <source>Platform pegs: east</source>
+        <translation>Estacas de la plataforma: este</translation>
+    </message>
+    <message>
+        <source>corner of the platform, or where cut and fill come out of the ground on the line out from it</source>
+        <translation>esquina de la plataforma, o donde corte y relleno salen del terreno en la línea hacia afuera de ella</translation>
+    </message>
+    <message>
+        <source>Platform pegs: north</source>
+        <translation>Estacas de la plataforma: norte</translation>
+    </message>
+    <message>
+        <source>Platform pegs: level</source>
+        <translation>Estacas de la plataforma: nivel</translation>
+    </message>
+    <message>
+        <source>of the platform; out from it of the ground</source>
+        <translation>el de la plataforma; hacia afuera de ella, el del terreno</translation>
+    </message>
+    <message>
+        <source>Platform pegs: natural ground</source>
+        <translation>Estacas de la plataforma: terreno natural</translation>
+    </message>
+    <message>
+        <source>height of the survey&apos;s triangle, or of the slope, at the peg</source>
+        <translation>altura del triángulo de las cotas, o de la ladera, en la estaca</translation>
+    </message>
+    <message>
+        <source>Platform pegs: dig, below 0 fill</source>
+        <translation>Estacas de la plataforma: cavar, bajo 0 rellenar</translation>
+    </message>
+    <message>
+        <source>ground − finished surface</source>
+        <translation>terreno − superficie terminada</translation>
+    </message>
+    <message>
+        <source>Platform pegs: from the corner</source>
+        <translation>Estacas de la plataforma: desde la esquina</translation>
+    </message>
+    <message>
+        <source>level distance</source>
+        <translation>distancia a nivel</translation>
+    </message>
+    <message>
+        <source>Platform pegs: over the platform</source>
+        <translation>Estacas de la plataforma: sobre la plataforma</translation>
+    </message>
+    <message>
+        <source>peg − platform</source>
+        <translation>estaca − plataforma</translation>
+    </message>
+    <message>
+        <source>Heap of spoil, loose</source>
+        <translation>Montón de tierra sacada, suelta</translation>
+    </message>
+    <message>
+        <source>spoil as it lies × (1 + swell)</source>
+        <translation>tierra sacada en banco × (1 + esponjamiento)</translation>
+    </message>
+    <message>
+        <source>Height of the heap</source>
+        <translation>Altura del montón</translation>
+    </message>
+    <message>
+        <source>cone with sides at 35°, cut off level at 1.5 m where it would be higher</source>
+        <translation>cono con lados a 35°, cortado a nivel a 1.5 m donde sería más alto</translation>
+    </message>
+    <message>
+        <source>Radius of the heap&apos;s foot</source>
+        <translation>Radio del pie del montón</translation>
+    </message>
+    <message>
+        <source>cone: height ÷ tan 35°; cut off: from the volume</source>
+        <translation>cono: altura ÷ tan 35°; cortado: del volumen</translation>
+    </message>
+    <message>
+        <source>Direction of the heap, from north by east</source>
+        <translation>Dirección del montón, del norte hacia el este</translation>
+    </message>
+    <message>
+        <source>as entered; else across the fall, east on level ground</source>
+        <translation>según lo anotado; si no, a través de la pendiente; al este en terreno llano</translation>
+    </message>
+    <message>
+        <source>Foot of the heap from the pit edge</source>
+        <translation>Pie del montón desde la orilla de la excavación</translation>
+    </message>
+    <message>
+        <source>at least 0.6 m, and clear of platform, cut and fill</source>
+        <translation>al menos 0.6 m, y fuera de plataforma, corte y relleno</translation>
+    </message>
+    <message>
+        <source>Middle of the heap, east</source>
+        <translation>Centro del montón, este</translation>
+    </message>
+    <message>
+        <source>in its direction, as near as its foot may come</source>
+        <translation>en su dirección, tan cerca como deja su pie</translation>
+    </message>
+    <message>
+        <source>Middle of the heap, north</source>
+        <translation>Centro del montón, norte</translation>
+    </message>
+    <message>
+        <source>Face of the pit wall, from the level</source>
+        <translation>Cara de la pared de la excavación, desde la horizontal</translation>
+    </message>
+    <message>
+        <source>90° − arctan of the batter</source>
+        <translation>90° − arctan del talud</translation>
+    </message>
+    <message>
+        <source>Pit depth</source>
+        <translation>Profundidad de la excavación</translation>
+    </message>
+    <message>
+        <source>clear depth + all coats + stone bed</source>
+        <translation>profundidad interior + todas las capas + lecho de piedra</translation>
+    </message>
+    <message>
+        <source>Factor wanted for the cut</source>
+        <translation>Factor deseado para el corte</translation>
+    </message>
+    <message>
+        <source>fixed</source>
+        <translation>fijo</translation>
+    </message>
+    <message>
+        <source>Factor wanted for the downhill side</source>
+        <translation>Factor deseado para el lado de abajo</translation>
+    </message>
+    <message>
+        <source>Cohesion c</source>
+        <translation>Cohesión c</translation>
+    </message>
+    <message>
+        <source>table by kind of soil</source>
+        <translation>tabla según el tipo de suelo</translation>
+    </message>
+    <message>
+        <source>Friction φ</source>
+        <translation>Fricción φ</translation>
+    </message>
+    <message>
+        <source>Unit weight γ</source>
+        <translation>Peso unitario γ</translation>
+    </message>
+    <message>
+        <source>Height of a vertical cut that just stands</source>
+        <translation>Altura de un corte a plomo que apenas se tiene en pie</translation>
+    </message>
+    <message>
+        <source>4 c ÷ γ × tan(45° + φ ÷ 2)</source>
+        <translation>4 c ÷ γ × tan(45° + φ ÷ 2)</translation>
+    </message>
+    <message>
+        <source>Height at which this face just stands</source>
+        <translation>Altura con que esta cara apenas se tiene en pie</translation>
+    </message>
+    <message>
+        <source>4 c sin β cos φ ÷ (γ (1 − cos(β − φ)))</source>
+        <translation>4 c sin β cos φ ÷ (γ (1 − cos(β − φ)))</translation>
+    </message>
+    <message>
+        <source>Height of this face with the factor wanted</source>
+        <translation>Altura de esta cara con el factor deseado</translation>
+    </message>
+    <message>
+        <source>the same with c ÷ F and tan φ ÷ F</source>
+        <translation>lo mismo con c ÷ F y tan φ ÷ F</translation>
+    </message>
+    <message>
+        <source>Stability number N</source>
+        <translation>Número de estabilidad N</translation>
+    </message>
+    <message>
+        <source>table by face and friction, straight between</source>
+        <translation>tabla según cara y fricción, en línea recta entre valores</translation>
+    </message>
+    <message>
+        <source>Height of this face by it</source>
+        <translation>Altura de esta cara según él</translation>
+    </message>
+    <message>
+        <source>c ÷ (γ N)</source>
+        <translation>c ÷ (γ N)</translation>
+    </message>
+    <message>
+        <source>Factor of this cut by it</source>
+        <translation>Factor de este corte según él</translation>
+    </message>
+    <message>
+        <source>F for which c ÷ F and tan φ ÷ F just hold the pit&apos;s depth</source>
+        <translation>F con el que c ÷ F y tan φ ÷ F apenas sostienen la profundidad de la excavación</translation>
+    </message>
+    <message>
+        <source>Lowest factor of the downhill side</source>
+        <translation>Factor más bajo del lado de abajo</translation>
+    </message>
+    <message>
+        <source>Σ[(c b + (W − u b) tan φ) ÷ m] ÷ (Σ W sin α + P e ÷ R), m = cos α + sin α tan φ ÷ F; circle with the lowest of all tried, low strengths</source>
+        <translation>Σ[(c b + (W − u b) tan φ) ÷ m] ÷ (Σ W sin α + P e ÷ R), m = cos α + sin α tan φ ÷ F; el círculo con el más bajo de todos los probados, resistencias bajas</translation>
+    </message>
+    <message>
+        <source>Its circle: middle, downhill from the tank</source>
+        <translation>Su círculo: centro, ladera abajo desde el tanque</translation>
+    </message>
+    <message>
+        <source>place that the search found</source>
+        <translation>lugar que halló la búsqueda</translation>
+    </message>
+    <message>
+        <source>Its circle: middle, over the finished floor</source>
+        <translation>Su círculo: centro, sobre el piso terminado</translation>
+    </message>
+    <message>
+        <source>Its circle: radius</source>
+        <translation>Su círculo: radio</translation>
+    </message>
+    <message>
+        <source>size that the search found</source>
+        <translation>tamaño que halló la búsqueda</translation>
+    </message>
+    <message>
+        <source>Slip from, downhill from the middle of the tank</source>
+        <translation>Deslizamiento desde, ladera abajo del centro del tanque</translation>
+    </message>
+    <message>
+        <source>where the circle meets the ground above</source>
+        <translation>donde el círculo encuentra el terreno arriba</translation>
+    </message>
+    <message>
+        <source>Slip to, downhill from the middle of the tank</source>
+        <translation>Deslizamiento hasta, ladera abajo del centro del tanque</translation>
+    </message>
+    <message>
+        <source>where the circle meets the ground below</source>
+        <translation>donde el círculo encuentra el terreno abajo</translation>
+    </message>
+    <message>
+        <source>Circles tried</source>
+        <translation>Círculos probados</translation>
+    </message>
+    <message>
+        <source>a coarse grid of ends and depths, then ever smaller steps from the best</source>
+        <translation>una malla gruesa de extremos y profundidades; luego, pasos cada vez más pequeños desde el mejor</translation>
+    </message>
+    <message>
+        <source>Crack behind the slip</source>
+        <translation>Grieta detrás del deslizamiento</translation>
+    </message>
+    <message>
+        <source>as deep as the pit, no deeper than the ground falls away; the lower of the factors with and without counts</source>
+        <translation>tan honda como la excavación, no más honda que lo que baja el terreno; cuenta el menor de los factores con y sin ella</translation>
+    </message>
+    <message>
+        <source>Months with readings</source>
+        <translation>Meses con mediciones</translation>
+    </message>
+    <message>
+        <source>Readings of the month</source>
+        <translation>Mediciones del mes</translation>
+    </message>
+    <message>
+        <source>Flow, middle of the readings</source>
+        <translation>Caudal, valor del medio de las mediciones</translation>
+    </message>
+    <message>
+        <source>vessel ÷ seconds × 60; the middle one, or mean of the two middle ones</source>
+        <translation>recipiente ÷ segundos × 60; el del medio, o el promedio de los dos del medio</translation>
+    </message>
+    <message>
+        <source>Flow, smallest reading</source>
+        <translation>Caudal, medición menor</translation>
+    </message>
+    <message>
+        <source>vessel ÷ seconds × 60</source>
+        <translation>recipiente ÷ segundos × 60</translation>
+    </message>
+    <message>
+        <source>Flow, largest reading</source>
+        <translation>Caudal, medición mayor</translation>
+    </message>
+    <message>
+        <source>Spread of the readings</source>
+        <translation>Variación de las mediciones</translation>
+    </message>
+    <message>
+        <source>(largest − smallest) ÷ middle, readings far off left out</source>
+        <translation>(mayor − menor) ÷ valor del medio, sin las mediciones alejadas</translation>
+    </message>
+    <message>
+        <source>Readings far off, by number</source>
+        <translation>Mediciones alejadas, por número</translation>
+    </message>
+    <message>
+        <source>0.6745 × distance from the middle ÷ middle of those distances over 3.5; counted from 0</source>
+        <translation>0.6745 × distancia al valor del medio ÷ valor del medio de esas distancias, mayor que 3.5; contadas desde 0</translation>
+    </message>
+    <message>
+        <source>Readings too quick, by number</source>
+        <translation>Mediciones demasiado rápidas, por número</translation>
+    </message>
+    <message>
+        <source>vessel full in under 3 s; counted from 0</source>
+        <translation>recipiente lleno en menos de 3 s; contadas desde 0</translation>
+    </message>
+    <message>
+        <source>Height of the place over the sea</source>
+        <translation>Altura del lugar sobre el mar</translation>
+    </message>
+    <message>
+        <source>as entered; 0 when it is not known</source>
+        <translation>según lo anotado; 0 si no se conoce</translation>
+    </message>
+    <message>
+        <source>Rim over the finished floor</source>
+        <translation>Borde sobre el piso terminado</translation>
+    </message>
+    <message>
+        <source>Overflow over the finished floor</source>
+        <translation>Rebosadero sobre el piso terminado</translation>
+    </message>
+    <message>
+        <source>depth − freeboard</source>
+        <translation>profundidad − borde libre</translation>
+    </message>
+    <message>
+        <source>Source line fills the empty tank in</source>
+        <translation>La tubería de la fuente llena el tanque vacío en</translation>
+    </message>
+    <message>
+        <source>held up to the overflow ÷ flow with the tank full, nothing drawn</source>
+        <translation>cabida hasta el rebosadero ÷ caudal con el tanque lleno, sin sacar nada</translation>
+    </message>
+    <message>
+        <source>water that the outlet dips into, tank full</source>
+        <translation>agua en que se hunde la salida, tanque lleno</translation>
+    </message>
+    <message>
+        <source>overflow level where the end lies below it</source>
+        <translation>nivel del rebosadero donde el extremo queda por debajo de él</translation>
+    </message>
+    <message>
+        <source>water that the outlet dips into, tank nearly empty</source>
+        <translation>agua en que se hunde la salida, tanque casi vacío</translation>
+    </message>
+    <message>
+        <source>dead level where the end lies below it</source>
+        <translation>nivel muerto donde el extremo queda por debajo de él</translation>
+    </message>
+    <message>
+        <source>Source line</source>
+        <translation>Tubería de la fuente</translation>
+    </message>
+    <message>
+        <source>Source line, pipe</source>
+        <translation>Tubería de la fuente, tubo</translation>
+    </message>
+    <message>
+        <source>Source line, smallest pipe that would do</source>
+        <translation>Tubería de la fuente, tubo más pequeño que bastaría</translation>
+    </message>
+    <message>
+        <source>Source line, tank full</source>
+        <translation>Tubería de la fuente, tanque lleno</translation>
+    </message>
+    <message>
+        <source>Source line, tank nearly empty</source>
+        <translation>Tubería de la fuente, tanque casi vacío</translation>
+    </message>
+    <message>
+        <source>V(h) = A h + P b h² ÷ 2 + C b² h³ ÷ 3 less the cove, with h up to the overflow; A floor, P its edge, b batter, C corner coefficient</source>
+        <translation>V(h) = A h + P b h² ÷ 2 + C b² h³ ÷ 3 menos la media caña, con h hasta el rebosadero; A piso, P su perímetro, b talud, C coeficiente de esquinas</translation>
+    </message>
+    <message>
+        <source>Holds, filled to the rim</source>
+        <translation>Cabida, lleno hasta el borde</translation>
+    </message>
+    <message>
+        <source>V(h) as above, with h up to the rim</source>
+        <translation>V(h) como arriba, con h hasta el borde</translation>
+    </message>
+    <message>
+        <source>Cannot be drawn</source>
+        <translation>No se puede sacar</translation>
+    </message>
+    <message>
+        <source>V(h) as above, with h the dead depth</source>
+        <translation>V(h) como arriba, con h la profundidad muerta</translation>
+    </message>
+    <message>
+        <source>held up to the overflow − what cannot be drawn</source>
+        <translation>cabida hasta el rebosadero − lo que no se puede sacar</translation>
+    </message>
+    <message>
+        <source>Water surface when full</source>
+        <translation>Superficie del agua con el tanque lleno</translation>
+    </message>
+    <message>
+        <source>A + P d + C d² with d = batter × height up to the overflow</source>
+        <translation>A + P d + C d² con d = talud × altura hasta el rebosadero</translation>
+    </message>
+    <message>
+        <source>Clear floor</source>
+        <translation>Piso interior</translation>
+    </message>
+    <message>
+        <source>area of the clear floor, cove left out</source>
+        <translation>área del piso interior, sin la media caña</translation>
+    </message>
+    <message>
+        <source>Edge of the clear floor</source>
+        <translation>Perímetro del piso interior</translation>
+    </message>
+    <message>
+        <source>length all round the clear floor</source>
+        <translation>largo todo alrededor del piso interior</translation>
+    </message>
+    <message>
+        <source>Corner coefficient</source>
+        <translation>Coeficiente de esquinas</translation>
+    </message>
+    <message>
+        <source>C in: an outline moved out by d has the area A + P d + C d²; sum of cot(half the inside angle) of sharp corners; π for round ones</source>
+        <translation>C en: un contorno llevado d hacia afuera tiene el área A + P d + C d²; suma de cot(mitad del ángulo interno) de las esquinas vivas; π para las redondas</translation>
+    </message>
+    <message>
+        <source>Clear wall, along the slope</source>
+        <translation>Pared interior, por la inclinación</translation>
+    </message>
+    <message>
+        <source>√(1 + batter²) × depth × half of (edge of the floor + edge at the rim)</source>
+        <translation>√(1 + talud²) × profundidad × mitad de (perímetro del piso + perímetro en el borde)</translation>
+    </message>
+    <message>
+        <source>Length round the clear top</source>
+        <translation>Largo alrededor del borde interior</translation>
+    </message>
+    <message>
+        <source>edge of the floor + 2 C × batter × depth</source>
+        <translation>perímetro del piso + 2 C × talud × profundidad</translation>
+    </message>
+    <message>
+        <source>Clear opening at the rim</source>
+        <translation>Boca interior en el borde</translation>
+    </message>
+    <message>
+        <source>A + P d + C d² with d = batter × depth</source>
+        <translation>A + P d + C d² con d = talud × profundidad</translation>
+    </message>
+    <message>
+        <source>as entered at the floor; entered at the rim: less 2 × batter × depth</source>
+        <translation>según lo anotado en el piso; si se anotó en el borde: menos 2 × talud × profundidad</translation>
+    </message>
+    <message>
+        <source>Clear length at the rim</source>
+        <translation>Largo interior en el borde</translation>
+    </message>
+    <message>
+        <source>length at the floor + 2 × batter × depth</source>
+        <translation>largo en el piso + 2 × talud × profundidad</translation>
+    </message>
+    <message>
+        <source>Clear width at the rim</source>
+        <translation>Ancho interior en el borde</translation>
+    </message>
+    <message>
+        <source>width at the floor + 2 × batter × depth</source>
+        <translation>ancho en el piso + 2 × talud × profundidad</translation>
+    </message>
+    <message>
+        <source>finished floor to rim, as entered</source>
+        <translation>del piso terminado al borde, según lo anotado</translation>
+    </message>
+    <message>
+        <source>Overflow over the floor</source>
+        <translation>Rebosadero sobre el piso</translation>
+    </message>
+    <message>
+        <source>Marks of the dip-stick</source>
+        <translation>Marcas de la vara para medir el agua</translation>
+    </message>
+    <message>
+        <source>every 5 cm from the finished floor, the overflow and the rim</source>
+        <translation>cada 5 cm desde el piso terminado, el rebosadero y el borde</translation>
+    </message>
+    <message>
+        <source>Held at each mark</source>
+        <translation>Agua guardada en cada marca</translation>
+    </message>
+    <message>
+        <source>V(h) as above, with h the mark</source>
+        <translation>V(h) como arriba, con h la marca</translation>
+    </message>
+    <message>
+        <source>outline grown by all coats square to their faces, from the pit floor to the ground, same formula as for the tank; with the ledge of the rim collar</source>
+        <translation>contorno agrandado por todas las capas a escuadra con sus caras, del fondo de la excavación al suelo, misma fórmula que para el tanque; con el escalón del collar del borde</translation>
+    </message>
+    <message>
+        <source>Pit length at the ground</source>
+        <translation>Largo de la excavación a ras de suelo</translation>
+    </message>
+    <message>
+        <source>clear length at the rim + 2 × all coats × √(1 + batter²)</source>
+        <translation>largo interior en el borde + 2 × todas las capas × √(1 + talud²)</translation>
+    </message>
+    <message>
+        <source>Pit width at the ground</source>
+        <translation>Ancho de la excavación a ras de suelo</translation>
+    </message>
+    <message>
+        <source>clear width at the rim + 2 × all coats × √(1 + batter²)</source>
+        <translation>ancho interior en el borde + 2 × todas las capas × √(1 + talud²)</translation>
+    </message>
+    <message>
+        <source>Pit length at its floor</source>
+        <translation>Largo de la excavación en su fondo</translation>
+    </message>
+    <message>
+        <source>length at the ground − 2 × batter × pit depth</source>
+        <translation>largo a ras de suelo − 2 × talud × profundidad de la excavación</translation>
+    </message>
+    <message>
+        <source>Pit width at its floor</source>
+        <translation>Ancho de la excavación en su fondo</translation>
+    </message>
+    <message>
+        <source>width at the ground − 2 × batter × pit depth</source>
+        <translation>ancho a ras de suelo − 2 × talud × profundidad de la excavación</translation>
+    </message>
+    <message>
+        <source>Cut for the platform, as it lies</source>
+        <translation>Corte para la plataforma, en banco</translation>
+    </message>
+    <message>
+        <source>ground above platform and cut faces, every triangle of the survey cut along their edges; even slope in closed form</source>
+        <translation>terreno sobre la plataforma y las caras del corte, cada triángulo de las cotas cortado por sus bordes; ladera pareja con fórmula cerrada</translation>
+    </message>
+    <message>
+        <source>Fill for the platform, as rammed</source>
+        <translation>Relleno para la plataforma, apisonado</translation>
+    </message>
+    <message>
+        <source>room between the ground and platform and fill faces, reckoned like the cut</source>
+        <translation>espacio entre el terreno y la plataforma y las caras del relleno, calculado como el corte</translation>
+    </message>
+    <message>
+        <source>Topsoil stripped first</source>
+        <translation>Tierra vegetal que se retira primero</translation>
+    </message>
+    <message>
+        <source>all ground that is disturbed × depth of topsoil, on the cut face no deeper than the face</source>
+        <translation>todo el terreno removido × espesor de la tierra vegetal; en la cara del corte, no más hondo que la cara</translation>
+    </message>
+    <message>
+        <source>Spoil left over, as it lies</source>
+        <translation>Tierra sacada que sobra, en banco</translation>
+    </message>
+    <message>
+        <source>pit + cut − fill ÷ (rammed volume of 1 m³ dug); not below 0</source>
+        <translation>excavación + corte − relleno ÷ (volumen apisonado de 1 m³ cavado); no menos de 0</translation>
+    </message>
+    <message>
+        <source>Swell of the soil</source>
+        <translation>Esponjamiento del suelo</translation>
+    </message>
+    <message>
+        <source>by kind of soil: clay and wet ground 40 %, loam and fill 25 %, sand 12 %, rock 65 %</source>
+        <translation>según el tipo de suelo: arcilla y terreno mojado 40 %, tierra franca y relleno 25 %, arena 12 %, roca 65 %</translation>
+    </message>
+    <message>
+        <source>Spoil, loose</source>
+        <translation>Tierra sacada, suelta</translation>
+    </message>
+    <message>
+        <source>Pegs: along the first side</source>
+        <translation>Estacas: a lo largo del primer lado</translation>
+    </message>
+    <message>
+        <source>corners of the pit at the ground and at its floor, offset pegs 1 m clear of edge and rim collar, 3-4-5 marks; from the first corner, or from the centre</source>
+        <translation>esquinas de la excavación a ras de suelo y en su fondo, estacas apartadas a 1 m de orilla y collar del borde, marcas 3-4-5; desde la primera esquina, o desde el centro</translation>
+    </message>
+    <message>
+        <source>Pegs: square to the first side</source>
+        <translation>Estacas: a escuadra con el primer lado</translation>
+    </message>
+    <message>
+        <source>as along the first side</source>
+        <translation>como a lo largo del primer lado</translation>
+    </message>
+    <message>
+        <source>Pegs: over the ground</source>
+        <translation>Estacas: sobre el suelo</translation>
+    </message>
+    <message>
+        <source>0 at the ground, − pit depth at the pit floor</source>
+        <translation>0 a ras de suelo, − profundidad de la excavación en el fondo de la excavación</translation>
+    </message>
+    <message>
+        <source>Lengths to check with the tape</source>
+        <translation>Largos por revisar con la cinta</translation>
+    </message>
+    <message>
+        <source>level distance between two pegs: √(Δx² + Δy²)</source>
+        <translation>distancia a nivel entre dos estacas: √(Δx² + Δy²)</translation>
+    </message>
+    <message>
+        <source>Marks of the depth rod, below the ground</source>
+        <translation>Marcas de la vara de profundidad, bajo el suelo</translation>
+    </message>
+    <message>
+        <source>pit depth less the layers up to the mark; the overflow: the freeboard</source>
+        <translation>profundidad de la excavación menos las capas hasta la marca; el rebosadero: el borde libre</translation>
+    </message>
+    <message>
+        <source>Depths at which the pit wall is checked</source>
+        <translation>Profundidades en que se revisa la pared de la excavación</translation>
+    </message>
+    <message>
+        <source>every 0.5 m, and the pit floor</source>
+        <translation>cada 0.5 m, y el fondo de la excavación</translation>
+    </message>
+    <message>
+        <source>Pit wall in from its edge there</source>
+        <translation>Pared de la excavación, hacia adentro desde su orilla</translation>
+    </message>
+    <message>
+        <source>batter × depth below the ground</source>
+        <translation>talud × profundidad bajo el suelo</translation>
+    </message>
+    <message>
+        <source>Weather years</source>
+        <translation>Años de clima</translation>
+    </message>
+    <message>
+        <source>made from the monthly means (as many as entered), or the whole years of the daily record</source>
+        <translation>generados de los promedios mensuales (tantos como se anotaron), o los años completos del registro diario</translation>
+    </message>
+    <message>
+        <source>Years with water all year</source>
+        <translation>Años con agua todo el año</translation>
+    </message>
+    <message>
+        <source>years without a day on which less than 99.9 % of the need could be drawn</source>
+        <translation>años sin ningún día en que se pudo sacar menos del 99.9 % de la necesidad</translation>
+    </message>
+    <message>
+        <source>10 × years with water all year ÷ years</source>
+        <translation>10 × años con agua todo el año ÷ años</translation>
+    </message>
+    <message>
+        <source>Days on which the need was met</source>
+        <translation>Días en que se cubrió la necesidad</translation>
+    </message>
+    <message>
+        <source>100 × (1 − days short of water ÷ days with a need)</source>
+        <translation>100 × (1 − días en que falta agua ÷ días con necesidad)</translation>
+    </message>
+    <message>
+        <source>Share of the need that was met</source>
+        <translation>Parte de la necesidad que se cubrió</translation>
+    </message>
+    <message>
+        <source>100 × drawn ÷ needed</source>
+        <translation>100 × sacado ÷ necesitado</translation>
+    </message>
+    <message>
+        <source>sum over the years ÷ years</source>
+        <translation>suma de los años ÷ años</translation>
+    </message>
+    <message>
+        <source>Days short of water in the worst year</source>
+        <translation>Días en que falta agua en el peor año</translation>
+    </message>
+    <message>
+        <source>largest of the years</source>
+        <translation>el mayor de los años</translation>
+    </message>
+    <message>
+        <source>Lacking in a mean year</source>
+        <translation>Falta en un año promedio</translation>
+    </message>
+    <message>
+        <source>need that could not be drawn, mean of the years</source>
+        <translation>necesidad que no se pudo sacar, promedio de los años</translation>
+    </message>
+    <message>
+        <source>Lacking in the worst year</source>
+        <translation>Falta en el peor año</translation>
+    </message>
+    <message>
+        <source>Run over in a mean year</source>
+        <translation>Rebosa en un año promedio</translation>
+    </message>
+    <message>
+        <source>mean of the years</source>
+        <translation>promedio de los años</translation>
+    </message>
+    <message>
+        <source>Largest need of a day</source>
+        <translation>Mayor necesidad de un día</translation>
+    </message>
+    <message>
+        <source>beds + animals + people, largest day of each year, mean of the years</source>
+        <translation>camas + animales + personas, el mayor día de cada año, promedio de los años</translation>
+    </message>
+    <message>
+        <source>Beds together</source>
+        <translation>Camas, en total</translation>
+    </message>
+    <message>
+        <source>Smallest tank that meets the target</source>
+        <translation>Tanque más pequeño que cumple la meta</translation>
+    </message>
+    <message>
+        <source>plan made larger or smaller at the same depth and batter, every size run through all years; least that meets the target</source>
+        <translation>plan agrandado o achicado con igual profundidad y talud, cada tamaño probado con todos los años; el menor que cumple la meta</translation>
+    </message>
+    <message>
+        <source>Largest tank tried</source>
+        <translation>Tanque más grande probado</translation>
+    </message>
+    <message>
+        <source>200 m³, or reach of the curve where that is more</source>
+        <translation>200 m³, o el alcance de la curva donde es más</translation>
+    </message>
+    <message>
+        <source>Largest beds that meet the target</source>
+        <translation>Camas máximas que cumplen la meta</translation>
+    </message>
+    <message>
+        <source>all beds grown alike, every area run through all years; largest up to which the target is met</source>
+        <translation>todas las camas agrandadas por igual, cada área probada con todos los años; la mayor hasta la que se cumple la meta</translation>
+    </message>
+    <message>
+        <source>Largest beds tried</source>
+        <translation>Camas máximas probadas</translation>
+    </message>
+    <message>
+        <source>10 × the beds</source>
+        <translation>10 × las camas</translation>
+    </message>
+    <message>
+        <source>Error of the water balance</source>
+        <translation>Error del balance de agua</translation>
+    </message>
+    <message>
+        <source>(start + supply + rain − evaporation − seepage − drawn − spill − end) ÷ (start + supply + rain)</source>
+        <translation>(comienzo + entradas + lluvia − evaporación − filtración − sacado − rebosa − fin) ÷ (comienzo + entradas + lluvia)</translation>
+    </message>
+    <message>
+        <source>Weather year begins with month</source>
+        <translation>El año de clima empieza con el mes</translation>
+    </message>
+    <message>
+        <source>month with most rain, so that no dry season is cut in two</source>
+        <translation>mes con más lluvia, para que ninguna época seca quede partida en dos</translation>
+    </message>
+    <message>
+        <source>Rain in a mean year</source>
+        <translation>Lluvia en un año promedio</translation>
+    </message>
+    <message>
+        <source>sum of all days ÷ years</source>
+        <translation>suma de todos los días ÷ años</translation>
+    </message>
+    <message>
+        <source>Spread of the yearly rain</source>
+        <translation>Variación de la lluvia anual</translation>
+    </message>
+    <message>
+        <source>standard deviation ÷ mean of the weather years</source>
+        <translation>desviación estándar ÷ promedio de los años de clima</translation>
+    </message>
+    <message>
+        <source>ET0 of a mean year, Penman-Monteith</source>
+        <translation>ET0 de un año promedio, Penman-Monteith</translation>
+    </message>
+    <message>
+        <source>(0.408 Δ (Rn − G) + γ 900 ÷ (T + 273) u (es − ea)) ÷ (Δ + γ (1 + 0.34 u)) each day, eq. 6; what was not measured estimated by eq. 48 and 50, wind 2 m/s</source>
+        <translation>(0.408 Δ (Rn − G) + γ 900 ÷ (T + 273) u (es − ea)) ÷ (Δ + γ (1 + 0.34 u)) cada día, ec. 6; lo que no se midió, estimado con ec. 48 y 50, viento 2 m/s</translation>
+    </message>
+    <message>
+        <source>ET0 of a mean year, Hargreaves</source>
+        <translation>ET0 de un año promedio, Hargreaves</translation>
+    </message>
+    <message>
+        <source>0.0023 (T + 17.8) √(Tmax − Tmin) Ra each day, eq. 52, Ra in mm</source>
+        <translation>0.0023 (T + 17.8) √(Tmax − Tmin) Ra cada día, ec. 52, Ra en mm</translation>
+    </message>
+    <message>
+        <source>Years left out of the record</source>
+        <translation>Años dejados fuera del registro</translation>
+    </message>
+    <message>
+        <source>years with gaps, when gaps are left out</source>
+        <translation>años con vacíos, cuando los vacíos se dejan fuera</translation>
+    </message>
+    <message>
+        <source>Values put in for gaps</source>
+        <translation>Valores puestos en los vacíos</translation>
+    </message>
+    <message>
+        <source>taken from the nearest year</source>
+        <translation>tomados del año más cercano</translation>
+    </message>
+    <message>
+        <source>Days outside whole years</source>
+        <translation>Días fuera de años completos</translation>
+    </message>
+    <message>
+        <source>days of the record before the first and after the last whole year</source>
+        <translation>días del registro antes del primer año completo y después del último</translation>
+    </message>
+    <message>
+        <source>Months</source>
+        <translation>Meses</translation>
+    </message>
+    <message>
+        <source>January first</source>
+        <translation>enero primero</translation>
+    </message>
+    <message>
+        <source>A full tank lasts, from the first of the month, days</source>
+        <translation>Lo que dura un tanque lleno, desde el primero del mes, días</translation>
+    </message>
+    <message>
+        <source>nothing flows in, no rain on it; days to the first day short of water, middle of all years</source>
+        <translation>no entra nada, no le llueve; días hasta el primero en que falta agua, valor del medio de todos los años</translation>
+    </message>
+    <message>
+        <source>An empty tank fills, from the first of the month, days</source>
+        <translation>Lo que tarda en llenarse un tanque vacío, desde el primero del mes, días</translation>
+    </message>
+    <message>
+        <source>nothing drawn; days until full, middle of all years</source>
+        <translation>no se saca nada; días hasta que se llena, valor del medio de todos los años</translation>
+    </message>
+    <message>
+        <source>Area of each bed</source>
+        <translation>Área de cada cama</translation>
+    </message>
+    <message>
+        <source>Planted</source>
+        <translation>Siembra</translation>
+    </message>
+    <message>
+        <source>Season ends</source>
+        <translation>Fin de la temporada</translation>
+    </message>
+    <message>
+        <source>planted + lengths of the four stages − 1 day</source>
+        <translation>siembra + duración de las cuatro etapas − 1 día</translation>
+    </message>
+    <message>
+        <source>Days of the season</source>
+        <translation>Días de la temporada</translation>
+    </message>
+    <message>
+        <source>sum of the four stages of the crop</source>
+        <translation>suma de las cuatro etapas del cultivo</translation>
+    </message>
+    <message>
+        <source>Share that reaches the roots</source>
+        <translation>Parte que llega a las raíces</translation>
+    </message>
+    <message>
+        <source>as entered, else usual for the method</source>
+        <translation>según lo anotado; si no, lo usual para la forma de riego</translation>
+    </message>
+    <message>
+        <source>Use of the crop in a season</source>
+        <translation>Uso del cultivo en una temporada</translation>
+    </message>
+    <message>
+        <source>sum of Kc × ET0, Kc from stage to stage by eq. 66, adjusted to wind and humidity by eq. 62 and 65; mean of the years</source>
+        <translation>suma de Kc × ET0, Kc de etapa en etapa con ec. 66, ajustado al viento y la humedad con ec. 62 y 65; promedio de los años</translation>
+    </message>
+    <message>
+        <source>What rain does not bring</source>
+        <translation>Lo que la lluvia no trae</translation>
+    </message>
+    <message>
+        <source>root zone as a bucket: dried by the use, wetted by rain; brought back each day to what the crop bears: p × soil water × root depth (eq. 82 to 85)</source>
+        <translation>zona de raíces como un balde: la seca el uso, la moja la lluvia; cada día se repone hasta lo que el cultivo aguanta: p × agua del suelo × profundidad de raíces (ec. 82 a 85)</translation>
+    </message>
+    <message>
+        <source>To be drawn for each bed in a year</source>
+        <translation>Agua por sacar para cada cama en un año</translation>
+    </message>
+    <message>
+        <source>net × area ÷ share that reaches the roots</source>
+        <translation>neto × área ÷ parte que llega a las raíces</translation>
+    </message>
+    <message>
+        <source>Largest need of a day for each bed</source>
+        <translation>Mayor necesidad de un día para cada cama</translation>
+    </message>
+    <message>
+        <source>largest day of each year, mean of the years</source>
+        <translation>el mayor día de cada año, promedio de los años</translation>
+    </message>
+    <message>
+        <source>Days short of water, year by year</source>
+        <translation>Días en que falta agua, año por año</translation>
+    </message>
+    <message>
+        <source>days on which less than 99.9 % of the need could be drawn</source>
+        <translation>días en que se pudo sacar menos del 99.9 % de la necesidad</translation>
+    </message>
+    <message>
+        <source>Lacking, year by year</source>
+        <translation>Falta, año por año</translation>
+    </message>
+    <message>
+        <source>need − drawn</source>
+        <translation>necesidad − sacado</translation>
+    </message>
+    <message>
+        <source>Run over, year by year</source>
+        <translation>Rebosa, año por año</translation>
+    </message>
+    <message>
+        <source>what is above full at the end of a day</source>
+        <translation>lo que pasa de lleno al final de un día</translation>
+    </message>
+    <message>
+        <source>Days of the year</source>
+        <translation>Días del año</translation>
+    </message>
+    <message>
+        <source>from the first day of the weather year, 29 February left out</source>
+        <translation>desde el primer día del año de clima, sin el 29 de febrero</translation>
+    </message>
+    <message>
+        <source>Held by day: least of all years</source>
+        <translation>Agua guardada por día: mínimo de todos los años</translation>
+    </message>
+    <message>
+        <source>daily balance of all years, sorted</source>
+        <translation>balance diario de todos los años, en orden</translation>
+    </message>
+    <message>
+        <source>Held by day: one year in ten below</source>
+        <translation>Agua guardada por día: un año de cada diez queda debajo</translation>
+    </message>
+    <message>
+        <source>straight between neighbours of the sorted years</source>
+        <translation>en línea recta entre vecinos de los años en orden</translation>
+    </message>
+    <message>
+        <source>Held by day: middle of all years</source>
+        <translation>Agua guardada por día: valor del medio de todos los años</translation>
+    </message>
+    <message>
+        <source>Held by day: nine years in ten below</source>
+        <translation>Agua guardada por día: nueve años de cada diez quedan debajo</translation>
+    </message>
+    <message>
+        <source>Held by day: most of all years</source>
+        <translation>Agua guardada por día: máximo de todos los años</translation>
+    </message>
+    <message>
+        <source>Sizes tried</source>
+        <translation>Tamaños probados</translation>
+    </message>
+    <message>
+        <source>even steps at the same depth and batter</source>
+        <translation>pasos iguales con la misma profundidad y talud</translation>
+    </message>
+    <message>
+        <source>Years in ten with water all year, by size</source>
+        <translation>Años de cada diez con agua todo el año, por tamaño</translation>
+    </message>
+    <message>
+        <source>every size run through all years</source>
+        <translation>cada tamaño probado con todos los años</translation>
+    </message>
+    <message>
+        <source>Map: sizes</source>
+        <translation>Mapa: tamaños</translation>
+    </message>
+    <message>
+        <source>even steps, up to about 2.5 times this tank; see the map itself</source>
+        <translation>pasos iguales, hasta cerca de 2.5 veces este tanque; vea el mapa mismo</translation>
+    </message>
+    <message>
+        <source>Map: beds</source>
+        <translation>Mapa: camas</translation>
+    </message>
+    <message>
+        <source>even steps, up to about 2.5 times these beds; see the map itself</source>
+        <translation>pasos iguales, hasta cerca de 2.5 veces estas camas; vea el mapa mismo</translation>
+    </message>
+    <message>
+        <source>Map: years in ten with water all year</source>
+        <translation>Mapa: años de cada diez con agua todo el año</translation>
+    </message>
+    <message>
+        <source>each size with each area run through all years; see the map itself</source>
+        <translation>cada tamaño con cada área, probado con todos los años; vea el mapa mismo</translation>
+    </message>
+    <message>
+        <source>tap or spring</source>
+        <translation>llave o manantial</translation>
+    </message>
+    <message>
+        <source>flow × hours a day × 60</source>
+        <translation>caudal × horas al día × 60</translation>
+    </message>
+    <message>
+        <source>runoff of the roof</source>
+        <translation>escorrentía del techo</translation>
+    </message>
+    <message>
+        <source>rain × area × share that runs off, less the first flush of a wet spell</source>
+        <translation>lluvia × área × parte que escurre, menos las primeras aguas de una racha de días lluviosos</translation>
+    </message>
+    <message>
+        <source>runoff of the ground</source>
+        <translation>escorrentía del terreno</translation>
+    </message>
+    <message>
+        <source>rain on the tank</source>
+        <translation>lluvia sobre el tanque</translation>
+    </message>
+    <message>
+        <source>rain × opening at the rim</source>
+        <translation>lluvia × boca en el borde</translation>
+    </message>
+    <message>
+        <source>evaporation</source>
+        <translation>evaporación</translation>
+    </message>
+    <message>
+        <source>ET0 × open water × (1 − cover) × water surface of the day</source>
+        <translation>ET0 × agua libre × (1 − cubierta) × superficie del agua del día</translation>
+    </message>
+    <message>
+        <source>seepage</source>
+        <translation>filtración</translation>
+    </message>
+    <message>
+        <source>seepage a day × wet face of the day</source>
+        <translation>filtración al día × cara mojada del día</translation>
+    </message>
+    <message>
+        <source>run over</source>
+        <translation>rebosa</translation>
+    </message>
+    <message>
+        <source>need of the beds</source>
+        <translation>necesidad de las camas</translation>
+    </message>
+    <message>
+        <source>net need × area ÷ share that reaches the roots</source>
+        <translation>riego neto × área ÷ parte que llega a las raíces</translation>
+    </message>
+    <message>
+        <source>need of the animals</source>
+        <translation>necesidad de los animales</translation>
+    </message>
+    <message>
+        <source>head × litres a day, as entered or usual for the kind</source>
+        <translation>cabezas × litros al día, según lo anotado o lo usual para el tipo</translation>
+    </message>
+    <message>
+        <source>need of people</source>
+        <translation>necesidad de las personas</translation>
+    </message>
+    <message>
+        <source>people × litres a day</source>
+        <translation>personas × litros al día</translation>
+    </message>
+    <message>
+        <source>drawn</source>
+        <translation>sacado</translation>
+    </message>
+    <message>
+        <source>need, no more than what is held over the dead depth</source>
+        <translation>necesidad, no más de lo que hay guardado sobre la profundidad muerta</translation>
+    </message>
+    <message>
+        <source>lacking</source>
+        <translation>falta</translation>
+    </message>
+    <message>
+        <source>days short of water</source>
+        <translation>días en que falta agua</translation>
+    </message>
+    <message>
+        <source>days on which less than 99.9 % of the need could be drawn, mean of the years</source>
+        <translation>días en que se pudo sacar menos del 99.9 % de la necesidad, promedio de los años</translation>
+    </message>
+    <message>
+        <source>Mean year</source>
+        <translation>Año promedio</translation>
+    </message>
+    <message>
+        <source>By month</source>
+        <translation>Por mes</translation>
+    </message>
+    <message>
+        <source>plain sums and products of numbers of the plan</source>
+        <translation>simples sumas y productos de números del plan</translation>
     </message>
 </context>
 </TS>

@@ -1002,6 +1002,119 @@
         <comment>lining</comment>
         <translation>%1: खर्च पता नहीं</translation>
     </message>
+    <message>
+        <source>plumb line and bob</source>
+        <translation>साहुल की डोरी और लट्टू</translation>
+    </message>
+    <message>
+        <source>level side: spirit level or hose</source>
+        <translation>समतल बाजू: स्पिरिट लेवल या पानी की लेवल नली</translation>
+    </message>
+    <message>
+        <source>slanting side lies on the pit wall</source>
+        <translation>तिरछी बाजू गड्ढे की दीवार से सटती है</translation>
+    </message>
+    <message>
+        <source>straight staff stands on the pit wall</source>
+        <translation>सीधी छड़ गड्ढे की दीवार से सटकर खड़ी</translation>
+    </message>
+    <message>
+        <source>%1 up</source>
+        <translation>%1 ऊपर</translation>
+    </message>
+    <message>
+        <source>%1 out</source>
+        <translation>%1 बाहर</translation>
+    </message>
+    <message>
+        <source>The board gives the lean of the pit wall, as it is dug.</source>
+        <translation>यह फर्मा गड्ढे की खुदी दीवार की सलामी बताता है।</translation>
+    </message>
+    <message>
+        <source>The pit wall is dug upright.</source>
+        <translation>गड्ढे की दीवार सीधी खड़ी खोदी जाती है।</translation>
+    </message>
+    <message>
+        <source>Plaster follows it: the clear wall leans the same.</source>
+        <translation>प्लास्टर उसी के साथ चलता है: भीतरी दीवार की सलामी भी उतनी ही।</translation>
+    </message>
+    <message>
+        <source>%1, level with the string: 0</source>
+        <translation>%1, डोरी के बराबर: 0</translation>
+    </message>
+    <message>
+        <source>%1, dig to here: %2 down</source>
+        <translation>%1, यहाँ तक खोदें: %2 नीचे</translation>
+    </message>
+    <message>
+        <source>%1, the clear floor: %2 down</source>
+        <translation>%1, भीतरी फ़र्श: %2 नीचे</translation>
+    </message>
+    <message>
+        <source>%1: %2 down</source>
+        <translation>%1: %2 नीचे</translation>
+    </message>
+    <message>
+        <source>clear face: inside of the finished plaster</source>
+        <translation>भीतरी सतह: तैयार प्लास्टर का अंदर का रुख</translation>
+    </message>
+    <message>
+        <source>coats, %1 thick in all, each brought up to the collar</source>
+        <translation>कोट, कुल %1 मोटे, हर कोट पट्टी तक लाया हुआ</translation>
+    </message>
+    <message>
+        <source>pit wall, as it is dug; ground behind it</source>
+        <translation>गड्ढे की खुदी दीवार; पीछे ज़मीन</translation>
+    </message>
+    <message>
+        <source>pipe, %1 outside</source>
+        <translation>पाइप, बाहरी व्यास %1</translation>
+    </message>
+    <message>
+        <source>pipe, %1 outside as an example</source>
+        <translation>पाइप, बाहरी व्यास %1 (उदाहरण)</translation>
+    </message>
+    <message>
+        <source>collar of stiff mortar all round the pipe</source>
+        <translation>पाइप के चारों ओर सख्त मसाले की पट्टी</translation>
+    </message>
+    <message>
+        <source>outside end: on beyond the pit edge, no joint in the wall</source>
+        <translation>बाहरी सिरा: गड्ढे के किनारे से आगे तक, दीवार में कोई जोड़ नहीं</translation>
+    </message>
+    <message>
+        <source>clamp: the pipe cannot pull or shake on the rim</source>
+        <translation>क्लैंप: मुंडेर पर पाइप न खिंचे, न हिले</translation>
+    </message>
+    <message>
+        <source>bell mouth, above the dead level</source>
+        <translation>घंटी जैसा मुँह, डेड स्तर से ऊपर</translation>
+    </message>
+    <message>
+        <source>dead level: %1 over the clear floor</source>
+        <translation>डेड स्तर: भीतरी फ़र्श से %1 ऊपर</translation>
+    </message>
+    <message>
+        <source>Pipe through the wall</source>
+        <translation>दीवार के आर-पार पाइप</translation>
+    </message>
+    <message>
+        <source>Pipe over the rim</source>
+        <translation>मुंडेर के ऊपर से पाइप</translation>
+    </message>
+    <message>
+        <source>B</source>
+        <comment>letter of the section</comment>
+        <translation>B</translation>
+    </message>
+    <message>
+        <source>%1, at B-B</source>
+        <translation>%1, B-B पर</translation>
+    </message>
+    <message>
+        <source>pit floor length %1</source>
+        <translation>गड्ढे के तले की लंबाई %1</translation>
+    </message>
 </context>
 <context>
     <name>Figures</name>
@@ -1635,28 +1748,8 @@ clear depth %3</source>
         <translation>किन दो पर भरोसा करें, यह मौके के लोग तय करें: तैयार कोट नापकर और उसमें लगे कट्टे गिनकर।</translation>
     </message>
     <message>
-        <source>gauge boxes of %1</source>
-        <translation>%1 की नाप की पेटियाँ</translation>
-    </message>
-    <message>
-        <source>or pans of %1</source>
-        <translation>या %1 के तसले</translation>
-    </message>
-    <message>
-        <source>or buckets of %1</source>
-        <translation>या %1 की बाल्टियाँ</translation>
-    </message>
-    <message>
         <source>Cement</source>
         <translation>सीमेंट</translation>
-    </message>
-    <message>
-        <source>Soil: %1</source>
-        <translation>मिट्टी: %1</translation>
-    </message>
-    <message>
-        <source>Sand: %1</source>
-        <translation>रेत: %1</translation>
     </message>
     <message>
         <source>Makes plaster</source>
@@ -1795,10 +1888,6 @@ clear depth %3</source>
         <translation>दीवार के नीचे कभी न खोदें, और कमर से गहरी तंग खुदाई में बिना टेक के कभी खड़े न हों।</translation>
     </message>
     <message>
-        <source>Lifting</source>
-        <translation>उठाना</translation>
-    </message>
-    <message>
         <source>Bags and stones: two people, backs straight, paths clear and dry.</source>
         <translation>कट्टे और पत्थर: दो लोग उठाएँ, पीठ सीधी रखें, रास्ता साफ़ और सूखा हो।</translation>
     </message>
@@ -1833,10 +1922,6 @@ clear depth %3</source>
     <message>
         <source>The water is for fields and animals. It is not drinking water.</source>
         <translation>यह पानी खेतों और पशुओं के लिए है। यह पीने का पानी नहीं है।</translation>
-    </message>
-    <message>
-        <source>Before you build</source>
-        <translation>बनाने से पहले</translation>
     </message>
     <message>
         <source>Local codes and licensed practice come first. On a slope, on filled ground, near a house or a drop, or where ground water is high, ask a licensed engineer before digging.</source>
@@ -3946,6 +4031,786 @@ Cross-check: %2</source>
         <source>%1 (rest days counted)</source>
         <translation>%1 (छुट्टी के दिन गिनकर)</translation>
     </message>
+    <message>
+        <source>%1. From: %2. %3</source>
+        <translation>%1। किनसे: %2। %3</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Every number of this plan: what it is, how it was reckoned, from which numbers, and where the figures come from. A number that is reckoned from others names them; each stands here in its own place.</source>
+        <translation>इस योजना की हर संख्या: वह क्या है, उसका हिसाब कैसे लगा, किन संख्याओं से लगा, और आँकड़े कहाँ से आए। जो संख्या दूसरी संख्याओं से निकली है, वह उनके नाम बताती है; हर एक यहाँ अपनी जगह पर है।</translation>
+    </message>
+    <message>
+        <source>Cleaning, each year before the rains</source>
+        <translation>सफ़ाई, हर साल बरसात से पहले</translation>
+    </message>
+    <message>
+        <source>Two people, never one alone in the tank, not even in an empty one. Ladder to the floor; get out when you feel dizzy.</source>
+        <translation>दो लोग रहें; टंकी में कभी कोई अकेला न जाए, खाली टंकी में भी नहीं। सीढ़ी फ़र्श तक हो; चक्कर आए तो तुरंत बाहर निकलें।</translation>
+    </message>
+    <message>
+        <source>Choose the weeks when the tank is nearly empty and the rains are near. Draw the last water for the beds.</source>
+        <translation>वे हफ़्ते चुनें जब टंकी लगभग खाली हो और बरसात पास हो। आखिरी पानी क्यारियों के लिए निकाल लें।</translation>
+    </message>
+    <message>
+        <source>Loosen the silt with a soft brush and a wooden scoop. No spade, no hoe, no wire brush: they cut the plaster.</source>
+        <translation>गाद को नरम ब्रश और लकड़ी के खुरपे से ढीला करें। फावड़ा, कुदाल या तार का ब्रश नहीं: ये प्लास्टर काट देते हैं।</translation>
+    </message>
+    <message>
+        <source>Lift the silt out in buckets, the bucket never over someone&apos;s head. Silt is good soil: spread it on the beds as manure.</source>
+        <translation>गाद बाल्टियों में ऊपर खींचें; बाल्टी कभी किसी के सिर के ऊपर न हो। गाद अच्छी मिट्टी है: इसे खाद की तरह क्यारियों में फैलाएँ।</translation>
+    </message>
+    <message>
+        <source>Look for cracks on walls and floor while it is clean. Mark them with charcoal and mend them now.</source>
+        <translation>जब तक टंकी साफ़ है, दीवारों और फ़र्श पर दरारें देखें। उन पर कोयले से निशान लगाएँ और अभी भर दें।</translation>
+    </message>
+    <message>
+        <source>Do not let the plaster dry out: it shrinks and cracks. Keep it wet and fill the tank again within days.</source>
+        <translation>प्लास्टर को सूखने न दें: वह सिकुड़कर फट जाता है। उसे गीला रखें और कुछ ही दिनों में टंकी फिर भर दें।</translation>
+    </message>
+    <message>
+        <source>Mortar, as for the last coat: %1 soil : %2 sand : %3 cement, by loose volume, mixed stiff.</source>
+        <translation>मसाला, जैसा आखिरी कोट का: %1 मिट्टी : %2 रेत : %3 सीमेंट, ढीले नाप से, सख्त मिलाया हुआ।</translation>
+    </message>
+    <message>
+        <source>Mending cracks</source>
+        <translation>दरारें भरना</translation>
+    </message>
+    <message>
+        <source>Hairline crack, thinner than a fingernail: brush it clean, wet it, and rub in cement stirred with water to a cream.</source>
+        <translation>बाल जैसी दरार, नाखून की मोटाई से पतली: ब्रश से साफ़ करें, गीला करें, और पानी में मलाई जैसा घोला सीमेंट रगड़कर भरें।</translation>
+    </message>
+    <message>
+        <source>Open crack: cut it out to a groove like a V, as deep as it is wide, until sound plaster shows. Brush out all dust and wet the groove well.</source>
+        <translation>खुली दरार: उसे V जैसे खाँचे में काटें, जितना चौड़ा उतना गहरा, जब तक पक्का प्लास्टर न दिखे। सारी धूल ब्रश से निकालें और खाँचे को अच्छी तरह गीला करें।</translation>
+    </message>
+    <message>
+        <source>Rub cement cream into the wet groove, then press the mortar in hard, in two layers where it is deep, and float it level with the old face.</source>
+        <translation>गीले खाँचे में सीमेंट का घोल रगड़ें, फिर मसाला ज़ोर से दबाकर भरें, गहरा हो तो दो परतों में, और गुरमाले से पुरानी सतह के बराबर कर दें।</translation>
+    </message>
+    <message>
+        <source>Wet sacks over the place for %1. Then fill, and make the leak test (sheet F6).</source>
+        <translation>उस जगह पर %1 तक गीली बोरियाँ रखें। फिर टंकी भरें और लीक जाँच करें (शीट F6)।</translation>
+    </message>
+    <message>
+        <source>A wall that bulges, leans or sinks, or a crack that opens again after mending: do not go in, let no more water in, and ask a licensed engineer. Mortar does not hold moving ground.</source>
+        <translation>दीवार फूले, झुके या धँसे, या भरी हुई दरार फिर खुल जाए: अंदर न जाएँ, और पानी न आने दें, और लाइसेंसधारी इंजीनियर से पूछें। खिसकती ज़मीन को मसाला नहीं रोक सकता।</translation>
+    </message>
+    <message>
+        <source>Cleaned on</source>
+        <translation>सफ़ाई की तारीख</translation>
+    </message>
+    <message>
+        <source>By whom</source>
+        <translation>किसने की</translation>
+    </message>
+    <message>
+        <source>Silt, buckets</source>
+        <translation>गाद, बाल्टियाँ</translation>
+    </message>
+    <message>
+        <source>Filled again on</source>
+        <translation>फिर भरी, तारीख</translation>
+    </message>
+    <message>
+        <source>How to clean and mend: %1.</source>
+        <translation>सफ़ाई और मरम्मत कैसे करें: %1।</translation>
+    </message>
+    <message>
+        <source>Mended on</source>
+        <translation>मरम्मत की तारीख</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>कहाँ</translation>
+    </message>
+    <message>
+        <source>Wet sacks until</source>
+        <translation>गीली बोरियाँ कब तक</translation>
+    </message>
+    <message>
+        <source>%1, TOO FEW: %2 needed</source>
+        <translation>%1, बहुत कम: %2 चाहिए</translation>
+    </message>
+    <message>
+        <source>People planned on it</source>
+        <translation>इस पर रखे गए लोग</translation>
+    </message>
+    <message>
+        <source>Put on within</source>
+        <translation>इतने समय में लगा दें</translation>
+    </message>
+    <message>
+        <source>Sacks to cover it</source>
+        <translation>ढकने की बोरियाँ</translation>
+    </message>
+    <message>
+        <source>Batches with a whole bag</source>
+        <translation>पूरे कट्टे वाले घान</translation>
+    </message>
+    <message>
+        <source>Days under wet sacks</source>
+        <translation>गीली बोरियों के नीचे दिन</translation>
+    </message>
+    <message>
+        <source>This coat</source>
+        <translation>यह कोट</translation>
+    </message>
+    <message>
+        <source>Wet the earth walls and the stone bed until they are dark but no water stands on them. Dry earth drinks the plaster&apos;s water.</source>
+        <translation>मिट्टी की दीवारों और पत्थर की सोलिंग को गीला करें, जब तक रंग गहरा न हो जाए पर पानी खड़ा न रहे। सूखी मिट्टी प्लास्टर का पानी पी जाती है।</translation>
+    </message>
+    <message>
+        <source>The coat below is roughened and free of dust. Wet it until it is dark but no water stands on it.</source>
+        <translation>नीचे का कोट खुरदरा किया हुआ और धूल से साफ़ हो। उसे गीला करें, जब तक रंग गहरा न हो जाए पर पानी खड़ा न रहे।</translation>
+    </message>
+    <message>
+        <source>Rub it even with the wooden float, then scratch it crosswise so that the next coat holds.</source>
+        <translation>लकड़ी के गुरमाले से बराबर करें, फिर आड़ी-तिरछी लकीरें खुरचें ताकि अगला कोट पकड़े।</translation>
+    </message>
+    <message>
+        <source>Rub it smooth and dense with the float while it is still fresh; no cracks, no pits.</source>
+        <translation>ताज़ा रहते ही गुरमाले से रगड़कर चिकना और ठोस करें; न दरार रहे, न छेद।</translation>
+    </message>
+    <message>
+        <source>Press walls and floor into one another where they meet: no joint.</source>
+        <translation>जहाँ दीवार और फ़र्श मिलते हैं, वहाँ दोनों को आपस में दबाकर मिला दें: कोई जोड़ न रहे।</translation>
+    </message>
+    <message>
+        <source>Round off the corner of wall and floor with a radius of %1: no joint.</source>
+        <translation>दीवार और फ़र्श के कोने को %1 त्रिज्या का गोला दें: कोई जोड़ न रहे।</translation>
+    </message>
+    <message>
+        <source>Begin early and finish in one go. Walls first, from the foot upward, all round, pressed on hard, %1 thick by a marked nail; then the floor, backing out to the ladder.</source>
+        <translation>सुबह जल्दी शुरू करें और एक ही बार में पूरा करें। पहले दीवारें, नीचे से ऊपर, चारों ओर, ज़ोर से दबाकर, निशान लगी कील से नापकर %1 मोटी; फिर फ़र्श, सीढ़ी की ओर पीछे हटते हुए।</translation>
+    </message>
+    <message>
+        <source>Keep shade over the fresh coat. None is put on in rain, or when frost is to come.</source>
+        <translation>ताज़े कोट पर छाया रखें। बारिश में, या पाला पड़ने वाला हो तब, कोई कोट न लगाएँ।</translation>
+    </message>
+    <message>
+        <source>Wet sacks over all of it as soon as it takes no thumb print, within the hour in sun or wind. Keep them wet by the wetting calendar.</source>
+        <translation>जैसे ही अँगूठे का निशान न पड़े, पूरे कोट को गीली बोरियों से ढकें; धूप या हवा में एक घंटे के अंदर। भिगाई के कैलेंडर के अनुसार उन्हें गीला रखें।</translation>
+    </message>
+    <message>
+        <source>The plan does not say yet which pipes go through the lining.</source>
+        <translation>योजना में अभी नहीं लिखा कि लाइनिंग के आर-पार कौन से पाइप जाते हैं।</translation>
+    </message>
+    <message>
+        <source>Through the lining go the pipe to the field and the overflow pipe.</source>
+        <translation>लाइनिंग के आर-पार खेत का पाइप और ओवरफ्लो का पाइप जाते हैं।</translation>
+    </message>
+    <message>
+        <source>Through the lining goes the pipe to the field.</source>
+        <translation>लाइनिंग के आर-पार खेत का पाइप जाता है।</translation>
+    </message>
+    <message>
+        <source>Through the lining goes the overflow pipe.</source>
+        <translation>लाइनिंग के आर-पार ओवरफ्लो का पाइप जाता है।</translation>
+    </message>
+    <message>
+        <source>By this plan no pipe goes through the lining: pipes lie over the rim.</source>
+        <translation>इस योजना में लाइनिंग के आर-पार कोई पाइप नहीं जाता: पाइप मुंडेर के ऊपर से जाते हैं।</translation>
+    </message>
+    <message>
+        <source>Pipes and collars, before coat 1</source>
+        <translation>पाइप और उनकी पट्टियाँ, कोट 1 से पहले</translation>
+    </message>
+    <message>
+        <source>Every pipe through the wall is laid before coat 1. Roughen it where the plaster will hold it; smooth plastic lets water along.</source>
+        <translation>दीवार के आर-पार जाने वाला हर पाइप कोट 1 से पहले बिछाया जाता है। जहाँ प्लास्टर उसे पकड़ेगा, वहाँ उसे खुरदरा करें; चिकने प्लास्टिक के साथ-साथ पानी निकल जाता है।</translation>
+    </message>
+    <message>
+        <source>Bed it in rammed earth over its whole length, so that it cannot sink and break away.</source>
+        <translation>उसे पूरी लंबाई में कुटी मिट्टी पर बिठाएँ, ताकि वह धँसकर टूट न जाए।</translation>
+    </message>
+    <message>
+        <source>Set a collar of stiff plaster around it, a hand&apos;s breadth wide on every side, let into the earth wall. Coat 1 goes on while the collar is still damp.</source>
+        <translation>उसके चारों ओर सख्त प्लास्टर की पट्टी लगाएँ, हर तरफ़ एक हथेली चौड़ी, मिट्टी की दीवार में धँसी हुई। पट्टी नम रहते ही कोट 1 लगाएँ।</translation>
+    </message>
+    <message>
+        <source>Where it can be, take the pipe over the rim instead: a hole that is not made cannot leak.</source>
+        <translation>जहाँ हो सके, पाइप को मुंडेर के ऊपर से ले जाएँ: जो छेद बना ही नहीं, वह लीक नहीं हो सकता।</translation>
+    </message>
+    <message>
+        <source>Pipes through the wall and over the rim</source>
+        <translation>दीवार के आर-पार और मुंडेर के ऊपर से पाइप</translation>
+    </message>
+    <message>
+        <source>The design in short form, to scan or to type into the program:</source>
+        <translation>डिज़ाइन छोटे रूप में, स्कैन करने या प्रोग्राम में लिखने के लिए:</translation>
+    </message>
+    <message>
+        <source>From %1 deep on a ladder stands in the pit, close to those who dig, until the last one is out.</source>
+        <translation>%1 गहराई से आगे गड्ढे में सीढ़ी खड़ी रहे, खोदने वालों के पास, जब तक आखिरी आदमी बाहर न आ जाए।</translation>
+    </message>
+    <message>
+        <source>Throw the spoil %1 or more back from the edge. No stones, tools, bags or animals nearer than that.</source>
+        <translation>निकली मिट्टी किनारे से %1 या ज़्यादा दूर फेंकें। पत्थर, औज़ार, कट्टे या पशु इससे पास न हों।</translation>
+    </message>
+    <message>
+        <source>Fence the pit, by night and on rest days too. Children stay away.</source>
+        <translation>गड्ढे के चारों ओर बाड़ लगाएँ, रात को और छुट्टी के दिन भी। बच्चे दूर रहें।</translation>
+    </message>
+    <message>
+        <source>Dig inside the strings. Leave the pegs where they stand: all sizes are measured from them.</source>
+        <translation>डोरियों के अंदर खोदें। खूँटियाँ जहाँ हैं वहीं रहने दें: सब नाप उन्हीं से लिए जाते हैं।</translation>
+    </message>
+    <message>
+        <source>Take the whole floor down evenly, no more than %1 at a time. Never dig under a wall.</source>
+        <translation>पूरे तले को एक समान नीचे उतारें, एक बार में %1 से ज़्यादा नहीं। दीवार के नीचे कभी न खोदें।</translation>
+    </message>
+    <message>
+        <source>After every such step hold the batter board against the walls and check sides and diagonals (sheet M5). Cut off what stands out; do not fill what was dug too far with loose earth.</source>
+        <translation>हर बार इतना उतारने के बाद दीवारों पर सलामी का फर्मा लगाएँ और भुजाएँ व विकर्ण जाँचें (शीट M5)। जो बाहर निकला हो उसे छील दें; जो ज़्यादा खुद गया हो उसे ढीली मिट्टी से न भरें।</translation>
+    </message>
+    <message>
+        <source>Watch walls and edge. Cracks along the edge, bulging, falling crumbs or water in the wall: everybody out at once, and ask before going on.</source>
+        <translation>दीवारों और किनारे पर नज़र रखें। किनारे के साथ दरारें, दीवार का फूलना, मिट्टी का झड़ना या दीवार में पानी दिखे: सब तुरंत बाहर निकलें, और आगे बढ़ने से पहले पूछें।</translation>
+    </message>
+    <message>
+        <source>Stop in rain. Lead water away from the edge. Go in again only when the walls have been looked at all round.</source>
+        <translation>बारिश में काम रोक दें। पानी को किनारे से दूर मोड़ें। चारों ओर की दीवारें देख लेने के बाद ही फिर अंदर जाएँ।</translation>
+    </message>
+    <message>
+        <source>Dig the last hand&apos;s breadth by scraping, to the rod&apos;s mark for the pit floor; then ram the floor.</source>
+        <translation>आखिरी हथेली भर मिट्टी खुरचकर निकालें, छड़ पर गड्ढे के तले के निशान तक; फिर तले को कूटें।</translation>
+    </message>
+    <message>
+        <source>This pit gets deeper than %1. Walls of that height bury people: ask a licensed engineer how far they must lean or be propped, and follow the local code.</source>
+        <translation>यह गड्ढा %1 से ज़्यादा गहरा होता है। इतनी ऊँची दीवारें लोगों को दबा देती हैं: लाइसेंसधारी इंजीनियर से पूछें कि दीवारों को कितनी सलामी या टेक चाहिए, और स्थानीय नियम मानें।</translation>
+    </message>
+    <message>
+        <source>Loose spoil left over</source>
+        <translation>बची हुई ढीली मिट्टी</translation>
+    </message>
+    <message>
+        <source>Heap of it</source>
+        <translation>उसका ढेर</translation>
+    </message>
+    <message>
+        <source>%1 high, %2 across</source>
+        <translation>%1 ऊँचा, %2 चौड़ा</translation>
+    </message>
+    <message>
+        <source>Pit at the ground</source>
+        <translation>ज़मीन पर गड्ढा</translation>
+    </message>
+    <message>
+        <source>Pit at its floor</source>
+        <translation>तले पर गड्ढा</translation>
+    </message>
+    <message>
+        <source>Pit depth, ground to pit floor</source>
+        <translation>गड्ढे की गहराई, ज़मीन से तले तक</translation>
+    </message>
+    <message>
+        <source>To dig for the pit, as it lies</source>
+        <translation>गड्ढे की खुदाई, बिना खुदी मिट्टी में</translation>
+    </message>
+    <message>
+        <source>What is dug, before any lining</source>
+        <translation>जो खोदा जाता है, लाइनिंग से पहले</translation>
+    </message>
+    <message>
+        <source>The pit when it is dug</source>
+        <translation>खुदने के बाद गड्ढा</translation>
+    </message>
+    <message>
+        <source>The board for the lean of the dug wall</source>
+        <translation>खुदी दीवार की सलामी का फर्मा</translation>
+    </message>
+    <message>
+        <source>Sections: A-A on sheet M3, B-B on sheet M15.</source>
+        <translation>काट: A-A शीट M3 पर, B-B शीट M15 पर।</translation>
+    </message>
+    <message>
+        <source>B-B: sheet M15.</source>
+        <translation>B-B: शीट M15।</translation>
+    </message>
+    <message>
+        <source>Section B-B of the plan. A-A: sheet M3.</source>
+        <translation>ऊपर से नक्शे की काट B-B। A-A: शीट M3।</translation>
+    </message>
+    <message>
+        <source>The rod, standing in the pit</source>
+        <translation>छड़, गड्ढे में खड़ी</translation>
+    </message>
+    <message>
+        <source>Take soil from below the roots, dry and crush it, sieve out stones and straw.</source>
+        <translation>जड़ों के नीचे से मिट्टी लें, सुखाकर पीसें, और छानकर पत्थर और घास-फूस निकाल दें।</translation>
+    </message>
+    <message>
+        <source>Fill a clear jar with straight sides to a third with the soil. Add a pinch of salt or washing powder, and water until two fingers of air are left.</source>
+        <translation>सीधी बाजू वाला साफ़ काँच का जार एक तिहाई मिट्टी से भरें। एक चुटकी नमक या कपड़े धोने का पाउडर डालें, और पानी इतना कि ऊपर दो उँगल हवा बचे।</translation>
+    </message>
+    <message>
+        <source>Shut it, shake it hard for %1 minutes, set it down level and do not move it again.</source>
+        <translation>बंद करें, %1 मिनट ज़ोर से हिलाएँ, समतल जगह पर रखें और फिर न हिलाएँ।</translation>
+    </message>
+    <message>
+        <source>After %1 minute mark the top of the sand on the jar, after %2 hours the top of the silt. When the water is clear, after %3 to %4 hours, mark the top of the clay.</source>
+        <translation>%1 मिनट बाद जार पर रेत के ऊपर का निशान लगाएँ, %2 घंटे बाद महीन मिट्टी (सिल्ट) के ऊपर का। जब पानी साफ़ हो जाए, %3 से %4 घंटे बाद, चिकनी मिट्टी के ऊपर का निशान लगाएँ।</translation>
+    </message>
+    <message>
+        <source>Fold the sheet along the ruler&apos;s edge, stand it at the jar with its zero at the jar&apos;s floor inside, and read how thick each layer is.</source>
+        <translation>शीट को पैमाने के किनारे से मोड़ें, जार से सटाकर खड़ी करें, शून्य जार के भीतरी पेंदे पर, और पढ़ें कि हर परत कितनी मोटी है।</translation>
+    </message>
+    <message>
+        <source>Jar</source>
+        <translation>जार</translation>
+    </message>
+    <message>
+        <source>Soil from where, how deep</source>
+        <translation>मिट्टी कहाँ की, कितनी गहरी</translation>
+    </message>
+    <message>
+        <source>Sand, mm</source>
+        <translation>रेत, mm</translation>
+    </message>
+    <message>
+        <source>Silt, mm</source>
+        <translation>सिल्ट, mm</translation>
+    </message>
+    <message>
+        <source>Clay, mm</source>
+        <translation>चिकनी मिट्टी, mm</translation>
+    </message>
+    <message>
+        <source>All, mm</source>
+        <translation>कुल, mm</translation>
+    </message>
+    <message>
+        <source>Clay, %</source>
+        <translation>चिकनी मिट्टी, %</translation>
+    </message>
+    <message>
+        <source>How much clay is in the soil? In water sand sinks first, then silt, clay last.</source>
+        <translation>मिट्टी में चिकनी मिट्टी कितनी है? पानी में पहले रेत बैठती है, फिर महीन मिट्टी (सिल्ट), सबसे बाद में चिकनी मिट्टी।</translation>
+    </message>
+    <message>
+        <source>Clay in the soil, in percent = clay ÷ all × %1.</source>
+        <translation>मिट्टी में चिकनी मिट्टी, प्रतिशत में = चिकनी मिट्टी ÷ कुल × %1।</translation>
+    </message>
+    <message>
+        <source>Read by:</source>
+        <translation>किसने पढ़ा:</translation>
+    </message>
+    <message>
+        <source>Type the thickness of each layer in on the tab %1.</source>
+        <translation>हर परत की मोटाई “%1” टैब में भरें।</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>नोट</translation>
+    </message>
+    <message>
+        <source>How the jar is done: %1. A laboratory measures it more exactly.</source>
+        <translation>जार जाँच कैसे करें: %1। प्रयोगशाला ज़्यादा सही नापती है।</translation>
+    </message>
+    <message>
+        <source>or</source>
+        <translation>या</translation>
+    </message>
+    <message>
+        <source>For 1 bag of cement, and below it for half a bag (½): boxes of %1, or pans of %2, or buckets of %3, level with the rim.</source>
+        <translation>सीमेंट के 1 कट्टे के लिए, और नीचे आधे कट्टे (½) के लिए: %1 की पेटियाँ, या %2 के तसले, या %3 की बाल्टियाँ, ऊपर तक बराबर भरी।</translation>
+    </message>
+    <message>
+        <source>Test pits</source>
+        <translation>जाँच के गड्ढे</translation>
+    </message>
+    <message>
+        <source>Soil by ball and ribbon</source>
+        <translation>गोली और पट्टी से मिट्टी</translation>
+    </message>
+    <message>
+        <source>Jar test</source>
+        <translation>जार जाँच</translation>
+    </message>
+    <message>
+        <source>Slope by water level</source>
+        <translation>पानी की लेवल नली से ढलान</translation>
+    </message>
+    <message>
+        <source>Section B-B</source>
+        <translation>काट B-B</translation>
+    </message>
+    <message>
+        <source>Build stages</source>
+        <translation>निर्माण के चरण</translation>
+    </message>
+    <message>
+        <source>Stone bed</source>
+        <translation>पत्थर की सोलिंग</translation>
+    </message>
+    <message>
+        <source>Coats and pipes</source>
+        <translation>कोट और पाइप</translation>
+    </message>
+    <message>
+        <source>Use by month</source>
+        <translation>महीने का इस्तेमाल</translation>
+    </message>
+    <message>
+        <source>Cleaning and crack repair</source>
+        <translation>सफ़ाई और दरारों की मरम्मत</translation>
+    </message>
+    <message>
+        <source>Calculation sheet</source>
+        <translation>हिसाब की शीट</translation>
+    </message>
+    <message>
+        <source>%1 mm</source>
+        <translation>%1 mm</translation>
+    </message>
+    <message>
+        <source>Take a handful of soil without stones. Drip water on and knead it until it is like putty: no dry crumbs, no water running.</source>
+        <translation>मुट्ठी भर बिना पत्थर की मिट्टी लें। थोड़ा-थोड़ा पानी टपकाकर गूँधें, जब तक पुट्टी जैसी न हो जाए: न सूखे कण, न बहता पानी।</translation>
+    </message>
+    <message>
+        <source>Squeeze it in the fist. Does a ball hold together?</source>
+        <translation>मुट्ठी में दबाएँ। क्या गोली बँधी रहती है?</translation>
+    </message>
+    <message>
+        <source>Push the ball with the thumb over the forefinger to a flat ribbon of even thickness, and let it hang until it breaks. Lay it on the strip below and read its length.</source>
+        <translation>अँगूठे से गोली को तर्जनी (पहली उँगली) के ऊपर सरकाकर एक-सी मोटाई की चपटी पट्टी बनाएँ, और उसे टूटने तक लटकने दें। टूटे टुकड़े को नीचे छपे पैमाने पर रखकर लंबाई पढ़ें।</translation>
+    </message>
+    <message>
+        <source>Wet a pinch in the palm very much and rub it with a finger. Is it above all gritty, above all smooth, or neither? Then wash your hands.</source>
+        <translation>हथेली पर एक चुटकी मिट्टी खूब गीली करें और उँगली से रगड़ें। सबसे बढ़कर किरकिरी है, सबसे बढ़कर मुलायम, या दोनों नहीं? फिर हाथ धोएँ।</translation>
+    </message>
+    <message>
+        <source>loamy sand</source>
+        <translation>दोमट रेत</translation>
+    </message>
+    <message>
+        <source>Ball and ribbon</source>
+        <translation>गोली और पट्टी</translation>
+    </message>
+    <message>
+        <source>Gritty</source>
+        <translation>किरकिरी</translation>
+    </message>
+    <message>
+        <source>Neither</source>
+        <translation>दोनों नहीं</translation>
+    </message>
+    <message>
+        <source>Smooth</source>
+        <translation>मुलायम</translation>
+    </message>
+    <message>
+        <source>no ball holds</source>
+        <translation>गोली नहीं बँधती</translation>
+    </message>
+    <message>
+        <source>ball, but no ribbon</source>
+        <translation>गोली बनती है, पट्टी नहीं</translation>
+    </message>
+    <message>
+        <source>ribbon shorter than %1</source>
+        <translation>पट्टी %1 से छोटी</translation>
+    </message>
+    <message>
+        <source>sandy loam</source>
+        <translation>रेतीली दोमट</translation>
+    </message>
+    <message>
+        <source>loam</source>
+        <translation>दोमट</translation>
+    </message>
+    <message>
+        <source>silt loam</source>
+        <translation>सिल्ट दोमट</translation>
+    </message>
+    <message>
+        <source>sandy clay loam</source>
+        <translation>रेतीली चिकनी दोमट</translation>
+    </message>
+    <message>
+        <source>clay loam</source>
+        <translation>चिकनी दोमट</translation>
+    </message>
+    <message>
+        <source>silty clay loam</source>
+        <translation>सिल्ट वाली चिकनी दोमट</translation>
+    </message>
+    <message>
+        <source>%1 or longer</source>
+        <translation>%1 या लंबी</translation>
+    </message>
+    <message>
+        <source>sandy clay</source>
+        <translation>रेतीली चिकनी मिट्टी</translation>
+    </message>
+    <message>
+        <source>clay</source>
+        <translation>चिकनी मिट्टी</translation>
+    </message>
+    <message>
+        <source>silty clay</source>
+        <translation>सिल्ट वाली चिकनी मिट्टी</translation>
+    </message>
+    <message>
+        <source>Soil from where</source>
+        <translation>मिट्टी कहाँ की</translation>
+    </message>
+    <message>
+        <source>Ball</source>
+        <translation>गोली</translation>
+    </message>
+    <message>
+        <source>Ribbon, mm</source>
+        <translation>पट्टी, mm</translation>
+    </message>
+    <message>
+        <source>It is</source>
+        <translation>यह है</translation>
+    </message>
+    <message>
+        <source>What soil is it? Hands can tell, with a little water.</source>
+        <translation>मिट्टी कौन सी है? थोड़े पानी से हाथ बता देते हैं।</translation>
+    </message>
+    <message>
+        <source>Type the readings in on the tab %1.</source>
+        <translation>नाप “%1” टैब में भरें।</translation>
+    </message>
+    <message>
+        <source>Two people who look where they step. Never walk backward toward the edge of a terrace or a pit.</source>
+        <translation>दो लोग, जो देखकर पैर रखें। सीढ़ीदार खेत या गड्ढे के किनारे की ओर कभी उल्टे न चलें।</translation>
+    </message>
+    <message>
+        <source>Take a clear hose of %1 to %2 m and two sticks with marks every centimetre. Fill the hose until no bubble is left in it, and tie an end to each stick.</source>
+        <translation>%1 से %2 m लंबी पारदर्शी लेवल नली और दो छड़ें लें, जिन पर हर सेंटीमीटर का निशान हो। नली में पानी भरें, जब तक उसमें कोई बुलबुला न रहे, और एक-एक सिरा एक-एक छड़ पर बाँधें।</translation>
+    </message>
+    <message>
+        <source>One stick stands uphill, one straight downhill, both upright on the ground. Both ends of the hose are open.</source>
+        <translation>एक छड़ ऊपर खड़ी करें, दूसरी सीधे ढलान की ओर नीचे, दोनों ज़मीन पर सीधी खड़ी। नली के दोनों सिरे खुले रहें।</translation>
+    </message>
+    <message>
+        <source>Wait until the water stands still: it is equally high at both ends. Read it on both sticks, from the ground up.</source>
+        <translation>रुकें जब तक पानी ठहर न जाए: दोनों सिरों पर वह बराबर ऊँचा होता है। दोनों छड़ों पर पढ़ें, ज़मीन से ऊपर।</translation>
+    </message>
+    <message>
+        <source>Drop = reading downhill less reading uphill; less than nothing where the ground rises. Run = how far the sticks are apart, with the tape held level. Write both down.</source>
+        <translation>उतार = नीचे का नाप घटा ऊपर का नाप; जहाँ ज़मीन चढ़े वहाँ शून्य से कम। दूरी = छड़ें कितनी दूर हैं, फ़ीता समतल पकड़कर। दोनों लिखें।</translation>
+    </message>
+    <message>
+        <source>The uphill stick goes where the downhill one stood, and so on over the whole place of the tank and some metres beyond.</source>
+        <translation>ऊपर वाली छड़ वहाँ जाए जहाँ नीचे वाली खड़ी थी, और इसी तरह टंकी की पूरी जगह पर और कुछ मीटर आगे तक।</translation>
+    </message>
+    <message>
+        <source>Sum</source>
+        <translation>जोड़</translation>
+    </message>
+    <message>
+        <source>Setting</source>
+        <translation>पड़ाव</translation>
+    </message>
+    <message>
+        <source>Uphill, m</source>
+        <translation>ऊपर, m</translation>
+    </message>
+    <message>
+        <source>Downhill, m</source>
+        <translation>नीचे, m</translation>
+    </message>
+    <message>
+        <source>Drop, m</source>
+        <translation>उतार, m</translation>
+    </message>
+    <message>
+        <source>Run, m</source>
+        <translation>दूरी, m</translation>
+    </message>
+    <message>
+        <source>How steep is the ground? Water in a hose stands equally high at both ends.</source>
+        <translation>ज़मीन कितनी ढालू है? नली का पानी दोनों सिरों पर बराबर ऊँचा रहता है।</translation>
+    </message>
+    <message>
+        <source>Fall in percent = sum of the drops ÷ sum of the runs × %1.</source>
+        <translation>ढाल, प्रतिशत में = उतारों का जोड़ ÷ दूरियों का जोड़ × %1।</translation>
+    </message>
+    <message>
+        <source>Fall, %:</source>
+        <translation>ढाल, %:</translation>
+    </message>
+    <message>
+        <source>Downhill toward, by compass:</source>
+        <translation>ढलान किस ओर, कंपास से:</translation>
+    </message>
+    <message>
+        <source>Type runs and drops in on the tab %1.</source>
+        <translation>दूरियाँ और उतार “%1” टैब में भरें।</translation>
+    </message>
+    <message>
+        <source>How the hose is used: %1.</source>
+        <translation>लेवल नली कैसे काम में लें: %1।</translation>
+    </message>
+    <message>
+        <source>first on %1</source>
+        <translation>पहली बार %1 को</translation>
+    </message>
+    <message>
+        <source>How the tank grows, with the first day on which it stands so.</source>
+        <translation>टंकी कैसे बनती है, और किस दिन पहली बार ऐसी खड़ी होती है।</translation>
+    </message>
+    <message>
+        <source>How the tank grows, cut upright at A-A.</source>
+        <translation>टंकी कैसे बनती है, A-A पर सीधी खड़ी काट।</translation>
+    </message>
+    <message>
+        <source>Wet cement burns, its dust harms the lungs. Wear all of these; wash splashes off at once with much clean water.</source>
+        <translation>गीला सीमेंट जलाता है, उसकी धूल फेफड़ों को नुकसान करती है। ये सब पहनें; छींटे तुरंत बहुत सारे साफ़ पानी से धो डालें।</translation>
+    </message>
+    <message>
+        <source>Nobody goes into the pit alone: one works, one stays at the top, watches the walls and can fetch help.</source>
+        <translation>गड्ढे में कोई अकेला न जाए: एक काम करे, एक ऊपर रहे, दीवारों पर नज़र रखे और मदद बुला सके।</translation>
+    </message>
+    <message>
+        <source>Thickness, rammed</source>
+        <translation>मोटाई, कुटी हुई</translation>
+    </message>
+    <message>
+        <source>Stone to bring, loose</source>
+        <translation>लाने का पत्थर, ढीला</translation>
+    </message>
+    <message>
+        <source>Top of the bed below the string at ground level</source>
+        <translation>सोलिंग का ऊपर, ज़मीन के स्तर की डोरी से नीचे</translation>
+    </message>
+    <message>
+        <source>Stone bed under the floor</source>
+        <translation>फ़र्श के नीचे पत्थर की सोलिंग</translation>
+    </message>
+    <message>
+        <source>Nobody goes into the pit alone. Heavy stones: two people. Hand them or let them down; never throw stones into a pit where somebody stands.</source>
+        <translation>गड्ढे में कोई अकेला न जाए। भारी पत्थर: दो लोग उठाएँ। हाथों-हाथ दें या नीचे उतारें; जिस गड्ढे में कोई खड़ा हो उसमें कभी पत्थर न फेंकें।</translation>
+    </message>
+    <message>
+        <source>Take hard, clean stones, about %1 high when they stand on edge. No soft or rotten ones.</source>
+        <translation>सख्त, साफ़ पत्थर लें, जो खड़े रखने पर करीब %1 ऊँचे हों। नरम या गले हुए नहीं।</translation>
+    </message>
+    <message>
+        <source>Set them on edge on the rammed floor, close together, from the far side toward the ladder.</source>
+        <translation>उन्हें कुटे हुए तले पर खड़ा, पास-पास जमाएँ, दूर के सिरे से सीढ़ी की ओर।</translation>
+    </message>
+    <message>
+        <source>Ram them until none moves under the foot. Fill all gaps with gravel and small stones, and ram again.</source>
+        <translation>इतना कूटें कि पैर के नीचे कोई न हिले। सब खाली जगहें बजरी और छोटे पत्थरों से भरें, और फिर कूटें।</translation>
+    </message>
+    <message>
+        <source>Check with string and rod in the middle and along all sides: the top lies %1 below the string everywhere.</source>
+        <translation>डोरी और छड़ से बीच में और सब किनारों पर जाँचें: ऊपरी सतह हर जगह डोरी से %1 नीचे हो।</translation>
+    </message>
+    <message>
+        <source>Wash dust off and keep the bed moist until the first coat goes on.</source>
+        <translation>धूल धो दें और पहला कोट लगने तक सोलिंग नम रखें।</translation>
+    </message>
+    <message>
+        <source>Pit:</source>
+        <translation>गड्ढा:</translation>
+    </message>
+    <message>
+        <source>A narrow pit caves in on whoever stands in it. Nobody climbs into one deeper than the waist: look from above, lift soil out with the spade. Deeper than %1 only with an auger or a wide, leaning pit.</source>
+        <translation>तंग गड्ढा उस पर ढह जाता है जो उसमें खड़ा हो। कमर से गहरे गड्ढे में कोई न उतरे: ऊपर से देखें, मिट्टी फावड़े से निकालें। %1 से गहरा केवल बरमे से, या चौड़े, सलामी वाले गड्ढे में।</translation>
+    </message>
+    <message>
+        <source>Two people at each pit. Fence or cover it while it is open, and fill it when it has been logged: people and animals fall in.</source>
+        <translation>हर गड्ढे पर दो लोग। खुला रहे तब तक बाड़ लगाएँ या ढकें, और लिख लेने के बाद भर दें: लोग और पशु गिर जाते हैं।</translation>
+    </message>
+    <message>
+        <source>Dig or bore two or three, at the tank&apos;s place and beside it. The tank&apos;s pit will be %1 deep (dashed line): go deeper.</source>
+        <translation>दो-तीन खोदें या बरमे से बनाएँ, टंकी की जगह पर और उसके पास। टंकी का गड्ढा %1 गहरा होगा (टूटी रेखा): इससे गहरा जाएँ।</translation>
+    </message>
+    <message>
+        <source>Draw a line in the strip wherever the soil changes, and write one row of the log for each layer. Soil is one of: %1.</source>
+        <translation>जहाँ भी मिट्टी बदले, वहाँ खड़े खाने में लकीर खींचें, और हर परत के लिए रजिस्टर की एक पंक्ति लिखें। मिट्टी इनमें से एक: %1।</translation>
+    </message>
+    <message>
+        <source>Write how deep water comes in. Look again the next day, and in the wet months.</source>
+        <translation>लिखें कि पानी कितनी गहराई पर आता है। अगले दिन फिर देखें, और बरसात के महीनों में भी।</translation>
+    </message>
+    <message>
+        <source>Hard: a pick is needed. Firm: the spade goes in under the foot. Soft: the thumb goes in.</source>
+        <translation>सख्त: गैंती चाहिए। ठोस: पैर के दबाव से फावड़ा धँसता है। नरम: अँगूठा धँस जाता है।</translation>
+    </message>
+    <message>
+        <source>Type the layers in on the tab %1.</source>
+        <translation>परतें “%1” टैब में भरें।</translation>
+    </message>
+    <message>
+        <source>Pit</source>
+        <translation>गड्ढा</translation>
+    </message>
+    <message>
+        <source>From, m</source>
+        <translation>कहाँ से, m</translation>
+    </message>
+    <message>
+        <source>To, m</source>
+        <translation>कहाँ तक, m</translation>
+    </message>
+    <message>
+        <source>Soil</source>
+        <translation>मिट्टी</translation>
+    </message>
+    <message>
+        <source>Hard, firm or soft</source>
+        <translation>सख्त, ठोस या नरम</translation>
+    </message>
+    <message>
+        <source>Water at, m</source>
+        <translation>पानी कहाँ, m</translation>
+    </message>
+    <message>
+        <source>Logged by:</source>
+        <translation>किसने लिखा:</translation>
+    </message>
+    <message>
+        <source>Wanted in the month</source>
+        <translation>महीने में चाहिए</translation>
+    </message>
+    <message>
+        <source>There to use in the month</source>
+        <translation>महीने में मिलेगा</translation>
+    </message>
+    <message>
+        <source>There to use each day</source>
+        <translation>रोज़ मिलेगा</translation>
+    </message>
+    <message>
+        <source>Stick, usual year</source>
+        <translation>छड़, आम साल</translation>
+    </message>
+    <message>
+        <source>Stick, bad year</source>
+        <translation>छड़, खराब साल</translation>
+    </message>
+    <message>
+        <source>Used each day</source>
+        <translation>रोज़ का इस्तेमाल</translation>
+    </message>
+    <message>
+        <source>On the first of each month read the dip-stick and look at the row.</source>
+        <translation>हर महीने की पहली तारीख को पानी नापने की छड़ पढ़ें और वह पंक्ति देखें।</translation>
+    </message>
+    <message>
+        <source>As much as in a usual year, or more: use what the row says for each day. Less than in a bad year: use less from this day on, and water the beds that matter most. Between: use with care.</source>
+        <translation>आम साल जितना या ज़्यादा: पंक्ति में लिखा रोज़ का पानी इस्तेमाल करें। खराब साल से कम: आज से कम इस्तेमाल करें, और सबसे ज़रूरी क्यारियों को पानी दें। बीच में: सँभलकर इस्तेमाल करें।</translation>
+    </message>
+    <message>
+        <source>A bucket of the mix cards holds %1. Count the buckets of one day and write down what was used.</source>
+        <translation>मिश्रण कार्डों की एक बाल्टी में %1 आता है। एक दिन की बाल्टियाँ गिनें और लिखें कि कितना इस्तेमाल हुआ।</translation>
+    </message>
+    <message>
+        <source>Wanted and there to use: means of all years reckoned. Usual year: half of the years had more in the tank on that day. Bad year: one year in ten had less.</source>
+        <translation>चाहिए और मिलेगा: हिसाब में लिए सब सालों का औसत। आम साल: आधे सालों में उस दिन टंकी में इससे ज़्यादा था। खराब साल: दस में से एक साल में इससे कम था।</translation>
+    </message>
 </context>
 <context>
     <name>Summary</name>
@@ -4136,6 +5001,10 @@ Cross-check: %2</source>
         <source>%1 cannot be read: %2</source>
         <translation>%1 पढ़ी नहीं जा सकती: %2</translation>
     </message>
+    <message>
+        <source>This project has no sheet %1.</source>
+        <translation>इस प्रोजेक्ट में शीट %1 नहीं है।</translation>
+    </message>
 </context>
 <context>
     <name>ui::Actions</name>
@@ -4260,10 +5129,6 @@ Cross-check: %2</source>
         <translation>डेस्कटॉप जैसे</translation>
     </message>
     <message>
-        <source>&amp;Language and numbers</source>
-        <translation>भाषा और अंक (&amp;L)</translation>
-    </message>
-    <message>
         <source>&amp;Help</source>
         <translation>मदद (&amp;H)</translation>
     </message>
@@ -4298,6 +5163,34 @@ Cross-check: %2</source>
     <message>
         <source>&amp;Options</source>
         <translation>विकल्प (&amp;O)</translation>
+    </message>
+    <message>
+        <source>Open from s&amp;hort form…</source>
+        <translation>छोटे रूप से खोलें (&amp;H)…</translation>
+    </message>
+    <message>
+        <source>&amp;Copy the design in short form</source>
+        <translation>डिज़ाइन छोटे रूप में कॉपी करें (&amp;C)</translation>
+    </message>
+    <message>
+        <source>Group &amp;view, whole screen</source>
+        <translation>समूह को दिखाएँ, पूरी स्क्रीन (&amp;V)</translation>
+    </message>
+    <message>
+        <source>No&amp;tes</source>
+        <translation>नोट (&amp;T)</translation>
+    </message>
+    <message>
+        <source>&amp;Language</source>
+        <translation>भाषा (&amp;L)</translation>
+    </message>
+    <message>
+        <source>As the language</source>
+        <translation>भाषा जैसे</translation>
+    </message>
+    <message>
+        <source>&amp;Numbers and dates</source>
+        <translation>अंक और तारीखें (&amp;N)</translation>
     </message>
 </context>
 <context>
@@ -4543,6 +5436,10 @@ Cross-check: %2</source>
         <source>Foot of the wall</source>
         <translation>दीवार की जड़</translation>
     </message>
+    <message>
+        <source>Sections A-A and B-B</source>
+        <translation>काट A-A और B-B</translation>
+    </message>
 </context>
 <context>
     <name>ui::EditorPanel</name>
@@ -4629,6 +5526,37 @@ Cross-check: %2</source>
     <message>
         <source>Limits of the search</source>
         <translation>खोज की सीमाएँ</translation>
+    </message>
+</context>
+<context>
+    <name>ui::Explained</name>
+    <message>
+        <source>From: %1</source>
+        <translation>किनसे: %1</translation>
+    </message>
+    <message>
+        <source>Source: %1</source>
+        <translation>संदर्भ: %1</translation>
+    </message>
+    <message>
+        <source>How is this reckoned?</source>
+        <translation>इसका हिसाब कैसे लगा?</translation>
+    </message>
+    <message>
+        <source>How is this reckoned? %1</source>
+        <translation>इसका हिसाब कैसे लगा? %1</translation>
+    </message>
+    <message>
+        <source>Unfolded; press to fold</source>
+        <translation>खुला है; समेटने के लिए दबाएँ</translation>
+    </message>
+    <message>
+        <source>Folded; press to unfold</source>
+        <translation>सिमटा है; खोलने के लिए दबाएँ</translation>
+    </message>
+    <message>
+        <source>There is no number to reckon yet.</source>
+        <translation>अभी हिसाब लगाने को कोई संख्या नहीं है।</translation>
     </message>
 </context>
 <context>
@@ -4734,10 +5662,6 @@ Cross-check: %2</source>
     <message>
         <source>Sheets</source>
         <translation>शीटें</translation>
-    </message>
-    <message>
-        <source>Numbers and dates follow now; texts follow at the next start.</source>
-        <translation>अंक और तारीखें अभी बदल गईं; पाठ अगली बार खोलने पर बदलेगा।</translation>
     </message>
     <message>
         <source>not saved yet</source>
@@ -4955,6 +5879,30 @@ Cross-check: %2</source>
         <source>Dates for a calendar (*.ics)</source>
         <translation>कैलेंडर के लिए तारीखें (*.ics)</translation>
     </message>
+    <message>
+        <source>Notes</source>
+        <translation>नोट</translation>
+    </message>
+    <message>
+        <source>The short form was not taken.</source>
+        <translation>छोटा रूप नहीं लिया गया।</translation>
+    </message>
+    <message>
+        <source>The design is there. What a short form does not hold is as in a new project.</source>
+        <translation>डिज़ाइन आ गया है। जो बातें छोटे रूप में नहीं होतीं, वे नए प्रोजेक्ट जैसी हैं।</translation>
+    </message>
+    <message>
+        <source>Open from short form</source>
+        <translation>छोटे रूप से खोलें</translation>
+    </message>
+    <message>
+        <source>Type, paste or scan the line from the cover sheet:</source>
+        <translation>पहली शीट की वह लाइन लिखें, चिपकाएँ या स्कैन करें:</translation>
+    </message>
+    <message>
+        <source>The short form can be pasted into a message.</source>
+        <translation>छोटा रूप किसी संदेश में चिपकाया जा सकता है।</translation>
+    </message>
 </context>
 <context>
     <name>ui::MessageBar</name>
@@ -5028,6 +5976,77 @@ Cross-check: %2</source>
     <message>
         <source>Price of the lining alone, digging left out. For soil-cement an empty price is reckoned from the bill and the works.</source>
         <translation>केवल लाइनिंग का दाम, खुदाई के बिना। मिट्टी-सीमेंट का दाम खाली हो तो खर्च के हिसाब और निर्माण से निकाला जाता है।</translation>
+    </message>
+</context>
+<context>
+    <name>ui::NotesPanel</name>
+    <message>
+        <source>In short</source>
+        <translation>थोड़े में</translation>
+    </message>
+    <message>
+        <source>Put these in place of what was entered</source>
+        <translation>जो भरा था उसकी जगह ये रखें</translation>
+    </message>
+    <message>
+        <source>Put the notes in place</source>
+        <translation>नोट भर दें</translation>
+    </message>
+    <message>
+        <source>Flow</source>
+        <translation>बहाव</translation>
+    </message>
+    <message>
+        <source>Ask in the tab Water whether the water lasts.</source>
+        <translation>“पानी” टैब में पूछें कि पानी पूरा पड़ता है या नहीं।</translation>
+    </message>
+    <message>
+        <source>No flow measured yet.</source>
+        <translation>अभी कोई बहाव नहीं नापा।</translation>
+    </message>
+    <message>
+        <source>Bucket and watch: time how long a vessel takes to fill, more than three times</source>
+        <translation>बाल्टी और घड़ी: बर्तन भरने का समय नापें, तीन से ज़्यादा बार</translation>
+    </message>
+    <message>
+        <source>Jar</source>
+        <translation>जार</translation>
+    </message>
+    <message>
+        <source>Layers of soil settled in a jar, read with a ruler</source>
+        <translation>जार में बैठी मिट्टी की परतें, स्केल से नापी</translation>
+    </message>
+    <message>
+        <source>Ball and ribbon</source>
+        <translation>गोली और पट्टी</translation>
+    </message>
+    <message>
+        <source>Moist soil squeezed to a ball and pushed to a ribbon</source>
+        <translation>नम मिट्टी, दबाकर गोली और सरकाकर पट्टी बनाई</translation>
+    </message>
+    <message>
+        <source>Test pits</source>
+        <translation>जाँच के गड्ढे</translation>
+    </message>
+    <message>
+        <source>Layers of the test pits, from the ground down</source>
+        <translation>जाँच के गड्ढों की परतें, ज़मीन से नीचे</translation>
+    </message>
+    <message>
+        <source>Slope</source>
+        <translation>ढलान</translation>
+    </message>
+    <message>
+        <source>Settings of the hose level, one after the other down the fall</source>
+        <translation>लेवल नली के पड़ाव, एक के बाद एक, ढलान की ओर नीचे</translation>
+    </message>
+    <message>
+        <source>Leak</source>
+        <translation>लीक</translation>
+    </message>
+    <message>
+        <source>Plan pipes and overflow in the tab Pipes first.</source>
+        <translation>पहले “पाइप” टैब में पाइप और ओवरफ्लो की योजना बनाएँ।</translation>
     </message>
 </context>
 <context>
@@ -5325,6 +6344,69 @@ Cross-check: %2</source>
     <message>
         <source>Print…</source>
         <translation>छापें…</translation>
+    </message>
+    <message>
+        <source>Sheets to print</source>
+        <translation>छापने की शीटें</translation>
+    </message>
+    <message>
+        <source>Tick what is to be printed</source>
+        <translation>जो छापना है उस पर निशान लगाएँ</translation>
+    </message>
+    <message>
+        <source>Language of the sheets</source>
+        <translation>शीटों की भाषा</translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <translation>कागज</translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation>A4</translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <translation>Letter</translation>
+    </message>
+    <message>
+        <source>All</source>
+        <translation>सब</translation>
+    </message>
+    <message>
+        <source>Farmers</source>
+        <translation>किसान</translation>
+    </message>
+    <message>
+        <source>Masons</source>
+        <translation>मिस्त्री</translation>
+    </message>
+</context>
+<context>
+    <name>ui::StageBar</name>
+    <message>
+        <source>To the stage before</source>
+        <translation>पिछले चरण पर</translation>
+    </message>
+    <message>
+        <source>To the next stage</source>
+        <translation>अगले चरण पर</translation>
+    </message>
+    <message>
+        <source>Day of the works</source>
+        <translation>निर्माण का दिन</translation>
+    </message>
+    <message>
+        <source>Shows the pit as it stands on that day; at the far end the tank is finished</source>
+        <translation>उस दिन गड्ढा कैसा होगा, यह दिखाता है; आखिरी सिरे पर टंकी तैयार है</translation>
+    </message>
+    <message>
+        <source>&amp;Building</source>
+        <translation>टंकी बनना (&amp;B)</translation>
+    </message>
+    <message>
+        <source>finished tank</source>
+        <translation>तैयार टंकी</translation>
     </message>
 </context>
 <context>
@@ -5670,6 +6752,109 @@ Cross-check: %2</source>
     <message>
         <source>Records in force</source>
         <translation>रिकॉर्ड लागू</translation>
+    </message>
+</context>
+<context>
+    <name>ui::group::GroupView</name>
+    <message>
+        <source>Blank</source>
+        <translation>खाली स्क्रीन</translation>
+    </message>
+    <message>
+        <source>The pit in three dimensions</source>
+        <translation>गड्ढा तीन आयामों में</translation>
+    </message>
+    <message>
+        <source>Holds</source>
+        <translation>टंकी में पानी</translation>
+    </message>
+    <message>
+        <source>Water all year</source>
+        <translation>साल भर पानी</translation>
+    </message>
+    <message>
+        <source>Usable</source>
+        <translation>काम आने वाला</translation>
+    </message>
+    <message>
+        <source>Cement</source>
+        <translation>सीमेंट</translation>
+    </message>
+    <message>
+        <source>Cost</source>
+        <translation>खर्च</translation>
+    </message>
+    <message>
+        <source>Work</source>
+        <translation>मेहनत</translation>
+    </message>
+    <message>
+        <source>Play</source>
+        <translation>चलाएँ</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>दिन</translation>
+    </message>
+    <message>
+        <source>1 Size</source>
+        <translation>1 नाप</translation>
+    </message>
+    <message>
+        <source>2 Options</source>
+        <translation>2 विकल्प</translation>
+    </message>
+    <message>
+        <source>3 Building</source>
+        <translation>3 टंकी बनना</translation>
+    </message>
+    <message>
+        <source>4 Water</source>
+        <translation>4 पानी</translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation>बाहर आएँ</translation>
+    </message>
+    <message>
+        <source>Group view – Tankwright</source>
+        <translation>समूह को दिखाएँ – Tankwright</translation>
+    </message>
+    <message>
+        <source>%1 of 10</source>
+        <comment>years</comment>
+        <translation>10 में से %1</translation>
+    </message>
+    <message>
+        <source>%1, in a dry year: %2 in the tank</source>
+        <translation>%1, सूखे साल में: टंकी में %2</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>रोकें</translation>
+    </message>
+</context>
+<context>
+    <name>ui::group::OptionsStrip</name>
+    <message>
+        <source>There are no options yet: the tab Options adds them.</source>
+        <translation>अभी कोई विकल्प नहीं है: “विकल्प” टैब में जोड़ें।</translation>
+    </message>
+    <message>
+        <source>Holds</source>
+        <translation>टंकी में पानी</translation>
+    </message>
+    <message>
+        <source>Cement</source>
+        <translation>सीमेंट</translation>
+    </message>
+    <message>
+        <source>Cost</source>
+        <translation>खर्च</translation>
+    </message>
+    <message>
+        <source>Work</source>
+        <translation>मेहनत</translation>
     </message>
 </context>
 <context>
@@ -11865,6 +13050,4434 @@ Cross-check: %2</source>
     <message>
         <source>Soil dug</source>
         <translation>खोदी गई मिट्टी</translation>
+    </message>
+    <message>
+        <source>Draft translation, to be checked by a speaker.</source>
+        <translation>अनुवाद का कच्चा मसौदा, भाषा बोलने वाले से जँचवाना बाकी है।</translation>
+    </message>
+    <message>
+        <source>Pegs and strings</source>
+        <translation>खूँटियाँ और डोरियाँ</translation>
+    </message>
+    <message>
+        <source>Wet sacks</source>
+        <translation>गीली बोरियाँ</translation>
+    </message>
+    <message>
+        <source>ground as it lies</source>
+        <translation>बिना खुदी ज़मीन</translation>
+    </message>
+    <message>
+        <source>pegs and strings</source>
+        <translation>खूँटियाँ और डोरियाँ</translation>
+    </message>
+    <message>
+        <source>making the platform</source>
+        <translation>समतल जगह बनाना</translation>
+    </message>
+    <message>
+        <source>pit dug and trimmed</source>
+        <translation>गड्ढा खुदा और छीलकर बराबर किया</translation>
+    </message>
+    <message>
+        <source>stone bed</source>
+        <translation>पत्थर की सोलिंग</translation>
+    </message>
+    <message>
+        <source>first filling</source>
+        <translation>पहली भराई</translation>
+    </message>
+    <message>
+        <source>full tank</source>
+        <translation>भरी टंकी</translation>
+    </message>
+    <message>
+        <source>field notes</source>
+        <translation>मौके के नोट</translation>
+    </message>
+    <message>
+        <source>coat %1 put on</source>
+        <translation>कोट %1 लगा</translation>
+    </message>
+    <message>
+        <source>coat %1 under wet sacks</source>
+        <translation>कोट %1 गीली बोरियों के नीचे</translation>
+    </message>
+    <message>
+        <source>%1: %2 sand, %3 silt, %4 clay; texture: %5.</source>
+        <translation>%1: %2 रेत, %3 सिल्ट, %4 चिकनी मिट्टी; बनावट: %5।</translation>
+    </message>
+    <message>
+        <source>Jar %1</source>
+        <translation>जार %1</translation>
+    </message>
+    <message>
+        <source>The jar shows %1 clay.</source>
+        <translation>जार में चिकनी मिट्टी %1 है।</translation>
+    </message>
+    <message>
+        <source>The jars show %1 clay in the middle of %2.</source>
+        <translation>%2 के बीच के मान से जारों में चिकनी मिट्टी %1 है।</translation>
+    </message>
+    <message>
+        <source>%1: %2 by ball and ribbon.</source>
+        <translation>%1: गोली और पट्टी से %2।</translation>
+    </message>
+    <message>
+        <source>Sample %1</source>
+        <translation>नमूना %1</translation>
+    </message>
+    <message>
+        <source>For digging this program takes such soil as: %1.</source>
+        <translation>खुदाई के लिए यह प्रोग्राम ऐसी मिट्टी को मानता है: %1।</translation>
+    </message>
+    <message>
+        <source>There is clay or clay loam. The hand does not tell whether it is stiff: dig a test pit, press a thumb into its wall, and write down what the layer is.</source>
+        <translation>चिकनी मिट्टी या चिकनी दोमट है। हाथ नहीं बताता कि वह कड़ी है या नहीं: जाँच का गड्ढा खोदें, उसकी दीवार में अँगूठा दबाएँ, और लिखें कि परत क्या है।</translation>
+    </message>
+    <message>
+        <source>No layer down to the floor of the pit (%1) has its soil written down.</source>
+        <translation>गड्ढे के तले (%1) तक किसी परत की मिट्टी नहीं लिखी है।</translation>
+    </message>
+    <message>
+        <source>The weakest soil down to the floor of the pit (%1) is: %2.</source>
+        <translation>गड्ढे के तले (%1) तक की सबसे कमज़ोर मिट्टी: %2।</translation>
+    </message>
+    <message>
+        <source>No water came in down to %1. Look again after the rains, or ask how high the nearest well stands then.</source>
+        <translation>%1 तक पानी नहीं आया। बरसात के बाद फिर देखें, या पूछें कि तब सबसे पास के कुएँ में पानी कितना ऊँचा रहता है।</translation>
+    </message>
+    <message>
+        <source>Water came in at %1 below the ground, and it may stand higher after the rains.</source>
+        <translation>पानी ज़मीन से %1 नीचे आया, और बरसात के बाद इससे ऊपर हो सकता है।</translation>
+    </message>
+    <message>
+        <source>The ground has no fall over %1.</source>
+        <translation>%1 में ज़मीन की कोई ढाल नहीं।</translation>
+    </message>
+    <message>
+        <source>The ground rises %1 over %2: the line was walked uphill. Walk it straight down the fall, or turn the signs of the drops.</source>
+        <translation>%2 में ज़मीन %1 चढ़ती है: लाइन चढ़ाई की ओर चली गई। इसे सीधे ढलान की ओर नीचे चलें, या उतारों के चिह्न उलट दें।</translation>
+    </message>
+    <message>
+        <source>The slope falls %1 over %2.</source>
+        <translation>%2 में ढलान %1 उतरती है।</translation>
+    </message>
+    <message>
+        <source>No jar read yet. Fill a straight jar a third with soil, the rest with water and a pinch of salt, shake it long, put it down, and measure the layers when they have settled.</source>
+        <translation>अभी कोई जार नहीं पढ़ा। सीधे जार में एक तिहाई मिट्टी, बाकी पानी और एक चुटकी नमक भरें, देर तक हिलाएँ, रख दें, और परतें बैठ जाने पर नापें।</translation>
+    </message>
+    <message>
+        <source>These are shares of the height, not of the weight: clay settles loosely, so by weight there is less of it.</source>
+        <translation>ये ऊँचाई के हिस्से हैं, वज़न के नहीं: चिकनी मिट्टी ढीली बैठती है, इसलिए वज़न से वह कम होती है।</translation>
+    </message>
+    <message>
+        <source>No soil felt yet. Knead a moist handful, squeeze it to a ball, push it to a ribbon, and write down what happens.</source>
+        <translation>अभी कोई मिट्टी हाथ से नहीं परखी। मुट्ठी भर नम मिट्टी गूँधें, दबाकर गोली बनाएँ, सरकाकर पट्टी बनाएँ, और जो हो वह लिखें।</translation>
+    </message>
+    <message>
+        <source>No test pit yet. Dig one beside the tank as deep as its pit (%1), and write down each layer and where water comes in. A pit can cave in: step its sides back, and never work in it alone.</source>
+        <translation>अभी कोई जाँच का गड्ढा नहीं। टंकी के पास एक खोदें, टंकी के गड्ढे जितना गहरा (%1), और हर परत लिखें और यह भी कि पानी कहाँ आता है। गड्ढा ढह सकता है: उसकी बाजुएँ पैड़ियों में पीछे काटें, और उसमें कभी अकेले काम न करें।</translation>
+    </message>
+    <message>
+        <source>Layers without a soil: %1. Until they are known the pits do not count for the soil of the site.</source>
+        <translation>बिना मिट्टी लिखी परतें: %1। जब तक वे पता न हों, जगह की मिट्टी के लिए ये गड्ढे नहीं गिने जाते।</translation>
+    </message>
+    <message>
+        <source>The deepest test pit ends at %1, above the floor of the tank&apos;s pit: what lies below is not known.</source>
+        <translation>सबसे गहरा जाँच का गड्ढा %1 पर खत्म होता है, टंकी के गड्ढे के तले से ऊपर: नीचे क्या है पता नहीं।</translation>
+    </message>
+    <message>
+        <source>No slope taken yet. Hold a hose full of water along the fall, measure the level distance and both water marks, and go on from the lower staff.</source>
+        <translation>अभी कोई ढाल नहीं नापी। पानी भरी नली ढलान के साथ पकड़ें, समतल दूरी और पानी के दोनों निशान नापें, और नीचे वाली छड़ से आगे बढ़ें।</translation>
+    </message>
+    <message>
+        <source>Setting %1: %2.</source>
+        <translation>पड़ाव %1: %2।</translation>
+    </message>
+    <message>
+        <source>The ground was surveyed; its spot heights stay in place of this fall.</source>
+        <translation>ज़मीन का सर्वे हो चुका है; इस ढाल की जगह उसके ऊँचाई के बिंदु रहते हैं।</translation>
+    </message>
+    <message>
+        <source>A test pit shows a weaker soil (%1) above the floor of the pit than the one entered (%2). The weakest layer decides how steep a cut may stand: enter that one.</source>
+        <translation>जाँच के गड्ढे में, टंकी के गड्ढे के तले से ऊपर, ऐसी मिट्टी (%1) मिली है जो भरी गई मिट्टी (%2) से कमज़ोर है। कटान कितना खड़ा रह सकता है, यह सबसे कमज़ोर परत तय करती है: वही मिट्टी भरें।</translation>
+    </message>
+    <message>
+        <source>Water came into a test pit %1 below the ground; entered is %2. Enter the highest level that was seen, for it is the one that lifts the floor.</source>
+        <translation>जाँच के गड्ढे में पानी ज़मीन से %1 नीचे आया; भरा गया है %2। सबसे ऊँचा देखा गया स्तर भरें, क्योंकि वही फ़र्श को उठाता है।</translation>
+    </message>
+    <message>
+        <source>Where the soil in the jar was taken, and how deep; take it from where the soil for the mix will be dug.</source>
+        <translation>जार की मिट्टी कहाँ से और कितनी गहराई से ली; वहाँ से लें जहाँ से मिश्रण की मिट्टी खोदी जाएगी।</translation>
+    </message>
+    <message>
+        <source>Height of the lowest layer, marked one minute after the jar was put down: grains that the eye can see.</source>
+        <translation>सबसे निचली परत की ऊँचाई, जार रखने के एक मिनट बाद निशान लगाई: आँख से दिखने वाले कण।</translation>
+    </message>
+    <message>
+        <source>Height of the layer over the sand alone, marked after two hours; not from the bottom of the jar.</source>
+        <translation>केवल रेत के ऊपर की परत की ऊँचाई, दो घंटे बाद निशान लगाई; जार के पेंदे से नहीं।</translation>
+    </message>
+    <message>
+        <source>Height of the top layer alone, when the water over it is clear; that may take a day or more.</source>
+        <translation>केवल सबसे ऊपर की परत की ऊँचाई, जब उसके ऊपर का पानी साफ़ हो; एक दिन या ज़्यादा लग सकता है।</translation>
+    </message>
+    <message>
+        <source>Where the soil in the hand was taken, and how deep.</source>
+        <translation>हाथ की मिट्टी कहाँ से और कितनी गहराई से ली।</translation>
+    </message>
+    <message>
+        <source>Moisten a handful, knead it like dough, squeeze it and open the hand. Left empty: not tried yet.</source>
+        <translation>मुट्ठी भर नम करें, आटे की तरह गूँधें, दबाएँ और हाथ खोलें। खाली छोड़ा: अभी नहीं परखा।</translation>
+    </message>
+    <message>
+        <source>Push the ball out between thumb and finger to a flat ribbon and measure it when it breaks by its own weight; 0 when none forms.</source>
+        <translation>गोली को अँगूठे और उँगली के बीच सरकाकर चपटी पट्टी बनाएँ, और जब वह अपने वज़न से टूटे तो नापें; न बने तो 0।</translation>
+    </message>
+    <message>
+        <source>Rub a pinch with much water in the palm: grit like sugar, smooth like flour, or neither.</source>
+        <translation>हथेली में एक चुटकी मिट्टी खूब पानी से रगड़ें: चीनी जैसी किरकिरी, आटे जैसी मुलायम, या दोनों नहीं।</translation>
+    </message>
+    <message>
+        <source>Name of the test pit, the same in each of its layers. Nobody climbs into a pit deeper than the waist that is not stepped back or shored.</source>
+        <translation>जाँच के गड्ढे का नाम, उसकी हर परत में एक ही। कमर से गहरे गड्ढे में कोई न उतरे, जब तक बाजुएँ पैड़ियों में पीछे न कटी हों या टेक न लगी हो।</translation>
+    </message>
+    <message>
+        <source>Depth of the top of the layer below the ground; 0 for the first.</source>
+        <translation>परत का ऊपर ज़मीन से कितना नीचे; पहली परत के लिए 0।</translation>
+    </message>
+    <message>
+        <source>Depth of the bottom of the layer below the ground; of the last layer, of the test pit.</source>
+        <translation>परत का नीचे का सिरा ज़मीन से कितना नीचे; आखिरी परत का, जाँच के गड्ढे का।</translation>
+    </message>
+    <message>
+        <source>What the layer is. Clay is stiff when the thumb dents it but goes in only with great effort; leave the soil empty when nobody tried.</source>
+        <translation>परत क्या है। चिकनी मिट्टी तब कड़ी है जब अँगूठे से दब जाए पर बहुत ज़ोर लगाने पर ही धँसे; जब किसी ने न परखा हो, मिट्टी खाली छोड़ें।</translation>
+    </message>
+    <message>
+        <source>Whether water stood or seeped in there; look again on the next day. It stands highest after the rains.</source>
+        <translation>वहाँ पानी खड़ा था या रिसा, यह; अगले दिन फिर देखें। बरसात के बाद वह सबसे ऊँचा होता है।</translation>
+    </message>
+    <message>
+        <source>Distance of one setting of the hose, held level, straight down the fall; 0: not measured yet.</source>
+        <translation>लेवल नली के एक पड़ाव की दूरी, समतल नापी, सीधे ढलान की ओर; 0: अभी नहीं नापा।</translation>
+    </message>
+    <message>
+        <source>Water mark on the lower staff less that on the upper one; less than 0 where the ground rises.</source>
+        <translation>नीचे की छड़ का पानी का निशान घटा ऊपर वाली का; जहाँ ज़मीन चढ़े वहाँ 0 से कम।</translation>
+    </message>
+    <message>
+        <source>Taken from</source>
+        <translation>कहाँ से ली</translation>
+    </message>
+    <message>
+        <source>Silt</source>
+        <translation>सिल्ट</translation>
+    </message>
+    <message>
+        <source>Clay</source>
+        <translation>चिकनी मिट्टी</translation>
+    </message>
+    <message>
+        <source>The ball</source>
+        <translation>गोली</translation>
+    </message>
+    <message>
+        <source>The ribbon breaks at</source>
+        <translation>पट्टी कितने पर टूटी</translation>
+    </message>
+    <message>
+        <source>Rubbed wet it is</source>
+        <translation>गीली रगड़ने पर</translation>
+    </message>
+    <message>
+        <source>Test pit</source>
+        <translation>जाँच का गड्ढा</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>कहाँ से</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>कहाँ तक</translation>
+    </message>
+    <message>
+        <source>Water came in</source>
+        <translation>पानी आया</translation>
+    </message>
+    <message>
+        <source>Level distance</source>
+        <translation>समतल दूरी</translation>
+    </message>
+    <message>
+        <source>Drop</source>
+        <translation>उतार</translation>
+    </message>
+    <message>
+        <source>falls apart</source>
+        <translation>बिखर जाती है</translation>
+    </message>
+    <message>
+        <source>holds together</source>
+        <translation>बँधी रहती है</translation>
+    </message>
+    <message>
+        <source>gritty</source>
+        <translation>किरकिरी</translation>
+    </message>
+    <message>
+        <source>neither gritty nor smooth</source>
+        <translation>न किरकिरी, न मुलायम</translation>
+    </message>
+    <message>
+        <source>smooth like flour</source>
+        <translation>आटे जैसी मुलायम</translation>
+    </message>
+    <message>
+        <source>sand</source>
+        <translation>रेत</translation>
+    </message>
+    <message>
+        <source>loamy sand</source>
+        <translation>दोमट रेत</translation>
+    </message>
+    <message>
+        <source>sandy loam</source>
+        <translation>रेतीली दोमट</translation>
+    </message>
+    <message>
+        <source>loam</source>
+        <translation>दोमट</translation>
+    </message>
+    <message>
+        <source>silt loam</source>
+        <translation>सिल्ट दोमट</translation>
+    </message>
+    <message>
+        <source>silt</source>
+        <translation>सिल्ट</translation>
+    </message>
+    <message>
+        <source>sandy clay loam</source>
+        <translation>रेतीली चिकनी दोमट</translation>
+    </message>
+    <message>
+        <source>clay loam</source>
+        <translation>चिकनी दोमट</translation>
+    </message>
+    <message>
+        <source>silty clay loam</source>
+        <translation>सिल्ट वाली चिकनी दोमट</translation>
+    </message>
+    <message>
+        <source>sandy clay</source>
+        <translation>रेतीली चिकनी मिट्टी</translation>
+    </message>
+    <message>
+        <source>silty clay</source>
+        <translation>सिल्ट वाली चिकनी मिट्टी</translation>
+    </message>
+    <message>
+        <source>clay</source>
+        <translation>चिकनी मिट्टी</translation>
+    </message>
+    <message>
+        <source>%1: %2 in place of %3.</source>
+        <translation>%1: %3 की जगह %2।</translation>
+    </message>
+    <message>
+        <source>Nothing noted yet. Type in what stands on the paper forms, page by page; what follows from it is shown at once and changes nothing until you put it in place.</source>
+        <translation>अभी कुछ नोट नहीं किया। जो कागज के फ़ॉर्मों पर लिखा है, उसे पन्ना-पन्ना भरें; उससे जो निकलता है वह तुरंत दिखता है, और जब तक आप उसे भर न दें, कुछ नहीं बदलता।</translation>
+    </message>
+    <message>
+        <source>The notes change nothing of what is entered for the site.</source>
+        <translation>जगह के लिए जो भरा है, नोट उसमें कुछ नहीं बदलते।</translation>
+    </message>
+    <message>
+        <source>Putting the notes in place would change:</source>
+        <translation>नोट भर देने से यह बदलेगा:</translation>
+    </message>
+    <message>
+        <source>Field notes</source>
+        <translation>मौके के नोट</translation>
+    </message>
+    <message>
+        <source>Jars of soil</source>
+        <translation>मिट्टी के जार</translation>
+    </message>
+    <message>
+        <source>Balls and ribbons</source>
+        <translation>गोलियाँ और पट्टियाँ</translation>
+    </message>
+    <message>
+        <source>Layers of test pits</source>
+        <translation>जाँच के गड्ढों की परतें</translation>
+    </message>
+    <message>
+        <source>Settings of the hose level</source>
+        <translation>लेवल नली के पड़ाव</translation>
+    </message>
+    <message>
+        <source>Ball and ribbon %1</source>
+        <translation>गोली और पट्टी %1</translation>
+    </message>
+    <message>
+        <source>Layer %1</source>
+        <translation>परत %1</translation>
+    </message>
+    <message>
+        <source>Setting %1</source>
+        <translation>पड़ाव %1</translation>
+    </message>
+    <message>
+        <source>is not deeper than the top of the layer; measure both down from the ground</source>
+        <translation>परत के ऊपर से गहरा नहीं है; दोनों ज़मीन से नीचे नापें</translation>
+    </message>
+    <message>
+        <source>does not begin with a mark that this program knows</source>
+        <translation>ऐसे निशान से शुरू नहीं होता जिसे यह प्रोग्राम पहचाने</translation>
+    </message>
+    <message>
+        <source>was not copied as it stands, for its last four signs do not fit the rest; compare it sign by sign</source>
+        <translation>जैसा था वैसा कॉपी नहीं हुआ, क्योंकि उसके आखिरी चार अक्षर बाकी से मेल नहीं खाते; एक-एक अक्षर मिलाएँ</translation>
+    </message>
+    <message>
+        <source>holds a part that this program does not know; compare it sign by sign</source>
+        <translation>इसमें ऐसा हिस्सा है जिसे यह प्रोग्राम नहीं पहचानता; एक-एक अक्षर मिलाएँ</translation>
+    </message>
+    <message>
+        <source>The design on one line</source>
+        <translation>डिज़ाइन एक लाइन में</translation>
+    </message>
+    <message>
+        <source>%1 values, %2 to %3</source>
+        <translation>%1 मान, %2 से %3</translation>
+    </message>
+    <message>
+        <source>%1; all others 0</source>
+        <translation>%1; बाकी सब 0</translation>
+    </message>
+    <message>
+        <source>on the map</source>
+        <translation>नक्शे पर</translation>
+    </message>
+    <message>
+        <source>as entered</source>
+        <translation>जैसा भरा गया</translation>
+    </message>
+    <message>
+        <source>%1: as it stands there</source>
+        <translation>%1: जैसा वहाँ है</translation>
+    </message>
+    <message>
+        <source>%1: as entered</source>
+        <translation>%1: जैसा भरा गया</translation>
+    </message>
+    <message>
+        <source>tank empty</source>
+        <translation>टंकी खाली</translation>
+    </message>
+    <message>
+        <source>tank full and leaking</source>
+        <translation>टंकी भरी और लीक करती हुई</translation>
+    </message>
+    <message>
+        <source>The tank</source>
+        <translation>टंकी</translation>
+    </message>
+    <message>
+        <source>Pit, platform and setting out</source>
+        <translation>गड्ढा, समतल जगह और ले-आउट</translation>
+    </message>
+    <message>
+        <source>Coats, materials and batches</source>
+        <translation>कोट, सामान और घान</translation>
+    </message>
+    <message>
+        <source>Labour</source>
+        <translation>मज़दूरी</translation>
+    </message>
+    <message>
+        <source>Dates and people by day</source>
+        <translation>तारीखें और दिन-दिन के लोग</translation>
+    </message>
+    <message>
+        <source>Measured on site</source>
+        <translation>मौके पर नापा</translation>
+    </message>
+    <message>
+        <source>Coats in one go</source>
+        <translation>कोट एक ही बार में</translation>
+    </message>
+    <message>
+        <source>First filling</source>
+        <translation>पहली भराई</translation>
+    </message>
+    <message>
+        <source>Weather window</source>
+        <translation>अच्छे मौसम के हफ़्ते</translation>
+    </message>
+    <message>
+        <source>Will the water last</source>
+        <translation>क्या पानी पूरा पड़ेगा</translation>
+    </message>
+    <message>
+        <source>From the source</source>
+        <translation>स्रोत से</translation>
+    </message>
+    <message>
+        <source>To the field</source>
+        <translation>खेत तक</translation>
+    </message>
+    <message>
+        <source>Emptying</source>
+        <translation>खाली होना</translation>
+    </message>
+    <message>
+        <source>Ground, platform and spoil</source>
+        <translation>ज़मीन, समतल जगह और निकली मिट्टी</translation>
+    </message>
+    <message>
+        <source>Stability</source>
+        <translation>स्थिरता</translation>
+    </message>
+    <message>
+        <source>Bill and shares</source>
+        <translation>खर्च का हिसाब और हिस्से</translation>
+    </message>
+    <message>
+        <source>Linings</source>
+        <translation>लाइनिंग</translation>
+    </message>
+    <message>
+        <source>Coats in order</source>
+        <translation>कोट, क्रम से</translation>
+    </message>
+    <message>
+        <source>from the earth inward</source>
+        <translation>मिट्टी की ओर से अंदर की तरफ़</translation>
+    </message>
+    <message>
+        <source>Work of each coat</source>
+        <translation>हर कोट की मेहनत</translation>
+    </message>
+    <message>
+        <source>face × spreading + plaster × mixing</source>
+        <translation>सतह × फैलाना + प्लास्टर × मसाला बनाना</translation>
+    </message>
+    <message>
+        <source>In which a coat must be on</source>
+        <translation>इतने समय में कोट लग जाना चाहिए</translation>
+    </message>
+    <message>
+        <source>People on each coat</source>
+        <translation>हर कोट पर लोग</translation>
+    </message>
+    <message>
+        <source>as entered, or as wished for the coat</source>
+        <translation>जैसा भरा गया, या उस कोट के लिए जो इच्छा भरी गई</translation>
+    </message>
+    <message>
+        <source>People needed</source>
+        <translation>कितने लोग चाहिए</translation>
+    </message>
+    <message>
+        <source>work × hours of a person-day ÷ hours for the coat, rounded up</source>
+        <translation>मेहनत × एक दिहाड़ी के घंटे ÷ कोट के लिए घंटे, ऊपर पूरा करके</translation>
+    </message>
+    <message>
+        <source>Masons on each coat</source>
+        <translation>हर कोट पर मिस्त्री</translation>
+    </message>
+    <message>
+        <source>as entered, no more than people on the coat</source>
+        <translation>जैसा भरा गया, पर कोट पर लगे लोगों से ज़्यादा नहीं</translation>
+    </message>
+    <message>
+        <source>Masons needed</source>
+        <translation>कितने मिस्त्री चाहिए</translation>
+    </message>
+    <message>
+        <source>people needed × 0.074 ÷ 0.260, rounded up</source>
+        <translation>चाहिए लोग × 0.074 ÷ 0.260, ऊपर पूरा करके</translation>
+    </message>
+    <message>
+        <source>Batches with a whole bag</source>
+        <translation>पूरे कट्टे वाले घान</translation>
+    </message>
+    <message>
+        <source>plaster to mix ÷ yield of a batch, rounded up</source>
+        <translation>मिलाने का प्लास्टर ÷ एक घान से निकला प्लास्टर, ऊपर पूरा करके</translation>
+    </message>
+    <message>
+        <source>Batches an hour needed</source>
+        <translation>घंटे में घान, चाहिए</translation>
+    </message>
+    <message>
+        <source>batches ÷ hours for the coat</source>
+        <translation>घान ÷ कोट के लिए घंटे</translation>
+    </message>
+    <message>
+        <source>Batches an hour possible</source>
+        <translation>घंटे में घान, हो सकते हैं</translation>
+    </message>
+    <message>
+        <source>mixing places × 60 ÷ minutes for a batch</source>
+        <translation>मसाला बनाने की जगहें × 60 ÷ एक घान के मिनट</translation>
+    </message>
+    <message>
+        <source>Mixing places needed</source>
+        <translation>मसाला बनाने की जगहें चाहिए</translation>
+    </message>
+    <message>
+        <source>batches an hour × minutes for a batch ÷ 60, rounded up</source>
+        <translation>घंटे में घान × एक घान के मिनट ÷ 60, ऊपर पूरा करके</translation>
+    </message>
+    <message>
+        <source>Minutes to put a batch on</source>
+        <translation>एक घान लगाने के मिनट</translation>
+    </message>
+    <message>
+        <source>face that it covers × spreading × hours of a person-day × 60 ÷ people who spread: their share of the work</source>
+        <translation>घान से ढकी सतह × फैलाना × एक दिहाड़ी के घंटे × 60 ÷ फैलाने वाले लोग: मेहनत में उनका हिस्सा</translation>
+    </message>
+    <message>
+        <source>Minutes for a batch with half a bag</source>
+        <translation>आधे कट्टे वाले घान के मिनट</translation>
+    </message>
+    <message>
+        <source>as for a whole bag</source>
+        <translation>पूरे कट्टे की तरह</translation>
+    </message>
+    <message>
+        <source>In which a batch must be on the wall</source>
+        <translation>घान इतने समय में दीवार पर लग जाना चाहिए</translation>
+    </message>
+    <message>
+        <source>Bags of cement for each coat</source>
+        <translation>हर कोट के सीमेंट के कट्टे</translation>
+    </message>
+    <message>
+        <source>cement to mix ÷ weight of a bag, not rounded</source>
+        <translation>मिलाने का सीमेंट ÷ एक कट्टे का वज़न, पूरा किए बिना</translation>
+    </message>
+    <message>
+        <source>Mixing water for each coat</source>
+        <translation>हर कोट के मसाले का पानी</translation>
+    </message>
+    <message>
+        <source>plaster to mix × litres for each m³</source>
+        <translation>मिलाने का प्लास्टर × हर m³ पर लीटर</translation>
+    </message>
+    <message>
+        <source>Sacks to cover each coat</source>
+        <translation>हर कोट ढकने की बोरियाँ</translation>
+    </message>
+    <message>
+        <source>face ÷ what a sack covers × (1 + spare), rounded up</source>
+        <translation>सतह ÷ एक बोरी से ढकी सतह × (1 + फालतू), ऊपर पूरा करके</translation>
+    </message>
+    <message>
+        <source>Length and width times this, this crew could plaster</source>
+        <translation>लंबाई और चौड़ाई × इतना, यह टोली प्लास्टर कर सकती है</translation>
+    </message>
+    <message>
+        <source>found by halving: largest plan, same depth, batter and lining, whose coat the crew can put on</source>
+        <translation>आधा-आधा करके खोजा: उसी गहराई, सलामी और लाइनिंग में सबसे बड़ी रूपरेखा, जिसका कोट टोली लगा सके</translation>
+    </message>
+    <message>
+        <source>Clear length of that tank</source>
+        <translation>उस टंकी की भीतरी लंबाई</translation>
+    </message>
+    <message>
+        <source>length × factor</source>
+        <translation>लंबाई × गुणक</translation>
+    </message>
+    <message>
+        <source>Clear width of that tank</source>
+        <translation>उस टंकी की भीतरी चौड़ाई</translation>
+    </message>
+    <message>
+        <source>width × factor</source>
+        <translation>चौड़ाई × गुणक</translation>
+    </message>
+    <message>
+        <source>Held by that tank, filled to the overflow</source>
+        <translation>उस टंकी में पानी, ओवरफ्लो तक भरी</translation>
+    </message>
+    <message>
+        <source>V(h) with its own floor</source>
+        <translation>V(h), उसके अपने फ़र्श से</translation>
+    </message>
+    <message>
+        <source>Inflow on the first day</source>
+        <translation>पहले दिन की आमद</translation>
+    </message>
+    <message>
+        <source>as entered, else flow × hours of the source in that month</source>
+        <translation>जैसा भरा गया, नहीं तो बहाव × उस महीने में स्रोत के घंटे</translation>
+    </message>
+    <message>
+        <source>Filling starts</source>
+        <translation>भराई शुरू</translation>
+    </message>
+    <message>
+        <source>as in the dates: last day of curing or of the days within which it must start, whichever comes first</source>
+        <translation>जैसा तारीखों में है: तराई का आखिरी दिन, या जितने दिनों में भराई शुरू होनी ही है उनका आखिरी दिन, जो पहले आए</translation>
+    </message>
+    <message>
+        <source>Latest start of filling</source>
+        <translation>भराई की सबसे देर की शुरुआत</translation>
+    </message>
+    <message>
+        <source>last coat + days within which filling must start</source>
+        <translation>आखिरी कोट + जितने दिनों में भराई शुरू होनी ही है</translation>
+    </message>
+    <message>
+        <source>Tank full</source>
+        <translation>टंकी भरी</translation>
+    </message>
+    <message>
+        <source>first day on which it holds what it can up to the overflow</source>
+        <translation>पहला दिन जब टंकी में ओवरफ्लो तक का पूरा पानी हो</translation>
+    </message>
+    <message>
+        <source>Water for sacks after curing</source>
+        <translation>तराई के बाद बोरियों का पानी</translation>
+    </message>
+    <message>
+        <source>sum over the days of wall still to be wet × litres a day for each m²</source>
+        <translation>दिनों का जोड़: जो दीवार अभी गीली रखनी है × हर m² पर दिन में लीटर</translation>
+    </message>
+    <message>
+        <source>Water to bring by hand</source>
+        <translation>हाथ से लाने का पानी</translation>
+    </message>
+    <message>
+        <source>held if the water covered the walls by the latest start + curing, as far as the limit on the rise lets it − held then</source>
+        <translation>सबसे देर की शुरुआत + तराई तक पानी सब दीवारें ढक ले तो टंकी का पानी, जहाँ तक चढ़ाव की सीमा होने दे − उस समय टंकी में पानी</translation>
+    </message>
+    <message>
+        <source>Bands of the wall: lower edge</source>
+        <translation>दीवार के घेरे: निचला किनारा</translation>
+    </message>
+    <message>
+        <source>even steps up from the floor</source>
+        <translation>फ़र्श से ऊपर बराबर कदमों में</translation>
+    </message>
+    <message>
+        <source>Bands of the wall: upper edge</source>
+        <translation>दीवार के घेरे: ऊपरी किनारा</translation>
+    </message>
+    <message>
+        <source>even steps up to the overflow, then the rim</source>
+        <translation>ओवरफ्लो तक बराबर कदमों में, फिर मुंडेर</translation>
+    </message>
+    <message>
+        <source>Bands of the wall: area</source>
+        <translation>दीवार के घेरे: क्षेत्रफल</translation>
+    </message>
+    <message>
+        <source>wet face up to the upper edge − up to the lower; wet face = floor + √(1 + batter²) × h × mean edge</source>
+        <translation>ऊपरी किनारे तक गीली सतह − निचले किनारे तक; गीली सतह = फ़र्श + √(1 + सलामी²) × h × किनारे की औसत लंबाई</translation>
+    </message>
+    <message>
+        <source>Bands: sacks wet from</source>
+        <translation>घेरे: बोरियाँ इस दिन से गीली</translation>
+    </message>
+    <message>
+        <source>day after the last coat</source>
+        <translation>आखिरी कोट के बाद का दिन</translation>
+    </message>
+    <message>
+        <source>Bands: covered by water on</source>
+        <translation>घेरे: पानी इस दिन ढकता है</translation>
+    </message>
+    <message>
+        <source>first day at whose end the level is at the upper edge</source>
+        <translation>पहला दिन जिसके अंत में पानी ऊपरी किनारे पर हो</translation>
+    </message>
+    <message>
+        <source>Bands: sacks wet until</source>
+        <translation>घेरे: बोरियाँ इस दिन तक गीली</translation>
+    </message>
+    <message>
+        <source>day before it is covered, not before the end of curing</source>
+        <translation>पानी के ढकने से एक दिन पहले, पर तराई पूरी होने से पहले नहीं</translation>
+    </message>
+    <message>
+        <source>Bands: days of wetting</source>
+        <translation>घेरे: भिगाई के दिन</translation>
+    </message>
+    <message>
+        <source>from the first to the last, both counted</source>
+        <translation>पहले से आखिरी तक, दोनों गिनकर</translation>
+    </message>
+    <message>
+        <source>Days of filling</source>
+        <translation>भराई के दिन</translation>
+    </message>
+    <message>
+        <source>from the start until full, 366 at most</source>
+        <translation>शुरू से भरने तक, ज़्यादा से ज़्यादा 366</translation>
+    </message>
+    <message>
+        <source>Let in each day</source>
+        <translation>हर दिन आने दिया पानी</translation>
+    </message>
+    <message>
+        <source>inflow, held to what raises the level by no more than the limit</source>
+        <translation>आमद, पर इतनी ही कि पानी सीमा से ज़्यादा न चढ़े</translation>
+    </message>
+    <message>
+        <source>Lost each day</source>
+        <translation>हर दिन का घाटा</translation>
+    </message>
+    <message>
+        <source>ET0 of the month × open water × (1 − cover) × surface + seepage × wet face, no more than there is</source>
+        <translation>महीने का ET0 × खुला पानी × (1 − ढक्कन) × पानी की सतह + रिसाव × गीली सतह, जितना पानी है उससे ज़्यादा नहीं</translation>
+    </message>
+    <message>
+        <source>Held at the end of each day</source>
+        <translation>हर दिन के अंत में टंकी में पानी</translation>
+    </message>
+    <message>
+        <source>held before + let in − lost</source>
+        <translation>पहले का पानी + आने दिया − घाटा</translation>
+    </message>
+    <message>
+        <source>Level at the end of each day</source>
+        <translation>हर दिन के अंत में पानी का स्तर</translation>
+    </message>
+    <message>
+        <source>h at which V(h) is what is held</source>
+        <translation>वह h जिस पर V(h) = टंकी का पानी</translation>
+    </message>
+    <message>
+        <source>Wall above the water each day</source>
+        <translation>हर दिन पानी से ऊपर की दीवार</translation>
+    </message>
+    <message>
+        <source>floor + wall − wet face up to the level</source>
+        <translation>फ़र्श + दीवार − स्तर तक गीली सतह</translation>
+    </message>
+    <message>
+        <source>Water for sacks each day</source>
+        <translation>हर दिन बोरियों का पानी</translation>
+    </message>
+    <message>
+        <source>wall above the water still to be wet × litres a day for each m²</source>
+        <translation>पानी से ऊपर की दीवार जो अभी गीली रखनी है × हर m² पर दिन में लीटर</translation>
+    </message>
+    <message>
+        <source>Weather years looked at</source>
+        <translation>मौसम के साल, जो देखे गए</translation>
+    </message>
+    <message>
+        <source>all that there are</source>
+        <translation>जितने भी हैं</translation>
+    </message>
+    <message>
+        <source>Rain in a day that spoils a fresh coat</source>
+        <translation>एक दिन की बारिश जो ताज़ा कोट बिगाड़े</translation>
+    </message>
+    <message>
+        <source>Week of the first coat, as planned</source>
+        <translation>पहले कोट का हफ़्ता, योजना से</translation>
+    </message>
+    <message>
+        <source>week of its day; weeks count from 1 January</source>
+        <translation>उसके दिन का हफ़्ता; हफ़्ते 1 जनवरी से गिने जाते हैं</translation>
+    </message>
+    <message>
+        <source>Week with the best chance</source>
+        <translation>सबसे अच्छी संभावना वाला हफ़्ता</translation>
+    </message>
+    <message>
+        <source>largest share of undisturbed starts; of equal ones the planned one, else the next after it</source>
+        <translation>जिसमें मौसम से बची शुरुआतों का हिस्सा सबसे बड़ा हो; बराबर हों तो योजना वाला, नहीं तो उसके बाद का अगला</translation>
+    </message>
+    <message>
+        <source>First coat in that week</source>
+        <translation>उस हफ़्ते में पहला कोट</translation>
+    </message>
+    <message>
+        <source>works begun so that it falls there, with rest days and closed days</source>
+        <translation>निर्माण ऐसे शुरू कि कोट उसी हफ़्ते में पड़े, छुट्टी के दिन और बंद दिन गिनकर</translation>
+    </message>
+    <message>
+        <source>Start of the works for it</source>
+        <translation>उसके लिए निर्माण की शुरुआत</translation>
+    </message>
+    <message>
+        <source>planned start moved by as many days as the first coat, then until the coat falls in the week</source>
+        <translation>योजना की शुरुआत उतने दिन खिसकाई जितने पहला कोट खिसका, फिर तब तक जब तक कोट उस हफ़्ते में न पड़े</translation>
+    </message>
+    <message>
+        <source>Weeks of the year</source>
+        <translation>साल के हफ़्ते</translation>
+    </message>
+    <message>
+        <source>first day of each</source>
+        <translation>हर हफ़्ते का पहला दिन</translation>
+    </message>
+    <message>
+        <source>Share undisturbed, by week</source>
+        <translation>मौसम से बचा हिस्सा, हफ़्ते-हफ़्ते</translation>
+    </message>
+    <message>
+        <source>start days of the week in all years on which none of the three below happens ÷ all</source>
+        <translation>सब सालों में उस हफ़्ते के शुरुआती दिन जिन पर नीचे की तीनों बातों में से कोई न हो ÷ सब</translation>
+    </message>
+    <message>
+        <source>Share with heavy rain, by week</source>
+        <translation>भारी बारिश का हिस्सा, हफ़्ते-हफ़्ते</translation>
+    </message>
+    <message>
+        <source>heavy rain on a coat&apos;s day or the day after ÷ all</source>
+        <translation>कोट के दिन या अगले दिन भारी बारिश ÷ सब</translation>
+    </message>
+    <message>
+        <source>Share with frost, by week</source>
+        <translation>पाले का हिस्सा, हफ़्ते-हफ़्ते</translation>
+    </message>
+    <message>
+        <source>night at or below 0 °C before a coat or in the 7 days after ÷ all</source>
+        <translation>कोट से पहले की रात या बाद के 7 दिनों में 0 °C या नीचे ÷ सब</translation>
+    </message>
+    <message>
+        <source>Share too cold or too hot, by week</source>
+        <translation>ज़्यादा ठंड या गर्मी का हिस्सा, हफ़्ते-हफ़्ते</translation>
+    </message>
+    <message>
+        <source>mean below 5 °C or maximum above 35 °C on a coat&apos;s day ÷ all</source>
+        <translation>कोट के दिन औसत 5 °C से नीचे या अधिकतम 35 °C से ऊपर ÷ सब</translation>
+    </message>
+    <message>
+        <source>Coats whose drying is reckoned</source>
+        <translation>कोट जिनके सूखने का हिसाब लगा</translation>
+    </message>
+    <message>
+        <source>those in whose month wind was measured</source>
+        <translation>जिनके महीने में हवा नापी गई थी</translation>
+    </message>
+    <message>
+        <source>Air in the warmest hours</source>
+        <translation>सबसे गर्म घंटों की हवा का तापमान</translation>
+    </message>
+    <message>
+        <source>mean maximum of the days on which the coat falls</source>
+        <translation>जिन दिनों में कोट पड़ता है उनके अधिकतम का औसत</translation>
+    </message>
+    <message>
+        <source>Humidity in the warmest hours</source>
+        <translation>सबसे गर्म घंटों में नमी</translation>
+    </message>
+    <message>
+        <source>vapour pressure of the day ÷ saturation pressure at the maximum, eq. 11 and 19</source>
+        <translation>दिन का वाष्प दबाव ÷ अधिकतम तापमान पर संतृप्त दबाव, समी. 11 और 19</translation>
+    </message>
+    <message>
+        <source>Wind, km an hour</source>
+        <translation>हवा की गति, km प्रति घंटा</translation>
+    </message>
+    <message>
+        <source>mean wind × 3.6</source>
+        <translation>औसत हवा × 3.6</translation>
+    </message>
+    <message>
+        <source>Water lost by the fresh plaster</source>
+        <translation>ताज़ा प्लास्टर से उड़ा पानी</translation>
+    </message>
+    <message>
+        <source>5 ((T + 18)^2.5 − r (T + 18)^2.5) (V + 4) ÷ 1 000 000; T air and plaster in °C, r humidity from 0 to 1, V wind in km an hour</source>
+        <translation>5 ((T + 18)^2.5 − r (T + 18)^2.5) (V + 4) ÷ 1 000 000; T हवा और प्लास्टर का तापमान °C में, r नमी 0 से 1, V हवा की गति km प्रति घंटा</translation>
+    </message>
+    <message>
+        <source>Reckoned with exact shells, net</source>
+        <translation>हिसाब, सटीक खोल से, असल</translation>
+    </message>
+    <message>
+        <source>sums of the net mixes; stone: the bed</source>
+        <translation>असल मिश्रणों का जोड़; पत्थर: सोलिंग</translation>
+    </message>
+    <message>
+        <source>Reckoned by area × thickness, net</source>
+        <translation>हिसाब, क्षेत्रफल × मोटाई से, असल</translation>
+    </message>
+    <message>
+        <source>sums of the mixes by area × thickness; stone: floor × bed</source>
+        <translation>क्षेत्रफल × मोटाई से मिश्रणों का जोड़; पत्थर: फ़र्श × सोलिंग</translation>
+    </message>
+    <message>
+        <source>Exact shells over the bill</source>
+        <translation>सटीक खोल ÷ चलन की सूची</translation>
+    </message>
+    <message>
+        <source>reckoned ÷ customary</source>
+        <translation>हिसाब ÷ चलन</translation>
+    </message>
+    <message>
+        <source>Area × thickness over the bill</source>
+        <translation>क्षेत्रफल × मोटाई ÷ चलन की सूची</translation>
+    </message>
+    <message>
+        <source>Soil for each sand in the bill</source>
+        <translation>सूची में हर भाग रेत पर मिट्टी</translation>
+    </message>
+    <message>
+        <source>soil ÷ sand</source>
+        <translation>मिट्टी ÷ रेत</translation>
+    </message>
+    <message>
+        <source>Soil for each sand in the mixes</source>
+        <translation>मिश्रणों में हर भाग रेत पर मिट्टी</translation>
+    </message>
+    <message>
+        <source>net soil ÷ net sand</source>
+        <translation>असल मिट्टी ÷ असल रेत</translation>
+    </message>
+    <message>
+        <source>Cement that thickness and mix need</source>
+        <translation>मोटाई और मिश्रण से जितना सीमेंट चाहिए</translation>
+    </message>
+    <message>
+        <source>sum of the net mixes, exact shells</source>
+        <translation>असल मिश्रणों का जोड़, सटीक खोल से</translation>
+    </message>
+    <message>
+        <source>The same by area × thickness</source>
+        <translation>वही, क्षेत्रफल × मोटाई से</translation>
+    </message>
+    <message>
+        <source>sum of the mixes by area × thickness</source>
+        <translation>मिश्रणों का जोड़, क्षेत्रफल × मोटाई से</translation>
+    </message>
+    <message>
+        <source>All coats times this would use the bill&apos;s cement</source>
+        <translation>सब कोट × इतना, तो सूची का सीमेंट लगे</translation>
+    </message>
+    <message>
+        <source>found by halving: cement of the exact shells with all coats × factor = cement of the bill</source>
+        <translation>आधा-आधा करके खोजा: सब कोट × गुणक पर सटीक खोल का सीमेंट = सूची का सीमेंट</translation>
+    </message>
+    <message>
+        <source>cement of the bill ÷ cement by area × thickness</source>
+        <translation>सूची का सीमेंट ÷ क्षेत्रफल × मोटाई से सीमेंट</translation>
+    </message>
+    <message>
+        <source>Coats as thick as that</source>
+        <translation>उतने मोटे कोट</translation>
+    </message>
+    <message>
+        <source>thickness × factor</source>
+        <translation>मोटाई × गुणक</translation>
+    </message>
+    <message>
+        <source>Coats as thick as that, by area</source>
+        <translation>उतने मोटे कोट, क्षेत्रफल से</translation>
+    </message>
+    <message>
+        <source>Soil and sand times this would use the bill&apos;s cement</source>
+        <translation>मिट्टी और रेत × इतना, तो सूची का सीमेंट लगे</translation>
+    </message>
+    <message>
+        <source>found by halving: cement of the exact shells with soil and sand parts × factor = cement of the bill</source>
+        <translation>आधा-आधा करके खोजा: मिट्टी और रेत के भाग × गुणक पर सटीक खोल का सीमेंट = सूची का सीमेंट</translation>
+    </message>
+    <message>
+        <source>found by halving, volumes by area × thickness</source>
+        <translation>आधा-आधा करके खोजा, आयतन क्षेत्रफल × मोटाई से</translation>
+    </message>
+    <message>
+        <source>soil</source>
+        <translation>मिट्टी</translation>
+    </message>
+    <message>
+        <source>soil parts × factor</source>
+        <translation>मिट्टी के भाग × गुणक</translation>
+    </message>
+    <message>
+        <source>sand parts × factor</source>
+        <translation>रेत के भाग × गुणक</translation>
+    </message>
+    <message>
+        <source>cement</source>
+        <translation>सीमेंट</translation>
+    </message>
+    <message>
+        <source>cement parts, as entered</source>
+        <translation>सीमेंट के भाग, जैसा भरा गया</translation>
+    </message>
+    <message>
+        <source>Mix that would use the bill&apos;s cement</source>
+        <translation>मिश्रण जिसमें सूची का सीमेंट लगे</translation>
+    </message>
+    <message>
+        <source>Each task starts</source>
+        <translation>हर काम की शुरुआत</translation>
+    </message>
+    <message>
+        <source>latest of: start of the works, the day wished, what each arrow to it asks for; forward pass on days that are worked; fill_by: last coat + days within which filling must start</source>
+        <translation>इनमें सबसे बाद का: निर्माण की शुरुआत, चाहा गया दिन, उस तक आने वाला हर तीर जो माँगे; काम के दिनों पर आगे की गिनती; fill_by: आखिरी कोट + जितने दिनों में भराई शुरू होनी ही है</translation>
+    </message>
+    <message>
+        <source>Each task ends</source>
+        <translation>हर काम का अंत</translation>
+    </message>
+    <message>
+        <source>start + duration on its clock, last day on which anything is done</source>
+        <translation>शुरुआत + उसकी अपनी घड़ी से समय, आखिरी दिन जब कुछ भी होता है</translation>
+    </message>
+    <message>
+        <source>Duration of each task</source>
+        <translation>हर काम का समय</translation>
+    </message>
+    <message>
+        <source>person-days ÷ people, up to the next quarter of a day, at least one; a coat one day; curing, filling and leak test their days</source>
+        <translation>दिहाड़ियाँ ÷ लोग, अगले चौथाई दिन तक ऊपर पूरा करके, कम से कम एक चौथाई; कोट एक दिन; तराई, भराई और लीक जाँच अपने-अपने दिन</translation>
+    </message>
+    <message>
+        <source>Days with work on them</source>
+        <translation>दिन जिन पर काम होता है</translation>
+    </message>
+    <message>
+        <source>days from start to end that are worked; all days for curing and filling</source>
+        <translation>शुरू से अंत तक के दिन जिन पर काम होता है; तराई और भराई के सब दिन</translation>
+    </message>
+    <message>
+        <source>People on each task</source>
+        <translation>हर काम पर लोग</translation>
+    </message>
+    <message>
+        <source>labourers + masons</source>
+        <translation>मज़दूर + मिस्त्री</translation>
+    </message>
+    <message>
+        <source>Labourers on each task</source>
+        <translation>हर काम पर मज़दूर</translation>
+    </message>
+    <message>
+        <source>diggers, or people on a coat, or as wished; less the masons; spoil: as few as carry it while the pit is dug</source>
+        <translation>खोदने वाले, या कोट पर लोग, या जैसी इच्छा; मिस्त्री घटाकर; निकली मिट्टी: कम से कम जितने लोग खुदाई के दौरान उसे ढो लें</translation>
+    </message>
+    <message>
+        <source>Masons on each task</source>
+        <translation>हर काम पर मिस्त्री</translation>
+    </message>
+    <message>
+        <source>all there are for a coat, else people × skilled share, rounded up</source>
+        <translation>कोट पर जितने हैं सब, नहीं तो लोग × मिस्त्री का हिस्सा, ऊपर पूरा करके</translation>
+    </message>
+    <message>
+        <source>People wetting on each task</source>
+        <translation>हर काम पर भिगोने वाले</translation>
+    </message>
+    <message>
+        <source>as entered, on curing, filling and leak test</source>
+        <translation>जैसा भरा गया; तराई, भराई और लीक जाँच पर</translation>
+    </message>
+    <message>
+        <source>Share of the first day gone at the start</source>
+        <translation>शुरुआत तक पहले दिन का बीता हिस्सा</translation>
+    </message>
+    <message>
+        <source>quarters of a day from the start of the day</source>
+        <translation>दिन के शुरू से चौथाई दिन</translation>
+    </message>
+    <message>
+        <source>Room of each task</source>
+        <translation>हर काम की ढील</translation>
+    </message>
+    <message>
+        <source>late start − early start on its clock; backward pass from the last end; curing has none of its own</source>
+        <translation>देर की शुरुआत − जल्दी की शुरुआत, उसकी अपनी घड़ी से; आखिरी अंत से पीछे की गिनती; तराई की अपनी ढील नहीं</translation>
+    </message>
+    <message>
+        <source>Room that moves no other task</source>
+        <translation>ढील जिससे कोई और काम न खिसके</translation>
+    </message>
+    <message>
+        <source>earliest that the next task asks for − early end</source>
+        <translation>अगला काम जो सबसे पहले माँगे − जल्दी का अंत</translation>
+    </message>
+    <message>
+        <source>Earliest start wished</source>
+        <translation>इच्छा: इससे पहले शुरू नहीं</translation>
+    </message>
+    <message>
+        <source>Days between two tasks</source>
+        <translation>दो कामों के बीच के दिन</translation>
+    </message>
+    <message>
+        <source>0, one after the other; spoil a quarter of a day after the pit; filling: smaller of last curing and days within which it must start, less one</source>
+        <translation>0, एक के बाद एक; निकली मिट्टी गड्ढे के चौथाई दिन बाद; भराई: आखिरी तराई और जितने दिनों में भराई शुरू होनी ही है, इनमें से छोटा, एक घटाकर</translation>
+    </message>
+    <message>
+        <source>Days of the works</source>
+        <translation>निर्माण के दिन</translation>
+    </message>
+    <message>
+        <source>each day from the first start to the last end</source>
+        <translation>पहली शुरुआत से आखिरी अंत तक हर दिन</translation>
+    </message>
+    <message>
+        <source>Labourers by day</source>
+        <translation>मज़दूर, दिन-दिन</translation>
+    </message>
+    <message>
+        <source>most who are there at one quarter of the day</source>
+        <translation>दिन के किसी चौथाई में ज़्यादा से ज़्यादा जितने हों</translation>
+    </message>
+    <message>
+        <source>Masons by day</source>
+        <translation>मिस्त्री, दिन-दिन</translation>
+    </message>
+    <message>
+        <source>Wetters by day</source>
+        <translation>भिगोने वाले, दिन-दिन</translation>
+    </message>
+    <message>
+        <source>those who see to all sacks</source>
+        <translation>जो सब बोरियाँ देखते हैं</translation>
+    </message>
+    <message>
+        <source>Water for sacks by day</source>
+        <translation>बोरियों का पानी, दिन-दिन</translation>
+    </message>
+    <message>
+        <source>face of each coat that cures or waits for the next × litres a day for each m²; once filling has begun the bands of wall still to be wet</source>
+        <translation>जिस कोट की तराई चल रही है या जो अगले कोट की राह देख रहा है उसकी सतह × हर m² पर दिन में लीटर; भराई शुरू होने पर दीवार के वे घेरे जो अभी गीले रखने हैं</translation>
+    </message>
+    <message>
+        <source>batches that count</source>
+        <translation>गिने जाने वाले घान</translation>
+    </message>
+    <message>
+        <source>trial batches of a coat of this lining</source>
+        <translation>इस लाइनिंग के किसी कोट के जाँच घान</translation>
+    </message>
+    <message>
+        <source>middle of the batches</source>
+        <translation>घानों का बीच का मान</translation>
+    </message>
+    <message>
+        <source>loose soil, sand and cement ÷ (area × thickness); the middle one, or mean of the two middle ones</source>
+        <translation>ढीली मिट्टी, रेत और सीमेंट ÷ (क्षेत्रफल × मोटाई); बीच का मान, या बीच के दो का औसत</translation>
+    </message>
+    <message>
+        <source>smallest of the batches</source>
+        <translation>घानों में सबसे कम</translation>
+    </message>
+    <message>
+        <source>as the middle</source>
+        <translation>बीच के मान की तरह</translation>
+    </message>
+    <message>
+        <source>largest of the batches</source>
+        <translation>घानों में सबसे ज़्यादा</translation>
+    </message>
+    <message>
+        <source>what stands in the project without them</source>
+        <translation>रिकॉर्ड न हों तो प्रोजेक्ट में क्या है</translation>
+    </message>
+    <message>
+        <source>Dry to wet, from trial batches</source>
+        <translation>सूखे से गीला, जाँच घानों से</translation>
+    </message>
+    <message>
+        <source>records that count</source>
+        <translation>रिकॉर्ड जो गिने जाते हैं</translation>
+    </message>
+    <message>
+        <source>digging in this soil; other work all</source>
+        <translation>इस मिट्टी में खुदाई; बाकी काम सब</translation>
+    </message>
+    <message>
+        <source>middle of the records</source>
+        <translation>रिकॉर्डों का बीच का मान</translation>
+    </message>
+    <message>
+        <source>person-days ÷ quantity; the middle one, or mean of the two middle ones</source>
+        <translation>दिहाड़ियाँ ÷ मात्रा; बीच का मान, या बीच के दो का औसत</translation>
+    </message>
+    <message>
+        <source>smallest of the records</source>
+        <translation>रिकॉर्डों में सबसे छोटा</translation>
+    </message>
+    <message>
+        <source>largest of the records</source>
+        <translation>रिकॉर्डों में सबसे बड़ा</translation>
+    </message>
+    <message>
+        <source>as entered, else from the table of rates or the district&apos;s own</source>
+        <translation>जैसा भरा गया, नहीं तो दरों की तालिका से या ज़िले की अपनी दरों से</translation>
+    </message>
+    <message>
+        <source>Ramming</source>
+        <translation>कुटाई</translation>
+    </message>
+    <message>
+        <source>Spreading</source>
+        <translation>फैलाना</translation>
+    </message>
+    <message>
+        <source>Mixing</source>
+        <translation>मसाला बनाना</translation>
+    </message>
+    <message>
+        <source>Outlets open at a time</source>
+        <translation>एक साथ खुले निकास</translation>
+    </message>
+    <message>
+        <source>Head left at the outlets, tank full</source>
+        <translation>निकासों पर बचा हेड, टंकी भरी</translation>
+    </message>
+    <message>
+        <source>overflow level − end of the line − losses while the outlets draw their usual flow</source>
+        <translation>ओवरफ्लो का स्तर − लाइन का सिरा − निकासों के आम बहाव पर हेड का घाटा</translation>
+    </message>
+    <message>
+        <source>Head left at the outlets, tank nearly empty</source>
+        <translation>निकासों पर बचा हेड, टंकी लगभग खाली</translation>
+    </message>
+    <message>
+        <source>dead level − end of the line − losses while the outlets draw their usual flow</source>
+        <translation>डेड स्तर − लाइन का सिरा − निकासों के आम बहाव पर हेड का घाटा</translation>
+    </message>
+    <message>
+        <source>Head that the outlet usually needs</source>
+        <translation>निकास को आम तौर पर चाहिए हेड</translation>
+    </message>
+    <message>
+        <source>by kind of outlet</source>
+        <translation>निकास की किस्म से</translation>
+    </message>
+    <message>
+        <source>Head over that, tank full</source>
+        <translation>उससे ऊपर हेड, टंकी भरी</translation>
+    </message>
+    <message>
+        <source>head left − head needed</source>
+        <translation>बचा हेड − चाहिए हेड</translation>
+    </message>
+    <message>
+        <source>Head over that, tank nearly empty</source>
+        <translation>उससे ऊपर हेड, टंकी लगभग खाली</translation>
+    </message>
+    <message>
+        <source>The line draws down to</source>
+        <translation>लाइन यहाँ तक खाली करती है</translation>
+    </message>
+    <message>
+        <source>highest of dead level, end of the line + 2 cm, crest − (air pressure less vapour − reserve)</source>
+        <translation>इनमें सबसे ऊँचा: डेड स्तर, लाइन का सिरा + 2 cm, चोटी − (हवा का दबाव, वाष्प घटाकर − गुंजाइश)</translation>
+    </message>
+    <message>
+        <source>Emptied in, end wide open</source>
+        <translation>खाली होने का समय, सिरा पूरा खुला</translation>
+    </message>
+    <message>
+        <source>integral of surface(z) ÷ outflow(z) over the level z, Gauss-Kronrod with 15 points</source>
+        <translation>स्तर z पर सतह(z) ÷ निकलता बहाव(z) का समाकलन, 15 बिंदुओं वाला गाउस-क्रोनरॉड</translation>
+    </message>
+    <message>
+        <source>Error of that time at most</source>
+        <translation>उस समय में ज़्यादा से ज़्यादा चूक</translation>
+    </message>
+    <message>
+        <source>sum of the differences of the rules</source>
+        <translation>दोनों नियमों के अंतरों का जोड़</translation>
+    </message>
+    <message>
+        <source>Levels while it empties</source>
+        <translation>खाली होते समय के स्तर</translation>
+    </message>
+    <message>
+        <source>even steps from the overflow down</source>
+        <translation>ओवरफ्लो से नीचे बराबर कदमों में</translation>
+    </message>
+    <message>
+        <source>Time at each level</source>
+        <translation>हर स्तर का समय</translation>
+    </message>
+    <message>
+        <source>integral from the overflow level down to it</source>
+        <translation>ओवरफ्लो के स्तर से उस स्तर तक का समाकलन</translation>
+    </message>
+    <message>
+        <source>Storm</source>
+        <translation>मूसलाधार बारिश</translation>
+    </message>
+    <message>
+        <source>as entered; 100 mm an hour when it is not known</source>
+        <translation>जैसा भरा गया; पता न हो तो 100 mm प्रति घंटा</translation>
+    </message>
+    <message>
+        <source>Water of the storm</source>
+        <translation>मूसलाधार बारिश का पानी</translation>
+    </message>
+    <message>
+        <source>rain × sum of (runoff × area): roof at least 0.9, ground at least 0.5, opening of the tank 1</source>
+        <translation>बारिश × Σ(बहकर आया हिस्सा × क्षेत्रफल): छत कम से कम 0.9, ज़मीन कम से कम 0.5, टंकी का मुँह 1</translation>
+    </message>
+    <message>
+        <source>Water of the source</source>
+        <translation>स्रोत का पानी</translation>
+    </message>
+    <message>
+        <source>flow of its line to the full tank; without a line the largest of a month</source>
+        <translation>भरी टंकी तक उसकी लाइन का बहाव; लाइन न हो तो महीनों में सबसे बड़ा</translation>
+    </message>
+    <message>
+        <source>Both together</source>
+        <translation>दोनों मिलाकर</translation>
+    </message>
+    <message>
+        <source>storm + source</source>
+        <translation>मूसलाधार बारिश + स्रोत</translation>
+    </message>
+    <message>
+        <source>Sill over the finished floor</source>
+        <translation>दहलीज, तैयार फ़र्श से ऊपर</translation>
+    </message>
+    <message>
+        <source>overflow level</source>
+        <translation>ओवरफ्लो का स्तर</translation>
+    </message>
+    <message>
+        <source>Water over the sill in the storm</source>
+        <translation>मूसलाधार बारिश में दहलीज से ऊपर पानी</translation>
+    </message>
+    <message>
+        <source>notch: Q = 0.9 × (2 ÷ 3)^1.5 √g b H^1.5; pipe: largest head of inlet, orifice, even flow and full pipe</source>
+        <translation>खाँचा: Q = 0.9 × (2 ÷ 3)^1.5 √g b H^1.5; पाइप: मुँह, छेद, एक-से बहाव और भरे पाइप के हेड में सबसे बड़ा</translation>
+    </message>
+    <message>
+        <source>Water level in the storm</source>
+        <translation>मूसलाधार बारिश में पानी का स्तर</translation>
+    </message>
+    <message>
+        <source>sill + water over it</source>
+        <translation>दहलीज + उससे ऊपर पानी</translation>
+    </message>
+    <message>
+        <source>Freeboard left</source>
+        <translation>बचा फ्रीबोर्ड</translation>
+    </message>
+    <message>
+        <source>lowest part of the rim − water level</source>
+        <translation>मुंडेर का सबसे नीचा हिस्सा − पानी का स्तर</translation>
+    </message>
+    <message>
+        <source>Carries with water at the rim</source>
+        <translation>पानी मुंडेर पर हो तब निकालता है</translation>
+    </message>
+    <message>
+        <source>same formula with the head up to the lowest part of the rim</source>
+        <translation>वही सूत्र, हेड मुंडेर के सबसे नीचे हिस्से तक</translation>
+    </message>
+    <message>
+        <source>Freeboard that should be left</source>
+        <translation>जितना फ्रीबोर्ड बचना चाहिए</translation>
+    </message>
+    <message>
+        <source>5 cm</source>
+        <translation>5 cm</translation>
+    </message>
+    <message>
+        <source>Notch that would leave it</source>
+        <translation>खाँचा जिससे उतना बचे</translation>
+    </message>
+    <message>
+        <source>flow ÷ flow over 1 m of sill at that head</source>
+        <translation>बहाव ÷ उस हेड पर 1 m दहलीज का बहाव</translation>
+    </message>
+    <message>
+        <source>Pipe that would leave it, bore</source>
+        <translation>पाइप जिससे उतना बचे, भीतरी व्यास</translation>
+    </message>
+    <message>
+        <source>smallest from 20 mm in steps of 5 mm whose head is small enough</source>
+        <translation>20 mm से, 5 mm के कदमों में, सबसे छोटा जिसका हेड काफ़ी कम हो</translation>
+    </message>
+    <message>
+        <source>Water level, overflow blocked</source>
+        <translation>पानी का स्तर, ओवरफ्लो बंद</translation>
+    </message>
+    <message>
+        <source>all of the flow over the rim, lowest parts first, each by the formula of the notch</source>
+        <translation>सारा बहाव मुंडेर के ऊपर से, सबसे नीचे हिस्से पहले, हर हिस्सा खाँचे के सूत्र से</translation>
+    </message>
+    <message>
+        <source>Water over the lowest part then</source>
+        <translation>तब सबसे नीचे हिस्से से ऊपर पानी</translation>
+    </message>
+    <message>
+        <source>water level − lowest part</source>
+        <translation>पानी का स्तर − सबसे नीचा हिस्सा</translation>
+    </message>
+    <message>
+        <source>Water over each part then</source>
+        <translation>तब हर हिस्से से ऊपर पानी</translation>
+    </message>
+    <message>
+        <source>water level − level of the part, 0 where dry</source>
+        <translation>पानी का स्तर − उस हिस्से का स्तर, सूखा हो तो 0</translation>
+    </message>
+    <message>
+        <source>Flow over each part then</source>
+        <translation>तब हर हिस्से के ऊपर से बहाव</translation>
+    </message>
+    <message>
+        <source>0.9 × (2 ÷ 3)^1.5 √g b H^1.5</source>
+        <translation>0.9 × (2 ÷ 3)^1.5 √g b H^1.5</translation>
+    </message>
+    <message>
+        <source>Spill channel, deep</source>
+        <translation>निकास की नाली, गहराई</translation>
+    </message>
+    <message>
+        <source>Spill channel, Manning&apos;s n</source>
+        <translation>निकास की नाली, Manning का n</translation>
+    </message>
+    <message>
+        <source>by what it is dug in or covered with</source>
+        <translation>किसमें खुदी है या किससे ढकी है, उससे</translation>
+    </message>
+    <message>
+        <source>Water in the spill channel</source>
+        <translation>निकास की नाली में पानी</translation>
+    </message>
+    <message>
+        <source>depth of even flow: Q = A R^(2÷3) √S ÷ n</source>
+        <translation>एक-से बहाव की गहराई: Q = A R^(2÷3) √S ÷ n</translation>
+    </message>
+    <message>
+        <source>Speed in the spill channel</source>
+        <translation>निकास की नाली में गति</translation>
+    </message>
+    <message>
+        <source>R^(2÷3) √S ÷ n</source>
+        <translation>R^(2÷3) √S ÷ n</translation>
+    </message>
+    <message>
+        <source>Width of the water there</source>
+        <translation>वहाँ पानी की चौड़ाई</translation>
+    </message>
+    <message>
+        <source>bottom width + 2 × side slope × depth</source>
+        <translation>पेंदी की चौड़ाई + 2 × किनारों की ढाल × गहराई</translation>
+    </message>
+    <message>
+        <source>Froude number there</source>
+        <translation>वहाँ फ्राउड संख्या</translation>
+    </message>
+    <message>
+        <source>V ÷ √(g A ÷ top width)</source>
+        <translation>V ÷ √(g A ÷ ऊपर की चौड़ाई)</translation>
+    </message>
+    <message>
+        <source>Speed that is safe</source>
+        <translation>सुरक्षित गति</translation>
+    </message>
+    <message>
+        <source>by soil or cover, low figure</source>
+        <translation>मिट्टी या ढकाव से, कम वाला आँकड़ा</translation>
+    </message>
+    <message>
+        <source>Speed that scours</source>
+        <translation>कटाव करने वाली गति</translation>
+    </message>
+    <message>
+        <source>by soil or cover, high figure</source>
+        <translation>मिट्टी या ढकाव से, ज़्यादा वाला आँकड़ा</translation>
+    </message>
+    <message>
+        <source>Flow through the trap</source>
+        <translation>कुंडी से गुज़रता बहाव</translation>
+    </message>
+    <message>
+        <source>as entered, else source + storm led in from roof and ground</source>
+        <translation>जैसा भरा गया, नहीं तो स्रोत + छत और ज़मीन से आती मूसलाधार बारिश</translation>
+    </message>
+    <message>
+        <source>Smallest grain that must stay</source>
+        <translation>सबसे छोटा कण जो रुकना चाहिए</translation>
+    </message>
+    <message>
+        <source>Speed at which that grain falls</source>
+        <translation>वह कण जिस गति से बैठता है</translation>
+    </message>
+    <message>
+        <source>R g d² ÷ (18 ν + √(0.75 R g d³)), R = density over water − 1, 2650 kg/m³</source>
+        <translation>R g d² ÷ (18 ν + √(0.75 R g d³)), R = पानी की तुलना में घनत्व − 1, 2650 kg/m³</translation>
+    </message>
+    <message>
+        <source>Least area</source>
+        <translation>कम से कम क्षेत्रफल</translation>
+    </message>
+    <message>
+        <source>flow ÷ settling speed</source>
+        <translation>बहाव ÷ बैठने की गति</translation>
+    </message>
+    <message>
+        <source>Area with reserve</source>
+        <translation>क्षेत्रफल, गुंजाइश के साथ</translation>
+    </message>
+    <message>
+        <source>2 × least area</source>
+        <translation>2 × कम से कम क्षेत्रफल</translation>
+    </message>
+    <message>
+        <source>Length of the trap</source>
+        <translation>कुंडी की लंबाई</translation>
+    </message>
+    <message>
+        <source>area ÷ width</source>
+        <translation>क्षेत्रफल ÷ चौड़ाई</translation>
+    </message>
+    <message>
+        <source>Width of the trap</source>
+        <translation>कुंडी की चौड़ाई</translation>
+    </message>
+    <message>
+        <source>√(area ÷ 6): six times as long as wide</source>
+        <translation>√(क्षेत्रफल ÷ 6): लंबाई चौड़ाई की छह गुनी</translation>
+    </message>
+    <message>
+        <source>Depth of the trap</source>
+        <translation>कुंडी की गहराई</translation>
+    </message>
+    <message>
+        <source>10 cm freeboard + settling depth + depth of mud</source>
+        <translation>10 cm फ्रीबोर्ड + पानी थमने की गहराई + गाद की गहराई</translation>
+    </message>
+    <message>
+        <source>Greatest forward speed</source>
+        <translation>आगे बहने की सबसे ज़्यादा गति</translation>
+    </message>
+    <message>
+        <source>0.44 × √(grain in mm)</source>
+        <translation>0.44 × √(कण mm में)</translation>
+    </message>
+    <message>
+        <source>Flow over area, a day</source>
+        <translation>क्षेत्रफल पर बहाव, एक दिन में</translation>
+    </message>
+    <message>
+        <source>flow ÷ area × 86 400 s</source>
+        <translation>बहाव ÷ क्षेत्रफल × 86 400 s</translation>
+    </message>
+    <message>
+        <source>Settling depth</source>
+        <translation>पानी थमने की गहराई</translation>
+    </message>
+    <message>
+        <source>flow ÷ (width × greatest forward speed)</source>
+        <translation>बहाव ÷ (चौड़ाई × आगे बहने की सबसे ज़्यादा गति)</translation>
+    </message>
+    <message>
+        <source>Mud between two cleanings</source>
+        <translation>दो सफ़ाइयों के बीच गाद</translation>
+    </message>
+    <message>
+        <source>flow × silt in it × days; the storm counts for one hour</source>
+        <translation>बहाव × उसमें गाद × दिन; मूसलाधार बारिश एक घंटे गिनी जाती है</translation>
+    </message>
+    <message>
+        <source>Room for it</source>
+        <translation>उसके लिए जगह</translation>
+    </message>
+    <message>
+        <source>mud ÷ (2600 kg/m³ × 0.5)</source>
+        <translation>गाद ÷ (2600 kg/m³ × 0.5)</translation>
+    </message>
+    <message>
+        <source>Depth of mud</source>
+        <translation>गाद की गहराई</translation>
+    </message>
+    <message>
+        <source>room ÷ area</source>
+        <translation>जगह ÷ क्षेत्रफल</translation>
+    </message>
+    <message>
+        <source>Time in the trap</source>
+        <translation>कुंडी में समय</translation>
+    </message>
+    <message>
+        <source>area × settling depth ÷ flow</source>
+        <translation>क्षेत्रफल × पानी थमने की गहराई ÷ बहाव</translation>
+    </message>
+    <message>
+        <source>Smallest grain that the entered trap keeps</source>
+        <translation>भरी गई कुंडी जो सबसे छोटा कण रोकती है</translation>
+    </message>
+    <message>
+        <source>grain that falls at 2 × flow ÷ (length × width)</source>
+        <translation>कण जो 2 × बहाव ÷ (लंबाई × चौड़ाई) की गति से बैठता है</translation>
+    </message>
+    <message>
+        <source>Forward speed in it</source>
+        <translation>उसमें आगे बहने की गति</translation>
+    </message>
+    <message>
+        <source>flow ÷ (width × depth)</source>
+        <translation>बहाव ÷ (चौड़ाई × गहराई)</translation>
+    </message>
+    <message>
+        <source>Greatest forward speed for that grain</source>
+        <translation>उस कण के लिए आगे बहने की सबसे ज़्यादा गति</translation>
+    </message>
+    <message>
+        <source>Tank drops</source>
+        <translation>टंकी में पानी उतरा</translation>
+    </message>
+    <message>
+        <source>drop ÷ hours × 24</source>
+        <translation>उतार ÷ घंटे × 24</translation>
+    </message>
+    <message>
+        <source>Evaporates</source>
+        <translation>भाप बना</translation>
+    </message>
+    <message>
+        <source>drop of the bucket ÷ hours × 24</source>
+        <translation>बाल्टी का उतार ÷ घंटे × 24</translation>
+    </message>
+    <message>
+        <source>Leaks</source>
+        <translation>लीक</translation>
+    </message>
+    <message>
+        <source>tank − bucket</source>
+        <translation>टंकी − बाल्टी</translation>
+    </message>
+    <message>
+        <source>Error of the leak</source>
+        <translation>लीक में चूक</translation>
+    </message>
+    <message>
+        <source>√2 × error of a reading ÷ hours × 24</source>
+        <translation>√2 × नाप की चूक ÷ घंटे × 24</translation>
+    </message>
+    <message>
+        <source>Leaks, litres</source>
+        <translation>लीक, लीटर</translation>
+    </message>
+    <message>
+        <source>leak × water surface at that level: 1 mm on 1 m² is 1 litre</source>
+        <translation>लीक × उस स्तर पर पानी की सतह: 1 m² पर 1 mm = 1 लीटर</translation>
+    </message>
+    <message>
+        <source>Leaks, share of what is held</source>
+        <translation>लीक, टंकी के पानी का हिस्सा</translation>
+    </message>
+    <message>
+        <source>leak ÷ volume at that level</source>
+        <translation>लीक ÷ उस स्तर पर आयतन</translation>
+    </message>
+    <message>
+        <source>Level in the test</source>
+        <translation>जाँच में पानी का स्तर</translation>
+    </message>
+    <message>
+        <source>as entered; else overflow − half of the drop</source>
+        <translation>जैसा भरा गया; नहीं तो ओवरफ्लो − उतार का आधा</translation>
+    </message>
+    <message>
+        <source>Allowed by drop</source>
+        <translation>मान्य, उतार से</translation>
+    </message>
+    <message>
+        <source>10 mm in 7 days</source>
+        <translation>7 दिन में 10 mm</translation>
+    </message>
+    <message>
+        <source>Allowed by volume</source>
+        <translation>मान्य, आयतन से</translation>
+    </message>
+    <message>
+        <source>0.1 % of the volume a day ÷ water surface</source>
+        <translation>दिन में आयतन का 0.1 % ÷ पानी की सतह</translation>
+    </message>
+    <message>
+        <source>flow</source>
+        <translation>बहाव</translation>
+    </message>
+    <message>
+        <source>found so that the head = (1 + sum of K + f L ÷ D) V² ÷ 2g</source>
+        <translation>ऐसे खोजा कि हेड = (1 + ΣK + f L ÷ D) V² ÷ 2g</translation>
+    </message>
+    <message>
+        <source>flow by Hazen-Williams, to check</source>
+        <translation>हेज़न-विलियम्स से बहाव, जाँच के लिए</translation>
+    </message>
+    <message>
+        <source>same heads and fittings, wall by 10.67 L Q^1.852 ÷ (C^1.852 D^4.87), C 140</source>
+        <translation>वही हेड और फिटिंग, दीवार की रगड़ 10.67 L Q^1.852 ÷ (C^1.852 D^4.87) से, C 140</translation>
+    </message>
+    <message>
+        <source>speed</source>
+        <translation>गति</translation>
+    </message>
+    <message>
+        <source>flow ÷ (π D² ÷ 4)</source>
+        <translation>बहाव ÷ (π D² ÷ 4)</translation>
+    </message>
+    <message>
+        <source>Reynolds number</source>
+        <translation>रेनॉल्ड्स संख्या</translation>
+    </message>
+    <message>
+        <source>V D ÷ kinematic viscosity of the water</source>
+        <translation>V D ÷ पानी की गतिज श्यानता</translation>
+    </message>
+    <message>
+        <source>friction factor</source>
+        <translation>रगड़ गुणांक</translation>
+    </message>
+    <message>
+        <source>Re under 2 000: 64 ÷ Re; over 4 000: 1 ÷ √f = −2 log(k ÷ 3.7 D + 2.51 ÷ (Re √f)), k 0.0015 mm; straight between</source>
+        <translation>Re 2 000 से नीचे: 64 ÷ Re; 4 000 से ऊपर: 1 ÷ √f = −2 log(k ÷ 3.7 D + 2.51 ÷ (Re √f)), k 0.0015 mm; बीच में सीधी रेखा से</translation>
+    </message>
+    <message>
+        <source>head that drives the flow</source>
+        <translation>बहाव चलाने वाला हेड</translation>
+    </message>
+    <message>
+        <source>water over the inlet − end of the line, or the water it dips into − head wanted there</source>
+        <translation>पाइप के मुँह से ऊपर का पानी − लाइन का सिरा, या जिस पानी में वह डूबा है − वहाँ चाहिए हेड</translation>
+    </message>
+    <message>
+        <source>length along the pipe</source>
+        <translation>पाइप के साथ-साथ लंबाई</translation>
+    </message>
+    <message>
+        <source>sum over the pieces of √(level² + rise²)</source>
+        <translation>टुकड़ों का जोड़ Σ√(समतल दूरी² + चढ़ाव²)</translation>
+    </message>
+    <message>
+        <source>head lost to the wall</source>
+        <translation>दीवार की रगड़ में हेड का घाटा</translation>
+    </message>
+    <message>
+        <source>f L ÷ D × V² ÷ 2g</source>
+        <translation>f L ÷ D × V² ÷ 2g</translation>
+    </message>
+    <message>
+        <source>head lost in fittings</source>
+        <translation>फिटिंग में हेड का घाटा</translation>
+    </message>
+    <message>
+        <source>sum of K × V² ÷ 2g</source>
+        <translation>ΣK × V² ÷ 2g</translation>
+    </message>
+    <message>
+        <source>velocity head</source>
+        <translation>गति का हेड</translation>
+    </message>
+    <message>
+        <source>V² ÷ 2g</source>
+        <translation>V² ÷ 2g</translation>
+    </message>
+    <message>
+        <source>pressure head at the outlet</source>
+        <translation>निकास पर दबाव का हेड</translation>
+    </message>
+    <message>
+        <source>head wanted there, or the depth that it dips in</source>
+        <translation>वहाँ चाहिए हेड, या जितना गहरा वह डूबा है</translation>
+    </message>
+    <message>
+        <source>head at the lowest point, outlet shut</source>
+        <translation>सबसे नीचे बिंदु पर हेड, निकास बंद</translation>
+    </message>
+    <message>
+        <source>water over the inlet − lowest point of the pipe</source>
+        <translation>पाइप के मुँह से ऊपर का पानी − पाइप का सबसे नीचा बिंदु</translation>
+    </message>
+    <message>
+        <source>pressure at the lowest point, outlet shut</source>
+        <translation>सबसे नीचे बिंदु पर दबाव, निकास बंद</translation>
+    </message>
+    <message>
+        <source>density × g × head</source>
+        <translation>घनत्व × g × हेड</translation>
+    </message>
+    <message>
+        <source>pressure class left</source>
+        <translation>प्रेशर क्लास में बाकी</translation>
+    </message>
+    <message>
+        <source>class that holds − pressure with the outlet shut</source>
+        <translation>जितना क्लास सहे − निकास बंद पर दबाव</translation>
+    </message>
+    <message>
+        <source>lowest pressure head allowed</source>
+        <translation>दबाव का सबसे कम मान्य हेड</translation>
+    </message>
+    <message>
+        <source>vapour pressure + reserve of 2 m − air pressure of the place, as water column</source>
+        <translation>वाष्प दबाव + 2 m की गुंजाइश − उस जगह की हवा का दबाव, पानी की ऊँचाई में</translation>
+    </message>
+    <message>
+        <source>head that air can hold back at worst</source>
+        <translation>बुरे से बुरे में हवा जितना हेड रोक सके</translation>
+    </message>
+    <message>
+        <source>sum of the falls after all humps</source>
+        <translation>सब ऊँची जगहों के बाद के उतारों का जोड़</translation>
+    </message>
+    <message>
+        <source>heads along the line: place</source>
+        <translation>लाइन पर हेड: जगह</translation>
+    </message>
+    <message>
+        <source>where the line bends and where fittings sit</source>
+        <translation>जहाँ लाइन मुड़ती है और जहाँ फिटिंग लगी हैं</translation>
+    </message>
+    <message>
+        <source>heads along the line: pipe</source>
+        <translation>लाइन पर हेड: पाइप</translation>
+    </message>
+    <message>
+        <source>straight between the points of the line</source>
+        <translation>लाइन के बिंदुओं के बीच सीधी रेखा से</translation>
+    </message>
+    <message>
+        <source>heads along the line: length so far</source>
+        <translation>लाइन पर हेड: अब तक की लंबाई</translation>
+    </message>
+    <message>
+        <source>along the pipe</source>
+        <translation>पाइप के साथ-साथ</translation>
+    </message>
+    <message>
+        <source>heads along the line: energy</source>
+        <translation>लाइन पर हेड: ऊर्जा</translation>
+    </message>
+    <message>
+        <source>water over the inlet − lost to the wall so far − fittings so far</source>
+        <translation>पाइप के मुँह से ऊपर का पानी − अब तक दीवार की रगड़ का घाटा − अब तक फिटिंग का घाटा</translation>
+    </message>
+    <message>
+        <source>heads along the line: head line</source>
+        <translation>लाइन पर हेड: हेड की रेखा</translation>
+    </message>
+    <message>
+        <source>energy − velocity head</source>
+        <translation>ऊर्जा − गति का हेड</translation>
+    </message>
+    <message>
+        <source>heads along the line: pressure</source>
+        <translation>लाइन पर हेड: दबाव</translation>
+    </message>
+    <message>
+        <source>head line − pipe</source>
+        <translation>हेड की रेखा − पाइप</translation>
+    </message>
+    <message>
+        <source>heads along the line: pressure with the outlet shut</source>
+        <translation>लाइन पर हेड: निकास बंद पर दबाव</translation>
+    </message>
+    <message>
+        <source>water over the inlet − pipe</source>
+        <translation>पाइप के मुँह से ऊपर का पानी − पाइप</translation>
+    </message>
+    <message>
+        <source>sucking stretch: from</source>
+        <translation>सक्शन वाला हिस्सा: यहाँ से</translation>
+    </message>
+    <message>
+        <source>where the pressure passes 0</source>
+        <translation>जहाँ दबाव 0 से गुज़रता है</translation>
+    </message>
+    <message>
+        <source>sucking stretch: to</source>
+        <translation>सक्शन वाला हिस्सा: यहाँ तक</translation>
+    </message>
+    <message>
+        <source>sucking stretch: lowest pressure</source>
+        <translation>सक्शन वाला हिस्सा: सबसे कम दबाव</translation>
+    </message>
+    <message>
+        <source>lowest of its points</source>
+        <translation>उसके बिंदुओं में सबसे कम</translation>
+    </message>
+    <message>
+        <source>sucking stretch: where it is lowest</source>
+        <translation>सक्शन वाला हिस्सा: सबसे कम कहाँ</translation>
+    </message>
+    <message>
+        <source>place of that point</source>
+        <translation>उस बिंदु की जगह</translation>
+    </message>
+    <message>
+        <source>stretch near boiling: from</source>
+        <translation>पानी उबलने के करीब वाला हिस्सा: यहाँ से</translation>
+    </message>
+    <message>
+        <source>where the pressure passes the lowest allowed</source>
+        <translation>जहाँ दबाव सबसे कम मान्य से गुज़रता है</translation>
+    </message>
+    <message>
+        <source>stretch near boiling: to</source>
+        <translation>पानी उबलने के करीब वाला हिस्सा: यहाँ तक</translation>
+    </message>
+    <message>
+        <source>stretch near boiling: lowest pressure</source>
+        <translation>पानी उबलने के करीब वाला हिस्सा: सबसे कम दबाव</translation>
+    </message>
+    <message>
+        <source>stretch near boiling: where it is lowest</source>
+        <translation>पानी उबलने के करीब वाला हिस्सा: सबसे कम कहाँ</translation>
+    </message>
+    <message>
+        <source>humps: place</source>
+        <translation>ऊँची जगहें: जगह</translation>
+    </message>
+    <message>
+        <source>high points between inlet and outlet</source>
+        <translation>पाइप के मुँह और निकास के बीच के ऊँचे बिंदु</translation>
+    </message>
+    <message>
+        <source>humps: over the finished floor</source>
+        <translation>ऊँची जगहें: तैयार फ़र्श से ऊपर</translation>
+    </message>
+    <message>
+        <source>level of the pipe there</source>
+        <translation>वहाँ पाइप का स्तर</translation>
+    </message>
+    <message>
+        <source>humps: rise</source>
+        <translation>ऊँची जगहें: चढ़ाव</translation>
+    </message>
+    <message>
+        <source>over the lowest point since the inlet or the hump before</source>
+        <translation>पाइप के मुँह या पिछली ऊँची जगह के बाद के सबसे नीचे बिंदु से</translation>
+    </message>
+    <message>
+        <source>humps: fall</source>
+        <translation>ऊँची जगहें: उतार</translation>
+    </message>
+    <message>
+        <source>to the lowest point before the next hump or the outlet</source>
+        <translation>अगली ऊँची जगह या निकास से पहले के सबसे नीचे बिंदु तक</translation>
+    </message>
+    <message>
+        <source>humps: over the straight line</source>
+        <translation>ऊँची जगहें: सीधी रेखा से ऊपर</translation>
+    </message>
+    <message>
+        <source>over the line from inlet to outlet</source>
+        <translation>पाइप के मुँह से निकास तक की रेखा से ऊपर</translation>
+    </message>
+    <message>
+        <source>humps: pressure</source>
+        <translation>ऊँची जगहें: दबाव</translation>
+    </message>
+    <message>
+        <source>head line − pipe at the flow found</source>
+        <translation>हेड की रेखा − पाइप, निकले बहाव पर</translation>
+    </message>
+    <message>
+        <source>Work, all tasks together</source>
+        <translation>मेहनत, सब काम मिलाकर</translation>
+    </message>
+    <message>
+        <source>sum of the person-days</source>
+        <translation>दिहाड़ियों का जोड़</translation>
+    </message>
+    <message>
+        <source>Skilled person-days among them</source>
+        <translation>उनमें मिस्त्री की दिहाड़ियाँ</translation>
+    </message>
+    <message>
+        <source>sum of the masons&apos; share</source>
+        <translation>मिस्त्री के हिस्सों का जोड़</translation>
+    </message>
+    <message>
+        <source>Person-days of each task</source>
+        <translation>हर काम की दिहाड़ियाँ</translation>
+    </message>
+    <message>
+        <source>quantity × rate</source>
+        <translation>मात्रा × काम की दर</translation>
+    </message>
+    <message>
+        <source>Person-days at the low rate</source>
+        <translation>दिहाड़ियाँ, कम दर से</translation>
+    </message>
+    <message>
+        <source>quantity × low rate of the table, or of the district</source>
+        <translation>मात्रा × तालिका की, या ज़िले की, कम दर</translation>
+    </message>
+    <message>
+        <source>Person-days at the high rate</source>
+        <translation>दिहाड़ियाँ, ज़्यादा दर से</translation>
+    </message>
+    <message>
+        <source>quantity × high rate of the table, or of the district</source>
+        <translation>मात्रा × तालिका की, या ज़िले की, ज़्यादा दर</translation>
+    </message>
+    <message>
+        <source>Skilled share of each task</source>
+        <translation>हर काम में मिस्त्री का हिस्सा</translation>
+    </message>
+    <message>
+        <source>person-days × 0.074 ÷ 0.260 for coats, × 1 ÷ 4.5 for stone bed, trap and overflow</source>
+        <translation>कोट के लिए दिहाड़ियाँ × 0.074 ÷ 0.260; पत्थर की सोलिंग, कुंडी और ओवरफ्लो के लिए × 1 ÷ 4.5</translation>
+    </message>
+    <message>
+        <source>Person-days for each unit of work</source>
+        <translation>काम की हर इकाई पर दिहाड़ियाँ</translation>
+    </message>
+    <message>
+        <source>table of rates, the district&apos;s own rate or the rate entered; below 1.5 m × the factor for deep digging; a coat: spreading + mixing × plaster ÷ face; carrying: less what the digging rate includes; wetting: × rounds a day ÷ 3 × people</source>
+        <translation>दरों की तालिका, ज़िले की अपनी दर या भरी गई दर; 1.5 m से नीचे × गहरी खुदाई का गुणक; कोट: फैलाना + मसाला बनाना × प्लास्टर ÷ सतह; ढुलाई: जितनी खुदाई की दर में आ चुकी है वह घटाकर; भिगाई: × दिन में कितनी बार ÷ 3 × लोग</translation>
+    </message>
+    <message>
+        <source>Digging by the district norm</source>
+        <translation>खुदाई, ज़िले की दर से</translation>
+    </message>
+    <message>
+        <source>pit × 0.8 person-days for each m³</source>
+        <translation>गड्ढा × हर m³ पर 0.8 दिहाड़ी</translation>
+    </message>
+    <message>
+        <source>Digging by what people report</source>
+        <translation>खुदाई, काम करने वालों की बताई दर से</translation>
+    </message>
+    <message>
+        <source>pit × 0.62 person-days for each m³</source>
+        <translation>गड्ढा × हर m³ पर 0.62 दिहाड़ी</translation>
+    </message>
+    <message>
+        <source>ground to clear</source>
+        <translation>साफ़ करने की ज़मीन</translation>
+    </message>
+    <message>
+        <source>outline of the pit at the ground, walkway and 1 m more all round</source>
+        <translation>ज़मीन पर गड्ढे की रूपरेखा, चलने की पट्टी और चारों ओर 1 m और</translation>
+    </message>
+    <message>
+        <source>the job</source>
+        <translation>पूरा काम</translation>
+    </message>
+    <message>
+        <source>topsoil to strip</source>
+        <translation>छीलने की ऊपरी मिट्टी</translation>
+    </message>
+    <message>
+        <source>topsoil stripped first</source>
+        <translation>पहले छीली गई ऊपरी मिट्टी</translation>
+    </message>
+    <message>
+        <source>platform to cut</source>
+        <translation>काटने की समतल जगह</translation>
+    </message>
+    <message>
+        <source>cut for the platform</source>
+        <translation>समतल जगह का कटान</translation>
+    </message>
+    <message>
+        <source>platform to ram</source>
+        <translation>कूटने की समतल जगह</translation>
+    </message>
+    <message>
+        <source>fill for the platform</source>
+        <translation>समतल जगह का भराव</translation>
+    </message>
+    <message>
+        <source>digging to 1.5 m</source>
+        <translation>1.5 m तक खुदाई</translation>
+    </message>
+    <message>
+        <source>pit less what lies deeper than 1.5 m</source>
+        <translation>गड्ढा, 1.5 m से गहरा हिस्सा घटाकर</translation>
+    </message>
+    <message>
+        <source>digging below 1.5 m</source>
+        <translation>1.5 m से नीचे खुदाई</translation>
+    </message>
+    <message>
+        <source>pit below 1.5 m under the ground, same formula as for the pit</source>
+        <translation>ज़मीन से 1.5 m से नीचे का गड्ढा, सूत्र वही जो गड्ढे का</translation>
+    </message>
+    <message>
+        <source>spoil to carry</source>
+        <translation>ढोने की निकली मिट्टी</translation>
+    </message>
+    <message>
+        <source>spoil left over, as it lies</source>
+        <translation>बची निकली मिट्टी, बिना खुदी के नाप से</translation>
+    </message>
+    <message>
+        <source>pit faces to trim</source>
+        <translation>छीलने की गड्ढे की सतहें</translation>
+    </message>
+    <message>
+        <source>pit floor + edge half way down × pit depth × √(1 + batter²)</source>
+        <translation>गड्ढे का तला + आधी गहराई पर किनारे की लंबाई × गड्ढे की गहराई × √(1 + सलामी²)</translation>
+    </message>
+    <message>
+        <source>pipes to lay</source>
+        <translation>बिछाने के पाइप</translation>
+    </message>
+    <message>
+        <source>level length of both ways</source>
+        <translation>दोनों रास्तों की समतल लंबाई</translation>
+    </message>
+    <message>
+        <source>volume of the bed, net</source>
+        <translation>सोलिंग का आयतन, असल</translation>
+    </message>
+    <message>
+        <source>wetting, days</source>
+        <translation>भिगाई, दिन</translation>
+    </message>
+    <message>
+        <source>days under wet sacks of all coats, and days that sacks stay wet outside of them</source>
+        <translation>सब कोट के गीली बोरियों के नीचे के दिन, और उनके अलावा जितने दिन बोरियाँ गीली रहती हैं</translation>
+    </message>
+    <message>
+        <source>silt trap</source>
+        <translation>गाद कुंडी</translation>
+    </message>
+    <message>
+        <source>overflow</source>
+        <translation>ओवरफ्लो</translation>
+    </message>
+    <message>
+        <source>fence</source>
+        <translation>बाड़</translation>
+    </message>
+    <message>
+        <source>all round, 1 m outside the clear opening</source>
+        <translation>चारों ओर, भीतरी मुँह से 1 m बाहर</translation>
+    </message>
+    <message>
+        <source>filling, days</source>
+        <translation>भराई, दिन</translation>
+    </message>
+    <message>
+        <source>days of the first filling</source>
+        <translation>पहली भराई के दिन</translation>
+    </message>
+    <message>
+        <source>leak test</source>
+        <translation>लीक जाँच</translation>
+    </message>
+    <message>
+        <source>beds to plant</source>
+        <translation>बुआई की क्यारियाँ</translation>
+    </message>
+    <message>
+        <source>sum of the beds</source>
+        <translation>क्यारियों का जोड़</translation>
+    </message>
+    <message>
+        <source>faces of the coats</source>
+        <translation>कोट की सतहें</translation>
+    </message>
+    <message>
+        <source>face of the coat</source>
+        <translation>कोट की सतह</translation>
+    </message>
+    <message>
+        <source>Quantity of work</source>
+        <translation>काम की मात्रा</translation>
+    </message>
+    <message>
+        <source>Thickness of each layer</source>
+        <translation>हर परत की मोटाई</translation>
+    </message>
+    <message>
+        <source>square to the face, as entered; of the cove its radius</source>
+        <translation>सतह से गुनिया में, जैसी भरी गई; गोले की उसकी त्रिज्या</translation>
+    </message>
+    <message>
+        <source>Volume of each layer, finished</source>
+        <translation>हर परत का आयतन, तैयार</translation>
+    </message>
+    <message>
+        <source>exact shell between its two faces, floor and wall together</source>
+        <translation>उसकी दो सतहों के बीच का सटीक खोल, फ़र्श और दीवार मिलाकर</translation>
+    </message>
+    <message>
+        <source>Face of each layer that is worked</source>
+        <translation>हर परत की सतह जिस पर काम होता है</translation>
+    </message>
+    <message>
+        <source>for a coat its inner face: floor + √(1 + batter²) × height × mean edge; for bed and rim the top</source>
+        <translation>कोट की भीतरी सतह: फ़र्श + √(1 + सलामी²) × ऊँचाई × किनारे की औसत लंबाई; सोलिंग और मुंडेर की ऊपरी सतह</translation>
+    </message>
+    <message>
+        <source>Thickness of each coat</source>
+        <translation>हर कोट की मोटाई</translation>
+    </message>
+    <message>
+        <source>square to the face, as entered</source>
+        <translation>सतह से गुनिया में, जैसी भरी गई</translation>
+    </message>
+    <message>
+        <source>Face of each coat</source>
+        <translation>हर कोट की सतह</translation>
+    </message>
+    <message>
+        <source>finished inner face, floor and wall</source>
+        <translation>तैयार भीतरी सतह, फ़र्श और दीवार</translation>
+    </message>
+    <message>
+        <source>Plaster of each coat, exact shell</source>
+        <translation>हर कोट का प्लास्टर, सटीक खोल</translation>
+    </message>
+    <message>
+        <source>volume of the layer; the last coat also holds cove and rim</source>
+        <translation>परत का आयतन; आखिरी कोट में गोला और मुंडेर भी</translation>
+    </message>
+    <message>
+        <source>Plaster by area × thickness</source>
+        <translation>प्लास्टर, क्षेत्रफल × मोटाई से</translation>
+    </message>
+    <message>
+        <source>(clear floor + clear wall) × thickness: the rule on paper, to stand beside the exact shell</source>
+        <translation>(भीतरी फ़र्श + भीतरी दीवार) × मोटाई: कागज वाला नियम, सटीक खोल के साथ रखने के लिए</translation>
+    </message>
+    <message>
+        <source>Plaster to mix for each coat</source>
+        <translation>हर कोट के लिए मिलाने का प्लास्टर</translation>
+    </message>
+    <message>
+        <source>shell × (1 + waste); coat 1 also × (1 + unevenness)</source>
+        <translation>खोल × (1 + छीजन); कोट 1 में × (1 + ऊबड़-खाबड़पन) भी</translation>
+    </message>
+    <message>
+        <source>Clay in soil and sand together</source>
+        <translation>मिट्टी और रेत मिलाकर उनमें चिकनी मिट्टी</translation>
+    </message>
+    <message>
+        <source>clay of the soil × soil parts ÷ (soil + sand parts)</source>
+        <translation>मिट्टी में चिकनी मिट्टी × मिट्टी के भाग ÷ (मिट्टी + रेत के भाग)</translation>
+    </message>
+    <message>
+        <source>Cement: net weight</source>
+        <translation>सीमेंट: असल वज़न</translation>
+    </message>
+    <message>
+        <source>sum over all coats of the net mix</source>
+        <translation>असल मिश्रण का सब कोट पर जोड़</translation>
+    </message>
+    <message>
+        <source>Cement: to order</source>
+        <translation>सीमेंट: मँगाएँ</translation>
+    </message>
+    <message>
+        <source>whole bags × weight of a bag</source>
+        <translation>पूरे कट्टे × एक कट्टे का वज़न</translation>
+    </message>
+    <message>
+        <source>Cement bags, net</source>
+        <translation>सीमेंट के कट्टे, असल</translation>
+    </message>
+    <message>
+        <source>net cement ÷ weight of a bag</source>
+        <translation>असल सीमेंट ÷ एक कट्टे का वज़न</translation>
+    </message>
+    <message>
+        <source>Cement bags to order</source>
+        <translation>सीमेंट के कट्टे, मँगाएँ</translation>
+    </message>
+    <message>
+        <source>cement of the plaster to mix ÷ weight of a bag, rounded up to whole bags</source>
+        <translation>मिलाने के प्लास्टर का सीमेंट ÷ एक कट्टे का वज़न, ऊपर पूरे कट्टों तक</translation>
+    </message>
+    <message>
+        <source>Soil, net</source>
+        <translation>मिट्टी, असल</translation>
+    </message>
+    <message>
+        <source>Soil to dig and sieve</source>
+        <translation>खोदने और छानने की मिट्टी</translation>
+    </message>
+    <message>
+        <source>soil of the plaster to mix ÷ (1 − lost in sieving), rounded up to 0.1 m³</source>
+        <translation>मिलाने के प्लास्टर की मिट्टी ÷ (1 − छनाई का घाटा), ऊपर 0.1 m³ तक पूरा करके</translation>
+    </message>
+    <message>
+        <source>Sand, net</source>
+        <translation>रेत, असल</translation>
+    </message>
+    <message>
+        <source>Sand to order, damp</source>
+        <translation>रेत मँगाएँ, नम</translation>
+    </message>
+    <message>
+        <source>sand of the plaster to mix ÷ (1 − lost in sieving) × (1 + bulking), rounded up to 0.1 m³</source>
+        <translation>मिलाने के प्लास्टर की रेत ÷ (1 − छनाई का घाटा) × (1 + नम रेत का फूलना), ऊपर 0.1 m³ तक पूरा करके</translation>
+    </message>
+    <message>
+        <source>Stone of the bed, net</source>
+        <translation>सोलिंग का पत्थर, असल</translation>
+    </message>
+    <message>
+        <source>volume of the stone bed</source>
+        <translation>पत्थर की सोलिंग का आयतन</translation>
+    </message>
+    <message>
+        <source>Stone to bring, loose</source>
+        <translation>लाने का पत्थर, ढीला</translation>
+    </message>
+    <message>
+        <source>bed × (1 + unevenness) × (1 + waste) × loose stone for each m³ of bed, rounded up to 0.1 m³</source>
+        <translation>सोलिंग × (1 + ऊबड़-खाबड़पन) × (1 + छीजन) × सोलिंग के हर m³ में ढीला पत्थर, ऊपर 0.1 m³ तक पूरा करके</translation>
+    </message>
+    <message>
+        <source>Water, net</source>
+        <translation>पानी, असल</translation>
+    </message>
+    <message>
+        <source>mixing water + curing water</source>
+        <translation>मसाले का पानी + तराई का पानी</translation>
+    </message>
+    <message>
+        <source>Water to bring</source>
+        <translation>लाने का पानी</translation>
+    </message>
+    <message>
+        <source>mixing water + curing water, rounded up</source>
+        <translation>मसाले का पानी + तराई का पानी, ऊपर पूरा करके</translation>
+    </message>
+    <message>
+        <source>Mixing water, net</source>
+        <translation>मसाले का पानी, असल</translation>
+    </message>
+    <message>
+        <source>plaster, exact shells × litres for each m³</source>
+        <translation>प्लास्टर, सटीक खोल × हर m³ पर लीटर</translation>
+    </message>
+    <message>
+        <source>Mixing water to bring</source>
+        <translation>मसाले का पानी, लाने का</translation>
+    </message>
+    <message>
+        <source>plaster to mix × litres for each m³, rounded up</source>
+        <translation>मिलाने का प्लास्टर × हर m³ पर लीटर, ऊपर पूरा करके</translation>
+    </message>
+    <message>
+        <source>Curing water, net</source>
+        <translation>तराई का पानी, असल</translation>
+    </message>
+    <message>
+        <source>face of each coat × litres a day for each m² × its days under wet sacks</source>
+        <translation>हर कोट की सतह × हर m² पर दिन में लीटर × उसके गीली बोरियों के नीचे के दिन</translation>
+    </message>
+    <message>
+        <source>Curing water to bring</source>
+        <translation>तराई का पानी, लाने का</translation>
+    </message>
+    <message>
+        <source>as net, rounded up</source>
+        <translation>असल जैसा, ऊपर पूरा करके</translation>
+    </message>
+    <message>
+        <source>Wet sacks, net</source>
+        <translation>गीली बोरियाँ, असल</translation>
+    </message>
+    <message>
+        <source>largest face of a coat ÷ what a sack covers; one set is used again for each coat</source>
+        <translation>सबसे बड़े कोट की सतह ÷ एक बोरी से ढकी सतह; वही बोरियाँ हर कोट पर फिर काम आती हैं</translation>
+    </message>
+    <message>
+        <source>Wet sacks to bring</source>
+        <translation>गीली बोरियाँ, लाने की</translation>
+    </message>
+    <message>
+        <source>net × (1 + spare), rounded up</source>
+        <translation>असल × (1 + फालतू), ऊपर पूरा करके</translation>
+    </message>
+    <message>
+        <source>soil for each coat</source>
+        <translation>हर कोट की मिट्टी</translation>
+    </message>
+    <message>
+        <source>plaster × dry to wet × soil parts ÷ all parts</source>
+        <translation>प्लास्टर × सूखे से गीला × मिट्टी के भाग ÷ सब भाग</translation>
+    </message>
+    <message>
+        <source>sand for each coat</source>
+        <translation>हर कोट की रेत</translation>
+    </message>
+    <message>
+        <source>plaster × dry to wet × sand parts ÷ all parts</source>
+        <translation>प्लास्टर × सूखे से गीला × रेत के भाग ÷ सब भाग</translation>
+    </message>
+    <message>
+        <source>cement for each coat, loose</source>
+        <translation>हर कोट का सीमेंट, ढीला</translation>
+    </message>
+    <message>
+        <source>plaster × dry to wet × cement parts ÷ all parts</source>
+        <translation>प्लास्टर × सूखे से गीला × सीमेंट के भाग ÷ सब भाग</translation>
+    </message>
+    <message>
+        <source>cement for each coat</source>
+        <translation>हर कोट का सीमेंट</translation>
+    </message>
+    <message>
+        <source>loose cement × its loose weight</source>
+        <translation>ढीला सीमेंट × उसका ढीला वज़न</translation>
+    </message>
+    <message>
+        <source>Exact shells</source>
+        <translation>सटीक खोल</translation>
+    </message>
+    <message>
+        <source>Area × thickness</source>
+        <translation>क्षेत्रफल × मोटाई</translation>
+    </message>
+    <message>
+        <source>To mix</source>
+        <translation>मिलाने का</translation>
+    </message>
+    <message>
+        <source>for coat number</source>
+        <translation>कोट नंबर</translation>
+    </message>
+    <message>
+        <source>the coats in order, from the earth</source>
+        <translation>कोट क्रम से, मिट्टी की ओर से</translation>
+    </message>
+    <message>
+        <source>bags of cement</source>
+        <translation>सीमेंट के कट्टे</translation>
+    </message>
+    <message>
+        <source>one bag, or half of one</source>
+        <translation>एक कट्टा, या आधा</translation>
+    </message>
+    <message>
+        <source>soil parts × cement ÷ its loose weight ÷ cement parts</source>
+        <translation>मिट्टी के भाग × सीमेंट ÷ उसका ढीला वज़न ÷ सीमेंट के भाग</translation>
+    </message>
+    <message>
+        <source>sand parts × cement ÷ its loose weight ÷ cement parts</source>
+        <translation>रेत के भाग × सीमेंट ÷ उसका ढीला वज़न ÷ सीमेंट के भाग</translation>
+    </message>
+    <message>
+        <source>bags × weight of a bag</source>
+        <translation>कट्टे × एक कट्टे का वज़न</translation>
+    </message>
+    <message>
+        <source>plaster that it yields</source>
+        <translation>इससे निकला प्लास्टर</translation>
+    </message>
+    <message>
+        <source>soil, sand and cement, loose ÷ dry to wet</source>
+        <translation>मिट्टी, रेत और सीमेंट, ढीले ÷ सूखे से गीला</translation>
+    </message>
+    <message>
+        <source>face that it covers</source>
+        <translation>इससे ढकी सतह</translation>
+    </message>
+    <message>
+        <source>yield ÷ thickness of the coat</source>
+        <translation>निकला प्लास्टर ÷ कोट की मोटाई</translation>
+    </message>
+    <message>
+        <source>batches for the coat</source>
+        <translation>कोट के घान</translation>
+    </message>
+    <message>
+        <source>plaster to mix ÷ yield, rounded up</source>
+        <translation>मिलाने का प्लास्टर ÷ एक घान से निकला, ऊपर पूरा करके</translation>
+    </message>
+    <message>
+        <source>gauge boxes of soil</source>
+        <translation>मिट्टी की नाप की पेटियाँ</translation>
+    </message>
+    <message>
+        <source>soil ÷ what the box holds</source>
+        <translation>मिट्टी ÷ पेटी में जितना आता है</translation>
+    </message>
+    <message>
+        <source>gauge boxes of sand</source>
+        <translation>रेत की नाप की पेटियाँ</translation>
+    </message>
+    <message>
+        <source>sand ÷ what the box holds</source>
+        <translation>रेत ÷ पेटी में जितना आता है</translation>
+    </message>
+    <message>
+        <source>pans of soil</source>
+        <translation>मिट्टी के तसले</translation>
+    </message>
+    <message>
+        <source>soil ÷ what the pan holds</source>
+        <translation>मिट्टी ÷ तसले में जितना आता है</translation>
+    </message>
+    <message>
+        <source>pans of sand</source>
+        <translation>रेत के तसले</translation>
+    </message>
+    <message>
+        <source>sand ÷ what the pan holds</source>
+        <translation>रेत ÷ तसले में जितना आता है</translation>
+    </message>
+    <message>
+        <source>buckets of soil</source>
+        <translation>मिट्टी की बाल्टियाँ</translation>
+    </message>
+    <message>
+        <source>soil ÷ what the bucket holds</source>
+        <translation>मिट्टी ÷ बाल्टी में जितना आता है</translation>
+    </message>
+    <message>
+        <source>buckets of sand</source>
+        <translation>रेत की बाल्टियाँ</translation>
+    </message>
+    <message>
+        <source>sand ÷ what the bucket holds</source>
+        <translation>रेत ÷ बाल्टी में जितना आता है</translation>
+    </message>
+    <message>
+        <source>Batch with a whole bag</source>
+        <translation>पूरे कट्टे का घान</translation>
+    </message>
+    <message>
+        <source>Batch with half a bag</source>
+        <translation>आधे कट्टे का घान</translation>
+    </message>
+    <message>
+        <source>Numbers of the coats</source>
+        <translation>कोट के नंबर</translation>
+    </message>
+    <message>
+        <source>Cost, all together</source>
+        <translation>खर्च, कुल</translation>
+    </message>
+    <message>
+        <source>materials + labour + other + carriage + contingency</source>
+        <translation>सामान + मज़दूरी + दूसरा खर्च + ढुलाई + अनदेखे खर्च</translation>
+    </message>
+    <message>
+        <source>Materials</source>
+        <translation>सामान</translation>
+    </message>
+    <message>
+        <source>sum of their amounts</source>
+        <translation>उनकी रकमों का जोड़</translation>
+    </message>
+    <message>
+        <source>sum of the amounts of labourers and masons</source>
+        <translation>मज़दूरों और मिस्त्रियों की रकमों का जोड़</translation>
+    </message>
+    <message>
+        <source>Other</source>
+        <translation>दूसरा खर्च</translation>
+    </message>
+    <message>
+        <source>sum of the amounts of own items</source>
+        <translation>अपनी मदों की रकमों का जोड़</translation>
+    </message>
+    <message>
+        <source>Carriage</source>
+        <translation>ढुलाई</translation>
+    </message>
+    <message>
+        <source>sum of all trips</source>
+        <translation>सब फेरों का जोड़</translation>
+    </message>
+    <message>
+        <source>Contingency</source>
+        <translation>अनदेखे खर्च</translation>
+    </message>
+    <message>
+        <source>share of all before it</source>
+        <translation>इससे पहले के सबका हिस्सा</translation>
+    </message>
+    <message>
+        <source>Given by the household or group</source>
+        <translation>परिवार या समूह ने बिना पैसे दिया</translation>
+    </message>
+    <message>
+        <source>sum of the shares given</source>
+        <translation>बिना पैसे दिए हिस्सों का जोड़</translation>
+    </message>
+    <message>
+        <source>Paid in money</source>
+        <translation>पैसे में दिया</translation>
+    </message>
+    <message>
+        <source>total − given</source>
+        <translation>कुल − बिना पैसे दिया</translation>
+    </message>
+    <message>
+        <source>Cost for each m³ held</source>
+        <translation>टंकी के हर m³ पानी का खर्च</translation>
+    </message>
+    <message>
+        <source>total ÷ held up to the overflow</source>
+        <translation>कुल ÷ ओवरफ्लो तक टंकी का पानी</translation>
+    </message>
+    <message>
+        <source>sum of what is drawn in those months</source>
+        <translation>उन महीनों में निकाले गए पानी का जोड़</translation>
+    </message>
+    <message>
+        <source>Dry months</source>
+        <translation>सूखे महीने</translation>
+    </message>
+    <message>
+        <source>mean rain below half of ET0</source>
+        <translation>औसत बारिश ET0 के आधे से कम</translation>
+    </message>
+    <message>
+        <source>Cost a year of the whole tank</source>
+        <translation>पूरी टंकी का सालाना खर्च</translation>
+    </message>
+    <message>
+        <source>total × capital recovery factor + upkeep of soil-cement</source>
+        <translation>कुल × पूँजी वसूली गुणक + मिट्टी-सीमेंट का रखरखाव</translation>
+    </message>
+    <message>
+        <source>Cost a year for each m³ drawn in dry months</source>
+        <translation>सूखे महीनों में निकाले हर m³ पर सालाना खर्च</translation>
+    </message>
+    <message>
+        <source>cost a year ÷ drawn in dry months</source>
+        <translation>सालाना खर्च ÷ सूखे महीनों में निकाला</translation>
+    </message>
+    <message>
+        <source>Quantity of each line</source>
+        <translation>हर मद की मात्रा</translation>
+    </message>
+    <message>
+        <source>as entered; else: what is to be ordered, person-days of labourers and masons, lengths of pipe and fence</source>
+        <translation>जैसा भरा गया; नहीं तो: जितना मँगाना है, मज़दूरों और मिस्त्रियों की दिहाड़ियाँ, पाइप और बाड़ की लंबाई</translation>
+    </message>
+    <message>
+        <source>Price of each line</source>
+        <translation>हर मद का दाम</translation>
+    </message>
+    <message>
+        <source>Amount of each line</source>
+        <translation>हर मद की रकम</translation>
+    </message>
+    <message>
+        <source>quantity × price</source>
+        <translation>मात्रा × दाम</translation>
+    </message>
+    <message>
+        <source>Given, of each line</source>
+        <translation>हर मद में बिना पैसे दिया</translation>
+    </message>
+    <message>
+        <source>amount × share given</source>
+        <translation>रकम × बिना पैसे दिया हिस्सा</translation>
+    </message>
+    <message>
+        <source>Paid, of each line</source>
+        <translation>हर मद में पैसे से दिया</translation>
+    </message>
+    <message>
+        <source>amount − given</source>
+        <translation>रकम − बिना पैसे दिया</translation>
+    </message>
+    <message>
+        <source>Weight to carry</source>
+        <translation>ढोने का वज़न</translation>
+    </message>
+    <message>
+        <source>quantity × weight of one, as entered or usual</source>
+        <translation>मात्रा × एक का वज़न, जैसा भरा गया या आम</translation>
+    </message>
+    <message>
+        <source>Loads</source>
+        <translation>बोझ</translation>
+    </message>
+    <message>
+        <source>weight ÷ load, rounded up; bags and sacks carried whole</source>
+        <translation>वज़न ÷ एक बोझ, ऊपर पूरा करके; कट्टे और बोरियाँ पूरी-पूरी ढोई जाती हैं</translation>
+    </message>
+    <message>
+        <source>Loads for one piece</source>
+        <translation>एक नग के बोझ</translation>
+    </message>
+    <message>
+        <source>weight of one ÷ load, rounded up: heavier pieces are split</source>
+        <translation>एक का वज़न ÷ एक बोझ, ऊपर पूरा करके: भारी नग बाँट दिए जाते हैं</translation>
+    </message>
+    <message>
+        <source>Days of one carrier</source>
+        <translation>एक ढोने वाले के दिन</translation>
+    </message>
+    <message>
+        <source>loads ÷ trips a day</source>
+        <translation>बोझ ÷ दिन में फेरे</translation>
+    </message>
+    <message>
+        <source>Cost of the trips</source>
+        <translation>फेरों का खर्च</translation>
+    </message>
+    <message>
+        <source>loads × price of a trip</source>
+        <translation>बोझ × एक फेरे का दाम</translation>
+    </message>
+    <message>
+        <source>Days on which money is needed</source>
+        <translation>दिन जब पैसा चाहिए</translation>
+    </message>
+    <message>
+        <source>goods: start of the first task that uses them; wages: days of each task</source>
+        <translation>सामान: जिस काम में पहले लगे उसकी शुरुआत; मज़दूरी: हर काम के दिन</translation>
+    </message>
+    <message>
+        <source>Money for goods by day</source>
+        <translation>सामान का पैसा, दिन-दिन</translation>
+    </message>
+    <message>
+        <source>cash of goods and their carriage; own items on the first day</source>
+        <translation>सामान और उसकी ढुलाई का नकद; अपनी मदें पहले दिन</translation>
+    </message>
+    <message>
+        <source>Money for wages by day</source>
+        <translation>मज़दूरी का पैसा, दिन-दिन</translation>
+    </message>
+    <message>
+        <source>cash of each task&apos;s person-days, spread evenly over its days</source>
+        <translation>हर काम की दिहाड़ियों का नकद, उसके दिनों में बराबर बाँटकर</translation>
+    </message>
+    <message>
+        <source>Money so far</source>
+        <translation>अब तक का पैसा</translation>
+    </message>
+    <message>
+        <source>sum up to and with the day, without contingency</source>
+        <translation>उस दिन समेत अब तक का जोड़, अनदेखे खर्च के बिना</translation>
+    </message>
+    <message>
+        <source>Price of each lining alone</source>
+        <translation>हर लाइनिंग का दाम, अकेली</translation>
+    </message>
+    <message>
+        <source>offer × 1, face or volume held; soil-cement without an offer: its materials, carriage and person-days × (1 + contingency)</source>
+        <translation>बताया गया दाम × 1, सतह या टंकी का पानी; मिट्टी-सीमेंट का दाम न बताया हो तो: उसका सामान, ढुलाई और दिहाड़ियाँ × (1 + अनदेखे खर्च)</translation>
+    </message>
+    <message>
+        <source>Digging and platform for it</source>
+        <translation>उसकी खुदाई और समतल जगह</translation>
+    </message>
+    <message>
+        <source>person-days of topsoil, platform, pit, spoil and trimming × price of a labourer × (1 + contingency); none for a moulded tank</source>
+        <translation>ऊपरी मिट्टी, समतल जगह, गड्ढे, निकली मिट्टी और छीलने की दिहाड़ियाँ × मज़दूर का दाम × (1 + अनदेखे खर्च); बनी-बनाई टंकी में कुछ नहीं</translation>
+    </message>
+    <message>
+        <source>Capital</source>
+        <translation>पूँजी</translation>
+    </message>
+    <message>
+        <source>price + digging and platform</source>
+        <translation>दाम + खुदाई और समतल जगह</translation>
+    </message>
+    <message>
+        <source>Life</source>
+        <translation>उम्र</translation>
+    </message>
+    <message>
+        <source>Capital recovery factor</source>
+        <translation>पूँजी वसूली गुणक</translation>
+    </message>
+    <message>
+        <source>i (1 + i)^n ÷ ((1 + i)^n − 1); 1 ÷ n without interest</source>
+        <translation>i (1 + i)^n ÷ ((1 + i)^n − 1); ब्याज न हो तो 1 ÷ n</translation>
+    </message>
+    <message>
+        <source>share of the price</source>
+        <translation>दाम का हिस्सा</translation>
+    </message>
+    <message>
+        <source>Cost a year</source>
+        <translation>सालाना खर्च</translation>
+    </message>
+    <message>
+        <source>capital × factor + upkeep</source>
+        <translation>पूँजी × गुणक + रखरखाव</translation>
+    </message>
+    <message>
+        <source>Cost a year for each m³ held</source>
+        <translation>हर m³ पर सालाना खर्च</translation>
+    </message>
+    <message>
+        <source>cost a year ÷ held up to the overflow</source>
+        <translation>सालाना खर्च ÷ ओवरफ्लो तक टंकी का पानी</translation>
+    </message>
+    <message>
+        <source>Draws</source>
+        <translation>ड्रॉ</translation>
+    </message>
+    <message>
+        <source>With every input as it stands</source>
+        <translation>हर आँकड़ा जैसा है वैसा</translation>
+    </message>
+    <message>
+        <source>as in the plan</source>
+        <translation>जैसा योजना में</translation>
+    </message>
+    <message>
+        <source>One draw in ten below (P10)</source>
+        <translation>दस में से एक ड्रॉ इससे नीचे (P10)</translation>
+    </message>
+    <message>
+        <source>each input triangular between low, 0 and high about its value; draws sorted, least that a tenth does not exceed</source>
+        <translation>हर आँकड़ा अपने मान के आसपास कम, 0 और ज़्यादा के बीच तिकोने वितरण में; ड्रॉ क्रम में, सबसे छोटा जिससे दसवाँ हिस्सा ऊपर न जाए</translation>
+    </message>
+    <message>
+        <source>Middle of the draws (P50)</source>
+        <translation>ड्रॉ का बीच (P50)</translation>
+    </message>
+    <message>
+        <source>draws sorted, least that half does not exceed</source>
+        <translation>ड्रॉ क्रम में, सबसे छोटा जिससे आधे ऊपर न जाएँ</translation>
+    </message>
+    <message>
+        <source>Nine draws in ten below (P90)</source>
+        <translation>दस में से नौ ड्रॉ इससे नीचे (P90)</translation>
+    </message>
+    <message>
+        <source>draws sorted, least that nine tenths do not exceed</source>
+        <translation>ड्रॉ क्रम में, सबसे छोटा जिससे दस में से नौ हिस्से ऊपर न जाएँ</translation>
+    </message>
+    <message>
+        <source>Mean of the draws</source>
+        <translation>ड्रॉ का औसत</translation>
+    </message>
+    <message>
+        <source>sum ÷ draws</source>
+        <translation>जोड़ ÷ ड्रॉ</translation>
+    </message>
+    <message>
+        <source>Least of the draws</source>
+        <translation>सबसे कम ड्रॉ</translation>
+    </message>
+    <message>
+        <source>smallest</source>
+        <translation>सबसे छोटा</translation>
+    </message>
+    <message>
+        <source>Most of the draws</source>
+        <translation>सबसे ज़्यादा ड्रॉ</translation>
+    </message>
+    <message>
+        <source>largest</source>
+        <translation>सबसे बड़ा</translation>
+    </message>
+    <message>
+        <source>Share of the spread that each input drives</source>
+        <translation>फैलाव का हिस्सा, हर आँकड़े के कारण</translation>
+    </message>
+    <message>
+        <source>squared correlation ÷ sum of the squares</source>
+        <translation>सहसंबंध का वर्ग ÷ वर्गों का जोड़</translation>
+    </message>
+    <message>
+        <source>Correlation with each input</source>
+        <translation>हर आँकड़े से सहसंबंध</translation>
+    </message>
+    <message>
+        <source>Pearson&apos;s, over all draws</source>
+        <translation>पियर्सन का, सब ड्रॉ पर</translation>
+    </message>
+    <message>
+        <source>Holds, filled to the overflow</source>
+        <translation>ओवरफ्लो तक भरने पर पानी</translation>
+    </message>
+    <message>
+        <source>planned like this tank</source>
+        <translation>इसी टंकी की तरह योजना बनाकर</translation>
+    </message>
+    <message>
+        <source>Usable water</source>
+        <translation>काम आने वाला पानी</translation>
+    </message>
+    <message>
+        <source>Pit to dig</source>
+        <translation>खोदने का गड्ढा</translation>
+    </message>
+    <message>
+        <source>Clear length at the floor</source>
+        <translation>फ़र्श पर भीतरी लंबाई</translation>
+    </message>
+    <message>
+        <source>as the option has it</source>
+        <translation>जैसा विकल्प में है</translation>
+    </message>
+    <message>
+        <source>Clear width at the floor</source>
+        <translation>फ़र्श पर भीतरी चौड़ाई</translation>
+    </message>
+    <message>
+        <source>Clear depth</source>
+        <translation>भीतरी गहराई</translation>
+    </message>
+    <message>
+        <source>Sand to order</source>
+        <translation>रेत मँगाएँ</translation>
+    </message>
+    <message>
+        <source>Stone to bring</source>
+        <translation>लाने का पत्थर</translation>
+    </message>
+    <message>
+        <source>largest need of the coats</source>
+        <translation>कोट में सबसे बड़ी ज़रूरत</translation>
+    </message>
+    <message>
+        <source>earliest start of a task</source>
+        <translation>सबसे पहले काम की शुरुआत</translation>
+    </message>
+    <message>
+        <source>latest end of a task, planting left out</source>
+        <translation>सबसे बाद के काम का अंत, बुआई छोड़कर</translation>
+    </message>
+    <message>
+        <source>planned like this tank; none while prices are missing</source>
+        <translation>इसी टंकी की तरह योजना बनाकर; दाम न हों तो कुछ नहीं</translation>
+    </message>
+    <message>
+        <source>cost ÷ held up to the overflow</source>
+        <translation>खर्च ÷ ओवरफ्लो तक टंकी का पानी</translation>
+    </message>
+    <message>
+        <source>same weather years</source>
+        <translation>मौसम के वही साल</translation>
+    </message>
+    <message>
+        <source>Days short of water in a mean year</source>
+        <translation>औसत साल में कमी के दिन</translation>
+    </message>
+    <message>
+        <source>counted</source>
+        <translation>गिने हुए</translation>
+    </message>
+    <message>
+        <source>points of the line, level distance</source>
+        <translation>लाइन के बिंदु, समतल दूरी</translation>
+    </message>
+    <message>
+        <source>distances of the way from its first point; field line over the rim: inlet, crest, then the way</source>
+        <translation>रास्ते के पहले बिंदु से दूरियाँ; मुंडेर के ऊपर से खेत की लाइन: पाइप का मुँह, चोटी, फिर रास्ता</translation>
+    </message>
+    <message>
+        <source>points of the line, over the finished floor</source>
+        <translation>लाइन के बिंदु, तैयार फ़र्श से ऊपर</translation>
+    </message>
+    <message>
+        <source>rim + height over the rim; inlet 2 cm under the dead level, crest over the rim</source>
+        <translation>मुंडेर + मुंडेर से ऊँचाई; पाइप का मुँह डेड स्तर से 2 cm नीचे, चोटी मुंडेर से ऊपर</translation>
+    </message>
+    <message>
+        <source>losses of the fittings, K</source>
+        <translation>फिटिंग का घाटा, K</translation>
+    </message>
+    <message>
+        <source>number × K of one: screen 1 (own figure), sharp entrance 0.5, elbow 0.9, gate valve 0.15</source>
+        <translation>संख्या × एक का K: जाली 1 (अपना आँकड़ा), तीखे किनारे का मुँह 0.5, एल्बो 0.9, गेट वाल्व 0.15</translation>
+    </message>
+    <message>
+        <source>where the fittings sit</source>
+        <translation>फिटिंग कहाँ लगी हैं</translation>
+    </message>
+    <message>
+        <source>at the inlet; elbows of the field line half at the crest, half at the end</source>
+        <translation>पाइप के मुँह पर; खेत की लाइन के आधे एल्बो चोटी पर, आधे सिरे पर</translation>
+    </message>
+    <message>
+        <source>bore</source>
+        <translation>भीतरी व्यास</translation>
+    </message>
+    <message>
+        <source>measured, else outside diameter − 2 × wall</source>
+        <translation>नापा हुआ, नहीं तो बाहरी व्यास − 2 × दीवार</translation>
+    </message>
+    <message>
+        <source>pressure class that holds</source>
+        <translation>जितना प्रेशर क्लास सहे</translation>
+    </message>
+    <message>
+        <source>class × share for warm water</source>
+        <translation>क्लास × गरम पानी के लिए हिस्सा</translation>
+    </message>
+    <message>
+        <source>share of the class that holds in warm water</source>
+        <translation>गरम पानी में क्लास का जितना हिस्सा सहे</translation>
+    </message>
+    <message>
+        <source>1 up to 20 °C, 0.87 at 30 °C, 0.74 at 40 °C, straight between</source>
+        <translation>20 °C तक 1, 30 °C पर 0.87, 40 °C पर 0.74, बीच में सीधी रेखा से</translation>
+    </message>
+    <message>
+        <source>flow wanted</source>
+        <translation>चाहा गया बहाव</translation>
+    </message>
+    <message>
+        <source>as entered; field line: outlets × usual flow of one</source>
+        <translation>जैसा भरा गया; खेत की लाइन: निकास × एक का आम बहाव</translation>
+    </message>
+    <message>
+        <source>water over the inlet, tank full</source>
+        <translation>पाइप के मुँह से ऊपर का पानी, टंकी भरी</translation>
+    </message>
+    <message>
+        <source>source line: inlet + water over it; field line: overflow level</source>
+        <translation>स्रोत की लाइन: पाइप का मुँह + उससे ऊपर का पानी; खेत की लाइन: ओवरफ्लो का स्तर</translation>
+    </message>
+    <message>
+        <source>water over the inlet, tank nearly empty</source>
+        <translation>पाइप के मुँह से ऊपर का पानी, टंकी लगभग खाली</translation>
+    </message>
+    <message>
+        <source>source line: inlet + water over it; field line: dead level</source>
+        <translation>स्रोत की लाइन: पाइप का मुँह + उससे ऊपर का पानी; खेत की लाइन: डेड स्तर</translation>
+    </message>
+    <message>
+        <source>Field line</source>
+        <translation>खेत की लाइन</translation>
+    </message>
+    <message>
+        <source>outside diameter</source>
+        <translation>बाहरी व्यास</translation>
+    </message>
+    <message>
+        <source>size of the table</source>
+        <translation>तालिका का नाप</translation>
+    </message>
+    <message>
+        <source>least wall</source>
+        <translation>सबसे पतली दीवार</translation>
+    </message>
+    <message>
+        <source>bore with the least wall</source>
+        <translation>सबसे पतली दीवार पर भीतरी व्यास</translation>
+    </message>
+    <message>
+        <source>outside diameter − 2 × wall</source>
+        <translation>बाहरी व्यास − 2 × दीवार</translation>
+    </message>
+    <message>
+        <source>outside diameter over wall</source>
+        <translation>बाहरी व्यास ÷ दीवार</translation>
+    </message>
+    <message>
+        <source>pressure class</source>
+        <translation>प्रेशर क्लास</translation>
+    </message>
+    <message>
+        <source>size of the table: 20 × strength ÷ (1.25 × (SDR − 1)), rounded to a class</source>
+        <translation>तालिका का नाप: 20 × मज़बूती ÷ (1.25 × (SDR − 1)), किसी क्लास तक पूरा करके</translation>
+    </message>
+    <message>
+        <source>Field line, pipe</source>
+        <translation>खेत की लाइन, पाइप</translation>
+    </message>
+    <message>
+        <source>Field line, smallest pipe that would do</source>
+        <translation>खेत की लाइन, सबसे छोटा पाइप जो चल जाए</translation>
+    </message>
+    <message>
+        <source>its flow</source>
+        <translation>उसका बहाव</translation>
+    </message>
+    <message>
+        <source>like the flow of the line, where that is less</source>
+        <translation>लाइन के बहाव की तरह, जहाँ वह कम हो</translation>
+    </message>
+    <message>
+        <source>Field line, tank full</source>
+        <translation>खेत की लाइन, टंकी भरी</translation>
+    </message>
+    <message>
+        <source>Field line, tank nearly empty</source>
+        <translation>खेत की लाइन, टंकी लगभग खाली</translation>
+    </message>
+    <message>
+        <source>air pressure less vapour</source>
+        <translation>हवा का दबाव, वाष्प घटाकर</translation>
+    </message>
+    <message>
+        <source>air pressure at that height − vapour pressure, as water column</source>
+        <translation>उस ऊँचाई पर हवा का दबाव − वाष्प दबाव, पानी की ऊँचाई में</translation>
+    </message>
+    <message>
+        <source>most lift</source>
+        <translation>ज़्यादा से ज़्यादा चढ़ाव</translation>
+    </message>
+    <message>
+        <source>air pressure less vapour − reserve of 2 m</source>
+        <translation>हवा का दबाव, वाष्प घटाकर − 2 m की गुंजाइश</translation>
+    </message>
+    <message>
+        <source>lift</source>
+        <translation>चढ़ाव</translation>
+    </message>
+    <message>
+        <source>crest − water</source>
+        <translation>चोटी − पानी</translation>
+    </message>
+    <message>
+        <source>lift left</source>
+        <translation>बचा चढ़ाव</translation>
+    </message>
+    <message>
+        <source>most lift − lift − loss up to the crest</source>
+        <translation>ज़्यादा से ज़्यादा चढ़ाव − चढ़ाव − चोटी तक हेड का घाटा</translation>
+    </message>
+    <message>
+        <source>draws down to, at a trickle</source>
+        <translation>यहाँ तक खाली करता है, पतली धार में</translation>
+    </message>
+    <message>
+        <source>highest of inlet, outlet and crest − most lift</source>
+        <translation>पाइप के मुँह, निकास और चोटी में सबसे ऊँचा − ज़्यादा से ज़्यादा चढ़ाव</translation>
+    </message>
+    <message>
+        <source>water that fills the pipe</source>
+        <translation>पाइप भरने का पानी</translation>
+    </message>
+    <message>
+        <source>π D² ÷ 4 × length</source>
+        <translation>π D² ÷ 4 × लंबाई</translation>
+    </message>
+    <message>
+        <source>flow, valve open</source>
+        <translation>बहाव, वाल्व खुला</translation>
+    </message>
+    <message>
+        <source>found so that water − outlet = (1 + sum of K + f L ÷ D) V² ÷ 2g</source>
+        <translation>ऐसे खोजा कि पानी − निकास = (1 + ΣK + f L ÷ D) V² ÷ 2g</translation>
+    </message>
+    <message>
+        <source>loss up to the crest</source>
+        <translation>चोटी तक हेड का घाटा</translation>
+    </message>
+    <message>
+        <source>(1 + K up to the crest + f L ÷ D) V² ÷ 2g</source>
+        <translation>(1 + चोटी तक K + f L ÷ D) V² ÷ 2g</translation>
+    </message>
+    <message>
+        <source>pressure at the crest</source>
+        <translation>चोटी पर दबाव</translation>
+    </message>
+    <message>
+        <source>− lift − loss up to the crest</source>
+        <translation>− चढ़ाव − चोटी तक हेड का घाटा</translation>
+    </message>
+    <message>
+        <source>speed that carries air down</source>
+        <translation>गति जो हवा को नीचे बहा ले जाए</translation>
+    </message>
+    <message>
+        <source>√(g D) × (0.825 + 0.25 √(sine of the fall))</source>
+        <translation>√(g D) × (0.825 + 0.25 √(ढाल की ज्या, sin))</translation>
+    </message>
+    <message>
+        <source>most flow that the crest allows</source>
+        <translation>चोटी जितना बहाव होने दे</translation>
+    </message>
+    <message>
+        <source>flow whose loss up to the crest uses up the lift</source>
+        <translation>बहाव जिसमें चोटी तक का घाटा पूरा चढ़ाव खा जाए</translation>
+    </message>
+    <message>
+        <source>Siphon, tank full</source>
+        <translation>साइफन, टंकी भरी</translation>
+    </message>
+    <message>
+        <source>Siphon, tank nearly empty</source>
+        <translation>साइफन, टंकी लगभग खाली</translation>
+    </message>
+    <message>
+        <source>of the even slope as entered, or of the plane laid through the survey under the platform</source>
+        <translation>भरी गई एक-सी ढलान का, या समतल जगह के नीचे के सर्वे पर बिठाए समतल का</translation>
+    </message>
+    <message>
+        <source>Downhill, from north by east</source>
+        <translation>ढलान की दिशा, उत्तर से पूरब की ओर</translation>
+    </message>
+    <message>
+        <source>as entered, or of that plane</source>
+        <translation>जैसी भरी गई, या उस समतल की</translation>
+    </message>
+    <message>
+        <source>outline of the pit at the ground with rim collar and walkway all round</source>
+        <translation>ज़मीन पर गड्ढे की रूपरेखा, मुंडेर की पट्टी और चारों ओर चलने की पट्टी समेत</translation>
+    </message>
+    <message>
+        <source>Platform over the ground at the middle of the tank</source>
+        <translation>टंकी के बीच में ज़मीन से समतल जगह की ऊँचाई</translation>
+    </message>
+    <message>
+        <source>as wished: whole pit in natural ground, cut and fill balanced, or as entered</source>
+        <translation>जैसी चाही गई: पूरा गड्ढा मूल ज़मीन में, कटान और भराव बराबर, या जैसा भरा गया</translation>
+    </message>
+    <message>
+        <source>Ground to be brought for the fill</source>
+        <translation>भराव के लिए बाहर से लाने की मिट्टी</translation>
+    </message>
+    <message>
+        <source>fill ÷ (rammed volume of 1 m³ dug) − pit − cut, where that is over 0</source>
+        <translation>भराव ÷ (1 m³ खुदी मिट्टी का कुटा आयतन) − गड्ढा − कटान, जहाँ यह 0 से ऊपर हो</translation>
+    </message>
+    <message>
+        <source>Natural ground over the pit, least</source>
+        <translation>गड्ढे से ऊपर मूल ज़मीन, कम से कम</translation>
+    </message>
+    <message>
+        <source>natural ground less topsoil − floor or wall of the pit, where that is least; below 0 it stands on fill</source>
+        <translation>मूल ज़मीन, ऊपरी मिट्टी घटाकर − गड्ढे का तला या दीवार, जहाँ यह सबसे कम हो; 0 से नीचे हो तो भराव पर है</translation>
+    </message>
+    <message>
+        <source>Each way to find the level: over the ground at the middle</source>
+        <translation>स्तर खोजने का हर तरीका: बीच में ज़मीन से ऊपर</translation>
+    </message>
+    <message>
+        <source>highest with the whole pit in natural ground; (cut × rammed volume of 1 m³) = fill; as entered</source>
+        <translation>सबसे ऊँचा जिसमें पूरा गड्ढा मूल ज़मीन में हो; (कटान × 1 m³ का कुटा आयतन) = भराव; जैसा भरा गया</translation>
+    </message>
+    <message>
+        <source>Each way: cut</source>
+        <translation>हर तरीका: कटान</translation>
+    </message>
+    <message>
+        <source>like the cut for the platform</source>
+        <translation>समतल जगह के कटान की तरह</translation>
+    </message>
+    <message>
+        <source>Each way: fill</source>
+        <translation>हर तरीका: भराव</translation>
+    </message>
+    <message>
+        <source>like the fill for the platform</source>
+        <translation>समतल जगह के भराव की तरह</translation>
+    </message>
+    <message>
+        <source>Each way: natural ground over the pit, least</source>
+        <translation>हर तरीका: गड्ढे से ऊपर मूल ज़मीन, कम से कम</translation>
+    </message>
+    <message>
+        <source>like the cover of the pit</source>
+        <translation>गड्ढे से ऊपर की मूल ज़मीन की तरह</translation>
+    </message>
+    <message>
+        <source>Platform pegs: east</source>
+        <translation>समतल जगह की खूँटियाँ: पूरब</translation>
+    </message>
+    <message>
+        <source>corner of the platform, or where cut and fill come out of the ground on the line out from it</source>
+        <translation>समतल जगह का कोना, या उससे बाहर जाती रेखा पर जहाँ कटान और भराव ज़मीन से मिलते हैं</translation>
+    </message>
+    <message>
+        <source>Platform pegs: north</source>
+        <translation>समतल जगह की खूँटियाँ: उत्तर</translation>
+    </message>
+    <message>
+        <source>Platform pegs: level</source>
+        <translation>समतल जगह की खूँटियाँ: स्तर</translation>
+    </message>
+    <message>
+        <source>of the platform; out from it of the ground</source>
+        <translation>समतल जगह का; उससे बाहर ज़मीन का</translation>
+    </message>
+    <message>
+        <source>Platform pegs: natural ground</source>
+        <translation>समतल जगह की खूँटियाँ: मूल ज़मीन</translation>
+    </message>
+    <message>
+        <source>height of the survey&apos;s triangle, or of the slope, at the peg</source>
+        <translation>खूँटी पर सर्वे के तिकोन की, या ढलान की, ऊँचाई</translation>
+    </message>
+    <message>
+        <source>Platform pegs: dig, below 0 fill</source>
+        <translation>समतल जगह की खूँटियाँ: खोदें, 0 से नीचे हो तो भरें</translation>
+    </message>
+    <message>
+        <source>ground − finished surface</source>
+        <translation>ज़मीन − तैयार सतह</translation>
+    </message>
+    <message>
+        <source>Platform pegs: from the corner</source>
+        <translation>समतल जगह की खूँटियाँ: कोने से</translation>
+    </message>
+    <message>
+        <source>level distance</source>
+        <translation>समतल दूरी</translation>
+    </message>
+    <message>
+        <source>Platform pegs: over the platform</source>
+        <translation>समतल जगह की खूँटियाँ: समतल जगह से ऊपर</translation>
+    </message>
+    <message>
+        <source>peg − platform</source>
+        <translation>खूँटी − समतल जगह</translation>
+    </message>
+    <message>
+        <source>Heap of spoil, loose</source>
+        <translation>निकली मिट्टी का ढेर, ढीला</translation>
+    </message>
+    <message>
+        <source>spoil as it lies × (1 + swell)</source>
+        <translation>बिना खुदी के नाप से निकली मिट्टी × (1 + फूलना)</translation>
+    </message>
+    <message>
+        <source>Height of the heap</source>
+        <translation>ढेर की ऊँचाई</translation>
+    </message>
+    <message>
+        <source>cone with sides at 35°, cut off level at 1.5 m where it would be higher</source>
+        <translation>35° ढाल का शंकु, 1.5 m से ऊँचा हो तो वहीं ऊपर से समतल</translation>
+    </message>
+    <message>
+        <source>Radius of the heap&apos;s foot</source>
+        <translation>ढेर के निचले किनारे की त्रिज्या</translation>
+    </message>
+    <message>
+        <source>cone: height ÷ tan 35°; cut off: from the volume</source>
+        <translation>शंकु: ऊँचाई ÷ tan 35°; ऊपर से समतल: आयतन से</translation>
+    </message>
+    <message>
+        <source>Direction of the heap, from north by east</source>
+        <translation>ढेर की दिशा, उत्तर से पूरब की ओर</translation>
+    </message>
+    <message>
+        <source>as entered; else across the fall, east on level ground</source>
+        <translation>जैसी भरी गई; नहीं तो ढलान के आड़े, समतल ज़मीन पर पूरब</translation>
+    </message>
+    <message>
+        <source>Foot of the heap from the pit edge</source>
+        <translation>ढेर का निचला किनारा, गड्ढे के किनारे से दूर</translation>
+    </message>
+    <message>
+        <source>at least 0.6 m, and clear of platform, cut and fill</source>
+        <translation>कम से कम 0.6 m, और समतल जगह, कटान और भराव से हटकर</translation>
+    </message>
+    <message>
+        <source>Middle of the heap, east</source>
+        <translation>ढेर का बीच, पूरब</translation>
+    </message>
+    <message>
+        <source>in its direction, as near as its foot may come</source>
+        <translation>अपनी दिशा में, जितना पास उसका निचला किनारा आ सके</translation>
+    </message>
+    <message>
+        <source>Middle of the heap, north</source>
+        <translation>ढेर का बीच, उत्तर</translation>
+    </message>
+    <message>
+        <source>Face of the pit wall, from the level</source>
+        <translation>गड्ढे की दीवार का झुकाव, समतल से</translation>
+    </message>
+    <message>
+        <source>90° − arctan of the batter</source>
+        <translation>90° − arctan(सलामी)</translation>
+    </message>
+    <message>
+        <source>Pit depth</source>
+        <translation>गड्ढे की गहराई</translation>
+    </message>
+    <message>
+        <source>clear depth + all coats + stone bed</source>
+        <translation>भीतरी गहराई + सब कोट + पत्थर की सोलिंग</translation>
+    </message>
+    <message>
+        <source>Factor wanted for the cut</source>
+        <translation>कटान का चाहा गया गुणांक</translation>
+    </message>
+    <message>
+        <source>fixed</source>
+        <translation>तय</translation>
+    </message>
+    <message>
+        <source>Factor wanted for the downhill side</source>
+        <translation>ढलान की ओर का चाहा गया गुणांक</translation>
+    </message>
+    <message>
+        <source>Cohesion c</source>
+        <translation>चिपकाव c</translation>
+    </message>
+    <message>
+        <source>table by kind of soil</source>
+        <translation>मिट्टी की किस्म की तालिका</translation>
+    </message>
+    <message>
+        <source>Friction φ</source>
+        <translation>घर्षण φ</translation>
+    </message>
+    <message>
+        <source>Unit weight γ</source>
+        <translation>इकाई भार γ</translation>
+    </message>
+    <message>
+        <source>Height of a vertical cut that just stands</source>
+        <translation>सीधे खड़े कटान की ऊँचाई जो बस टिके</translation>
+    </message>
+    <message>
+        <source>4 c ÷ γ × tan(45° + φ ÷ 2)</source>
+        <translation>4 c ÷ γ × tan(45° + φ ÷ 2)</translation>
+    </message>
+    <message>
+        <source>Height at which this face just stands</source>
+        <translation>इस कटान की ऊँचाई जो बस टिके</translation>
+    </message>
+    <message>
+        <source>4 c sin β cos φ ÷ (γ (1 − cos(β − φ)))</source>
+        <translation>4 c sin β cos φ ÷ (γ (1 − cos(β − φ)))</translation>
+    </message>
+    <message>
+        <source>Height of this face with the factor wanted</source>
+        <translation>चाहे गए गुणांक पर इस कटान की ऊँचाई</translation>
+    </message>
+    <message>
+        <source>the same with c ÷ F and tan φ ÷ F</source>
+        <translation>वही, c ÷ F और tan φ ÷ F से</translation>
+    </message>
+    <message>
+        <source>Stability number N</source>
+        <translation>स्थिरता संख्या N</translation>
+    </message>
+    <message>
+        <source>table by face and friction, straight between</source>
+        <translation>झुकाव और घर्षण की तालिका, बीच में सीधी रेखा से</translation>
+    </message>
+    <message>
+        <source>Height of this face by it</source>
+        <translation>उससे इस कटान की ऊँचाई</translation>
+    </message>
+    <message>
+        <source>c ÷ (γ N)</source>
+        <translation>c ÷ (γ N)</translation>
+    </message>
+    <message>
+        <source>Factor of this cut by it</source>
+        <translation>उससे इस कटान का गुणांक</translation>
+    </message>
+    <message>
+        <source>F for which c ÷ F and tan φ ÷ F just hold the pit&apos;s depth</source>
+        <translation>F जिस पर c ÷ F और tan φ ÷ F गड्ढे की गहराई को बस टिकाएँ</translation>
+    </message>
+    <message>
+        <source>Lowest factor of the downhill side</source>
+        <translation>ढलान की ओर का सबसे कम गुणांक</translation>
+    </message>
+    <message>
+        <source>Σ[(c b + (W − u b) tan φ) ÷ m] ÷ (Σ W sin α + P e ÷ R), m = cos α + sin α tan φ ÷ F; circle with the lowest of all tried, low strengths</source>
+        <translation>Σ[(c b + (W − u b) tan φ) ÷ m] ÷ (Σ W sin α + P e ÷ R), m = cos α + sin α tan φ ÷ F; आज़माए गए सब घेरों में सबसे कम वाला, कम मज़बूती से</translation>
+    </message>
+    <message>
+        <source>Its circle: middle, downhill from the tank</source>
+        <translation>उसका घेरा: बीच, टंकी से ढलान की ओर</translation>
+    </message>
+    <message>
+        <source>place that the search found</source>
+        <translation>जगह, जो खोज में मिली</translation>
+    </message>
+    <message>
+        <source>Its circle: middle, over the finished floor</source>
+        <translation>उसका घेरा: बीच, तैयार फ़र्श से ऊपर</translation>
+    </message>
+    <message>
+        <source>Its circle: radius</source>
+        <translation>उसका घेरा: त्रिज्या</translation>
+    </message>
+    <message>
+        <source>size that the search found</source>
+        <translation>नाप, जो खोज में मिला</translation>
+    </message>
+    <message>
+        <source>Slip from, downhill from the middle of the tank</source>
+        <translation>खिसकन यहाँ से, टंकी के बीच से ढलान की ओर</translation>
+    </message>
+    <message>
+        <source>where the circle meets the ground above</source>
+        <translation>जहाँ घेरा ऊपर की ओर ज़मीन से मिलता है</translation>
+    </message>
+    <message>
+        <source>Slip to, downhill from the middle of the tank</source>
+        <translation>खिसकन यहाँ तक, टंकी के बीच से ढलान की ओर</translation>
+    </message>
+    <message>
+        <source>where the circle meets the ground below</source>
+        <translation>जहाँ घेरा नीचे की ओर ज़मीन से मिलता है</translation>
+    </message>
+    <message>
+        <source>Circles tried</source>
+        <translation>आज़माए गए घेरे</translation>
+    </message>
+    <message>
+        <source>a coarse grid of ends and depths, then ever smaller steps from the best</source>
+        <translation>सिरों और गहराइयों की मोटी जाली, फिर सबसे अच्छे से छोटे-छोटे कदम</translation>
+    </message>
+    <message>
+        <source>Crack behind the slip</source>
+        <translation>खिसकन के पीछे दरार</translation>
+    </message>
+    <message>
+        <source>as deep as the pit, no deeper than the ground falls away; the lower of the factors with and without counts</source>
+        <translation>गड्ढे जितना गहरा, ज़मीन के उतरने से ज़्यादा गहरा नहीं; इसके साथ और बिना, दोनों में से कम गुणांक गिना जाता है</translation>
+    </message>
+    <message>
+        <source>Months with readings</source>
+        <translation>महीने जिनके नाप हैं</translation>
+    </message>
+    <message>
+        <source>Readings of the month</source>
+        <translation>महीने के नाप</translation>
+    </message>
+    <message>
+        <source>Flow, middle of the readings</source>
+        <translation>बहाव, नापों का बीच का मान</translation>
+    </message>
+    <message>
+        <source>vessel ÷ seconds × 60; the middle one, or mean of the two middle ones</source>
+        <translation>बर्तन ÷ सेकंड × 60; बीच का, या बीच के दो का औसत</translation>
+    </message>
+    <message>
+        <source>Flow, smallest reading</source>
+        <translation>बहाव, सबसे छोटा नाप</translation>
+    </message>
+    <message>
+        <source>vessel ÷ seconds × 60</source>
+        <translation>बर्तन ÷ सेकंड × 60</translation>
+    </message>
+    <message>
+        <source>Flow, largest reading</source>
+        <translation>बहाव, सबसे बड़ा नाप</translation>
+    </message>
+    <message>
+        <source>Spread of the readings</source>
+        <translation>नापों का फैलाव</translation>
+    </message>
+    <message>
+        <source>(largest − smallest) ÷ middle, readings far off left out</source>
+        <translation>(सबसे बड़ा − सबसे छोटा) ÷ बीच का मान, बहुत अलग नाप छोड़कर</translation>
+    </message>
+    <message>
+        <source>Readings far off, by number</source>
+        <translation>बहुत अलग नाप, नंबर से</translation>
+    </message>
+    <message>
+        <source>0.6745 × distance from the middle ÷ middle of those distances over 3.5; counted from 0</source>
+        <translation>0.6745 × बीच के मान से दूरी ÷ उन दूरियों का बीच का मान, 3.5 से ऊपर; 0 से गिनकर</translation>
+    </message>
+    <message>
+        <source>Readings too quick, by number</source>
+        <translation>बहुत जल्दी भरे नाप, नंबर से</translation>
+    </message>
+    <message>
+        <source>vessel full in under 3 s; counted from 0</source>
+        <translation>बर्तन 3 s से कम में भरा; 0 से गिनकर</translation>
+    </message>
+    <message>
+        <source>Height of the place over the sea</source>
+        <translation>समुद्र तल से जगह की ऊँचाई</translation>
+    </message>
+    <message>
+        <source>as entered; 0 when it is not known</source>
+        <translation>जैसी भरी गई; पता न हो तो 0</translation>
+    </message>
+    <message>
+        <source>Rim over the finished floor</source>
+        <translation>मुंडेर, तैयार फ़र्श से ऊपर</translation>
+    </message>
+    <message>
+        <source>Overflow over the finished floor</source>
+        <translation>ओवरफ्लो, तैयार फ़र्श से ऊपर</translation>
+    </message>
+    <message>
+        <source>depth − freeboard</source>
+        <translation>गहराई − फ्रीबोर्ड</translation>
+    </message>
+    <message>
+        <source>Source line fills the empty tank in</source>
+        <translation>स्रोत की लाइन खाली टंकी भरती है, इतने समय में</translation>
+    </message>
+    <message>
+        <source>held up to the overflow ÷ flow with the tank full, nothing drawn</source>
+        <translation>ओवरफ्लो तक टंकी का पानी ÷ टंकी भरी होने पर बहाव, कुछ निकाला नहीं</translation>
+    </message>
+    <message>
+        <source>water that the outlet dips into, tank full</source>
+        <translation>पानी जिसमें निकास डूबा है, टंकी भरी</translation>
+    </message>
+    <message>
+        <source>overflow level where the end lies below it</source>
+        <translation>ओवरफ्लो का स्तर, जहाँ सिरा उससे नीचे हो</translation>
+    </message>
+    <message>
+        <source>water that the outlet dips into, tank nearly empty</source>
+        <translation>पानी जिसमें निकास डूबा है, टंकी लगभग खाली</translation>
+    </message>
+    <message>
+        <source>dead level where the end lies below it</source>
+        <translation>डेड स्तर, जहाँ सिरा उससे नीचे हो</translation>
+    </message>
+    <message>
+        <source>Source line</source>
+        <translation>स्रोत की लाइन</translation>
+    </message>
+    <message>
+        <source>Source line, pipe</source>
+        <translation>स्रोत की लाइन, पाइप</translation>
+    </message>
+    <message>
+        <source>Source line, smallest pipe that would do</source>
+        <translation>स्रोत की लाइन, सबसे छोटा पाइप जो चल जाए</translation>
+    </message>
+    <message>
+        <source>Source line, tank full</source>
+        <translation>स्रोत की लाइन, टंकी भरी</translation>
+    </message>
+    <message>
+        <source>Source line, tank nearly empty</source>
+        <translation>स्रोत की लाइन, टंकी लगभग खाली</translation>
+    </message>
+    <message>
+        <source>V(h) = A h + P b h² ÷ 2 + C b² h³ ÷ 3 less the cove, with h up to the overflow; A floor, P its edge, b batter, C corner coefficient</source>
+        <translation>V(h) = A h + P b h² ÷ 2 + C b² h³ ÷ 3, गोला घटाकर, h ओवरफ्लो तक; A फ़र्श, P उसके किनारे की लंबाई, b सलामी, C कोनों का गुणांक</translation>
+    </message>
+    <message>
+        <source>Holds, filled to the rim</source>
+        <translation>मुंडेर तक भरने पर पानी</translation>
+    </message>
+    <message>
+        <source>V(h) as above, with h up to the rim</source>
+        <translation>ऊपर वाला V(h), h मुंडेर तक</translation>
+    </message>
+    <message>
+        <source>Cannot be drawn</source>
+        <translation>निकाला नहीं जा सकता</translation>
+    </message>
+    <message>
+        <source>V(h) as above, with h the dead depth</source>
+        <translation>ऊपर वाला V(h), h डेड गहराई</translation>
+    </message>
+    <message>
+        <source>held up to the overflow − what cannot be drawn</source>
+        <translation>ओवरफ्लो तक टंकी का पानी − जो निकाला नहीं जा सकता</translation>
+    </message>
+    <message>
+        <source>Water surface when full</source>
+        <translation>भरी टंकी में पानी की सतह</translation>
+    </message>
+    <message>
+        <source>A + P d + C d² with d = batter × height up to the overflow</source>
+        <translation>A + P d + C d², d = सलामी × ओवरफ्लो तक की ऊँचाई</translation>
+    </message>
+    <message>
+        <source>Clear floor</source>
+        <translation>भीतरी फ़र्श</translation>
+    </message>
+    <message>
+        <source>area of the clear floor, cove left out</source>
+        <translation>भीतरी फ़र्श का क्षेत्रफल, गोला छोड़कर</translation>
+    </message>
+    <message>
+        <source>Edge of the clear floor</source>
+        <translation>भीतरी फ़र्श के किनारे की लंबाई</translation>
+    </message>
+    <message>
+        <source>length all round the clear floor</source>
+        <translation>भीतरी फ़र्श के चारों ओर की लंबाई</translation>
+    </message>
+    <message>
+        <source>Corner coefficient</source>
+        <translation>कोनों का गुणांक</translation>
+    </message>
+    <message>
+        <source>C in: an outline moved out by d has the area A + P d + C d²; sum of cot(half the inside angle) of sharp corners; π for round ones</source>
+        <translation>C यहाँ: d बाहर खिसकाई रूपरेखा का क्षेत्रफल A + P d + C d² होता है; तीखे कोनों का Σ cot(भीतरी कोण का आधा); गोल कोनों के लिए π</translation>
+    </message>
+    <message>
+        <source>Clear wall, along the slope</source>
+        <translation>भीतरी दीवार, झुकाव के साथ</translation>
+    </message>
+    <message>
+        <source>√(1 + batter²) × depth × half of (edge of the floor + edge at the rim)</source>
+        <translation>√(1 + सलामी²) × गहराई × (फ़र्श के किनारे की लंबाई + मुंडेर पर किनारे की लंबाई) का आधा</translation>
+    </message>
+    <message>
+        <source>Length round the clear top</source>
+        <translation>भीतरी मुंडेर के चारों ओर की लंबाई</translation>
+    </message>
+    <message>
+        <source>edge of the floor + 2 C × batter × depth</source>
+        <translation>फ़र्श के किनारे की लंबाई + 2 C × सलामी × गहराई</translation>
+    </message>
+    <message>
+        <source>Clear opening at the rim</source>
+        <translation>मुंडेर पर भीतरी मुँह</translation>
+    </message>
+    <message>
+        <source>A + P d + C d² with d = batter × depth</source>
+        <translation>A + P d + C d², d = सलामी × गहराई</translation>
+    </message>
+    <message>
+        <source>as entered at the floor; entered at the rim: less 2 × batter × depth</source>
+        <translation>फ़र्श पर भरा हो तो वही; मुंडेर पर भरा हो तो: − 2 × सलामी × गहराई</translation>
+    </message>
+    <message>
+        <source>Clear length at the rim</source>
+        <translation>मुंडेर पर भीतरी लंबाई</translation>
+    </message>
+    <message>
+        <source>length at the floor + 2 × batter × depth</source>
+        <translation>फ़र्श पर लंबाई + 2 × सलामी × गहराई</translation>
+    </message>
+    <message>
+        <source>Clear width at the rim</source>
+        <translation>मुंडेर पर भीतरी चौड़ाई</translation>
+    </message>
+    <message>
+        <source>width at the floor + 2 × batter × depth</source>
+        <translation>फ़र्श पर चौड़ाई + 2 × सलामी × गहराई</translation>
+    </message>
+    <message>
+        <source>finished floor to rim, as entered</source>
+        <translation>तैयार फ़र्श से मुंडेर तक, जैसा भरा गया</translation>
+    </message>
+    <message>
+        <source>Overflow over the floor</source>
+        <translation>ओवरफ्लो, फ़र्श से ऊपर</translation>
+    </message>
+    <message>
+        <source>Marks of the dip-stick</source>
+        <translation>पानी नापने की छड़ के निशान</translation>
+    </message>
+    <message>
+        <source>every 5 cm from the finished floor, the overflow and the rim</source>
+        <translation>तैयार फ़र्श से हर 5 cm पर, ओवरफ्लो और मुंडेर</translation>
+    </message>
+    <message>
+        <source>Held at each mark</source>
+        <translation>हर निशान पर टंकी का पानी</translation>
+    </message>
+    <message>
+        <source>V(h) as above, with h the mark</source>
+        <translation>ऊपर वाला V(h), h वह निशान</translation>
+    </message>
+    <message>
+        <source>outline grown by all coats square to their faces, from the pit floor to the ground, same formula as for the tank; with the ledge of the rim collar</source>
+        <translation>रूपरेखा, सब कोट जितनी उनकी सतह से गुनिया में बढ़ाई हुई, गड्ढे के तले से ज़मीन तक, सूत्र वही जो टंकी का; मुंडेर की पट्टी के खाँचे समेत</translation>
+    </message>
+    <message>
+        <source>Pit length at the ground</source>
+        <translation>ज़मीन पर गड्ढे की लंबाई</translation>
+    </message>
+    <message>
+        <source>clear length at the rim + 2 × all coats × √(1 + batter²)</source>
+        <translation>मुंडेर पर भीतरी लंबाई + 2 × सब कोट × √(1 + सलामी²)</translation>
+    </message>
+    <message>
+        <source>Pit width at the ground</source>
+        <translation>ज़मीन पर गड्ढे की चौड़ाई</translation>
+    </message>
+    <message>
+        <source>clear width at the rim + 2 × all coats × √(1 + batter²)</source>
+        <translation>मुंडेर पर भीतरी चौड़ाई + 2 × सब कोट × √(1 + सलामी²)</translation>
+    </message>
+    <message>
+        <source>Pit length at its floor</source>
+        <translation>तले पर गड्ढे की लंबाई</translation>
+    </message>
+    <message>
+        <source>length at the ground − 2 × batter × pit depth</source>
+        <translation>ज़मीन पर लंबाई − 2 × सलामी × गड्ढे की गहराई</translation>
+    </message>
+    <message>
+        <source>Pit width at its floor</source>
+        <translation>तले पर गड्ढे की चौड़ाई</translation>
+    </message>
+    <message>
+        <source>width at the ground − 2 × batter × pit depth</source>
+        <translation>ज़मीन पर चौड़ाई − 2 × सलामी × गड्ढे की गहराई</translation>
+    </message>
+    <message>
+        <source>Cut for the platform, as it lies</source>
+        <translation>समतल जगह का कटान, बिना खुदी के नाप से</translation>
+    </message>
+    <message>
+        <source>ground above platform and cut faces, every triangle of the survey cut along their edges; even slope in closed form</source>
+        <translation>समतल जगह और कटान की ढाल से ऊपर की ज़मीन, सर्वे का हर तिकोन उनके किनारों पर काटकर; एक-सी ढलान हो तो सीधे सूत्र से</translation>
+    </message>
+    <message>
+        <source>Fill for the platform, as rammed</source>
+        <translation>समतल जगह का भराव, कुटा हुआ</translation>
+    </message>
+    <message>
+        <source>room between the ground and platform and fill faces, reckoned like the cut</source>
+        <translation>ज़मीन और समतल जगह व भराव की ढाल के बीच की जगह, हिसाब कटान की तरह</translation>
+    </message>
+    <message>
+        <source>Topsoil stripped first</source>
+        <translation>पहले छीली गई ऊपरी मिट्टी</translation>
+    </message>
+    <message>
+        <source>all ground that is disturbed × depth of topsoil, on the cut face no deeper than the face</source>
+        <translation>जितनी ज़मीन छेड़ी गई × ऊपरी मिट्टी की गहराई, कटान की ढाल पर ढाल से गहरी नहीं</translation>
+    </message>
+    <message>
+        <source>Spoil left over, as it lies</source>
+        <translation>बची निकली मिट्टी, बिना खुदी के नाप से</translation>
+    </message>
+    <message>
+        <source>pit + cut − fill ÷ (rammed volume of 1 m³ dug); not below 0</source>
+        <translation>गड्ढा + कटान − भराव ÷ (1 m³ खुदी मिट्टी का कुटा आयतन); 0 से नीचे नहीं</translation>
+    </message>
+    <message>
+        <source>Swell of the soil</source>
+        <translation>खुदी मिट्टी का फूलना</translation>
+    </message>
+    <message>
+        <source>by kind of soil: clay and wet ground 40 %, loam and fill 25 %, sand 12 %, rock 65 %</source>
+        <translation>मिट्टी की किस्म से: चिकनी मिट्टी और गीली ज़मीन 40 %, दोमट और भराव 25 %, रेत 12 %, चट्टान 65 %</translation>
+    </message>
+    <message>
+        <source>Spoil, loose</source>
+        <translation>निकली मिट्टी, ढीली</translation>
+    </message>
+    <message>
+        <source>Pegs: along the first side</source>
+        <translation>खूँटियाँ: पहली भुजा के साथ</translation>
+    </message>
+    <message>
+        <source>corners of the pit at the ground and at its floor, offset pegs 1 m clear of edge and rim collar, 3-4-5 marks; from the first corner, or from the centre</source>
+        <translation>ज़मीन पर और तले पर गड्ढे के कोने, बाहरी खूँटियाँ किनारे और मुंडेर की पट्टी से 1 m हटकर, 3-4-5 के निशान; पहले कोने से, या केंद्र से</translation>
+    </message>
+    <message>
+        <source>Pegs: square to the first side</source>
+        <translation>खूँटियाँ: पहली भुजा से गुनिया में</translation>
+    </message>
+    <message>
+        <source>as along the first side</source>
+        <translation>पहली भुजा के साथ की तरह</translation>
+    </message>
+    <message>
+        <source>Pegs: over the ground</source>
+        <translation>खूँटियाँ: ज़मीन से ऊपर</translation>
+    </message>
+    <message>
+        <source>0 at the ground, − pit depth at the pit floor</source>
+        <translation>ज़मीन पर 0, गड्ढे के तले पर − गड्ढे की गहराई</translation>
+    </message>
+    <message>
+        <source>Lengths to check with the tape</source>
+        <translation>फीते से जाँचने की लंबाइयाँ</translation>
+    </message>
+    <message>
+        <source>level distance between two pegs: √(Δx² + Δy²)</source>
+        <translation>दो खूँटियों के बीच समतल दूरी: √(Δx² + Δy²)</translation>
+    </message>
+    <message>
+        <source>Marks of the depth rod, below the ground</source>
+        <translation>गहराई की छड़ के निशान, ज़मीन से नीचे</translation>
+    </message>
+    <message>
+        <source>pit depth less the layers up to the mark; the overflow: the freeboard</source>
+        <translation>गड्ढे की गहराई − उस निशान तक की परतें; ओवरफ्लो: फ्रीबोर्ड</translation>
+    </message>
+    <message>
+        <source>Depths at which the pit wall is checked</source>
+        <translation>गहराइयाँ जिन पर गड्ढे की दीवार जाँची जाती है</translation>
+    </message>
+    <message>
+        <source>every 0.5 m, and the pit floor</source>
+        <translation>हर 0.5 m पर, और गड्ढे का तला</translation>
+    </message>
+    <message>
+        <source>Pit wall in from its edge there</source>
+        <translation>वहाँ गड्ढे की दीवार, किनारे से अंदर</translation>
+    </message>
+    <message>
+        <source>batter × depth below the ground</source>
+        <translation>सलामी × ज़मीन से नीचे गहराई</translation>
+    </message>
+    <message>
+        <source>Weather years</source>
+        <translation>मौसम के साल</translation>
+    </message>
+    <message>
+        <source>made from the monthly means (as many as entered), or the whole years of the daily record</source>
+        <translation>महीनों के औसत से बनाए गए (जितने भरे गए), या रोज़ के रिकॉर्ड के पूरे साल</translation>
+    </message>
+    <message>
+        <source>Years with water all year</source>
+        <translation>साल भर पानी वाले साल</translation>
+    </message>
+    <message>
+        <source>years without a day on which less than 99.9 % of the need could be drawn</source>
+        <translation>साल जिनमें ऐसा एक भी दिन नहीं जब ज़रूरत का 99.9 % से कम निकल सका</translation>
+    </message>
+    <message>
+        <source>10 × years with water all year ÷ years</source>
+        <translation>10 × साल भर पानी वाले साल ÷ साल</translation>
+    </message>
+    <message>
+        <source>Days on which the need was met</source>
+        <translation>दिन जो पूरे पड़े</translation>
+    </message>
+    <message>
+        <source>100 × (1 − days short of water ÷ days with a need)</source>
+        <translation>100 × (1 − कमी के दिन ÷ ज़रूरत वाले दिन)</translation>
+    </message>
+    <message>
+        <source>Share of the need that was met</source>
+        <translation>ज़रूरत का हिस्सा जो पूरा पड़ा</translation>
+    </message>
+    <message>
+        <source>100 × drawn ÷ needed</source>
+        <translation>100 × निकाला ÷ ज़रूरत</translation>
+    </message>
+    <message>
+        <source>sum over the years ÷ years</source>
+        <translation>सालों का जोड़ ÷ साल</translation>
+    </message>
+    <message>
+        <source>Days short of water in the worst year</source>
+        <translation>सबसे खराब साल में कमी के दिन</translation>
+    </message>
+    <message>
+        <source>largest of the years</source>
+        <translation>सालों में सबसे बड़ा</translation>
+    </message>
+    <message>
+        <source>Lacking in a mean year</source>
+        <translation>औसत साल में कमी</translation>
+    </message>
+    <message>
+        <source>need that could not be drawn, mean of the years</source>
+        <translation>ज़रूरत जो निकाली न जा सकी, सालों का औसत</translation>
+    </message>
+    <message>
+        <source>Lacking in the worst year</source>
+        <translation>सबसे खराब साल में कमी</translation>
+    </message>
+    <message>
+        <source>Run over in a mean year</source>
+        <translation>औसत साल में ऊपर से बहा</translation>
+    </message>
+    <message>
+        <source>mean of the years</source>
+        <translation>सालों का औसत</translation>
+    </message>
+    <message>
+        <source>Largest need of a day</source>
+        <translation>एक दिन की सबसे बड़ी ज़रूरत</translation>
+    </message>
+    <message>
+        <source>beds + animals + people, largest day of each year, mean of the years</source>
+        <translation>क्यारियाँ + पशु + लोग, हर साल का सबसे बड़ा दिन, सालों का औसत</translation>
+    </message>
+    <message>
+        <source>Beds together</source>
+        <translation>क्यारियाँ, कुल</translation>
+    </message>
+    <message>
+        <source>Smallest tank that meets the target</source>
+        <translation>लक्ष्य पूरा करने वाली सबसे छोटी टंकी</translation>
+    </message>
+    <message>
+        <source>plan made larger or smaller at the same depth and batter, every size run through all years; least that meets the target</source>
+        <translation>उसी गहराई और सलामी पर रूपरेखा बड़ी या छोटी की, हर नाप सब सालों पर चलाया; सबसे छोटा जो लक्ष्य पूरा करे</translation>
+    </message>
+    <message>
+        <source>Largest tank tried</source>
+        <translation>आज़माई गई सबसे बड़ी टंकी</translation>
+    </message>
+    <message>
+        <source>200 m³, or reach of the curve where that is more</source>
+        <translation>200 m³, या जहाँ तक रेखा जाती है, अगर वह ज़्यादा हो</translation>
+    </message>
+    <message>
+        <source>Largest beds that meet the target</source>
+        <translation>लक्ष्य पूरा करने वाली सबसे बड़ी क्यारियाँ</translation>
+    </message>
+    <message>
+        <source>all beds grown alike, every area run through all years; largest up to which the target is met</source>
+        <translation>सब क्यारियाँ बराबर अनुपात में बढ़ाईं, हर क्षेत्रफल सब सालों पर चलाया; सबसे बड़ा जहाँ तक लक्ष्य पूरा हो</translation>
+    </message>
+    <message>
+        <source>Largest beds tried</source>
+        <translation>आज़माई गई सबसे बड़ी क्यारियाँ</translation>
+    </message>
+    <message>
+        <source>10 × the beds</source>
+        <translation>10 × क्यारियाँ</translation>
+    </message>
+    <message>
+        <source>Error of the water balance</source>
+        <translation>पानी के हिसाब की चूक</translation>
+    </message>
+    <message>
+        <source>(start + supply + rain − evaporation − seepage − drawn − spill − end) ÷ (start + supply + rain)</source>
+        <translation>(शुरू + आमद + बारिश − भाप बना − रिसाव − निकाला − ऊपर से बहा − अंत) ÷ (शुरू + आमद + बारिश)</translation>
+    </message>
+    <message>
+        <source>Weather year begins with month</source>
+        <translation>मौसम का साल इस महीने से शुरू</translation>
+    </message>
+    <message>
+        <source>month with most rain, so that no dry season is cut in two</source>
+        <translation>सबसे ज़्यादा बारिश वाला महीना, ताकि कोई सूखा मौसम दो हिस्सों में न कटे</translation>
+    </message>
+    <message>
+        <source>Rain in a mean year</source>
+        <translation>औसत साल की बारिश</translation>
+    </message>
+    <message>
+        <source>sum of all days ÷ years</source>
+        <translation>सब दिनों का जोड़ ÷ साल</translation>
+    </message>
+    <message>
+        <source>Spread of the yearly rain</source>
+        <translation>सालाना बारिश का फैलाव</translation>
+    </message>
+    <message>
+        <source>standard deviation ÷ mean of the weather years</source>
+        <translation>मौसम के सालों का मानक विचलन ÷ औसत</translation>
+    </message>
+    <message>
+        <source>ET0 of a mean year, Penman-Monteith</source>
+        <translation>औसत साल का ET0, पेनमैन-मोंटीथ</translation>
+    </message>
+    <message>
+        <source>(0.408 Δ (Rn − G) + γ 900 ÷ (T + 273) u (es − ea)) ÷ (Δ + γ (1 + 0.34 u)) each day, eq. 6; what was not measured estimated by eq. 48 and 50, wind 2 m/s</source>
+        <translation>(0.408 Δ (Rn − G) + γ 900 ÷ (T + 273) u (es − ea)) ÷ (Δ + γ (1 + 0.34 u)) हर दिन, समी. 6; जो नापा नहीं गया उसका अंदाज़ा समी. 48 और 50 से, हवा 2 m/s</translation>
+    </message>
+    <message>
+        <source>ET0 of a mean year, Hargreaves</source>
+        <translation>औसत साल का ET0, हारग्रीव्स</translation>
+    </message>
+    <message>
+        <source>0.0023 (T + 17.8) √(Tmax − Tmin) Ra each day, eq. 52, Ra in mm</source>
+        <translation>0.0023 (T + 17.8) √(Tmax − Tmin) Ra हर दिन, समी. 52, Ra mm में</translation>
+    </message>
+    <message>
+        <source>Years left out of the record</source>
+        <translation>रिकॉर्ड के छोड़े गए साल</translation>
+    </message>
+    <message>
+        <source>years with gaps, when gaps are left out</source>
+        <translation>खाली जगह वाले साल, जब खाली जगहें छोड़ी जाती हैं</translation>
+    </message>
+    <message>
+        <source>Values put in for gaps</source>
+        <translation>खाली जगहों में भरे गए मान</translation>
+    </message>
+    <message>
+        <source>taken from the nearest year</source>
+        <translation>सबसे पास के साल से लिए</translation>
+    </message>
+    <message>
+        <source>Days outside whole years</source>
+        <translation>पूरे सालों से बाहर के दिन</translation>
+    </message>
+    <message>
+        <source>days of the record before the first and after the last whole year</source>
+        <translation>रिकॉर्ड के पहले पूरे साल से पहले और आखिरी पूरे साल के बाद के दिन</translation>
+    </message>
+    <message>
+        <source>Months</source>
+        <translation>महीने</translation>
+    </message>
+    <message>
+        <source>January first</source>
+        <translation>जनवरी पहले</translation>
+    </message>
+    <message>
+        <source>A full tank lasts, from the first of the month, days</source>
+        <translation>भरी टंकी चलती है, महीने की पहली तारीख से, दिन</translation>
+    </message>
+    <message>
+        <source>nothing flows in, no rain on it; days to the first day short of water, middle of all years</source>
+        <translation>कुछ नहीं आता, टंकी पर बारिश नहीं; कमी के पहले दिन तक के दिन, सब सालों का बीच</translation>
+    </message>
+    <message>
+        <source>An empty tank fills, from the first of the month, days</source>
+        <translation>खाली टंकी भरती है, महीने की पहली तारीख से, दिन</translation>
+    </message>
+    <message>
+        <source>nothing drawn; days until full, middle of all years</source>
+        <translation>कुछ निकाला नहीं; भरने तक के दिन, सब सालों का बीच</translation>
+    </message>
+    <message>
+        <source>Area of each bed</source>
+        <translation>हर क्यारी का क्षेत्रफल</translation>
+    </message>
+    <message>
+        <source>Planted</source>
+        <translation>बुआई</translation>
+    </message>
+    <message>
+        <source>Season ends</source>
+        <translation>मौसम का अंत</translation>
+    </message>
+    <message>
+        <source>planted + lengths of the four stages − 1 day</source>
+        <translation>बुआई + चारों चरणों के दिन − 1 दिन</translation>
+    </message>
+    <message>
+        <source>Days of the season</source>
+        <translation>मौसम के दिन</translation>
+    </message>
+    <message>
+        <source>sum of the four stages of the crop</source>
+        <translation>फसल के चारों चरणों का जोड़</translation>
+    </message>
+    <message>
+        <source>Share that reaches the roots</source>
+        <translation>जड़ों तक पहुँचता हिस्सा</translation>
+    </message>
+    <message>
+        <source>as entered, else usual for the method</source>
+        <translation>जैसा भरा गया, नहीं तो उस तरीके का आम</translation>
+    </message>
+    <message>
+        <source>Use of the crop in a season</source>
+        <translation>एक मौसम में फसल जितना पानी लेती है</translation>
+    </message>
+    <message>
+        <source>sum of Kc × ET0, Kc from stage to stage by eq. 66, adjusted to wind and humidity by eq. 62 and 65; mean of the years</source>
+        <translation>Σ Kc × ET0, Kc एक चरण से दूसरे तक समी. 66 से, हवा और नमी के लिए समी. 62 और 65 से ठीक किया; सालों का औसत</translation>
+    </message>
+    <message>
+        <source>What rain does not bring</source>
+        <translation>जो बारिश से नहीं मिलता</translation>
+    </message>
+    <message>
+        <source>root zone as a bucket: dried by the use, wetted by rain; brought back each day to what the crop bears: p × soil water × root depth (eq. 82 to 85)</source>
+        <translation>जड़ों की मिट्टी एक बाल्टी जैसी: फसल के लेने से सूखती, बारिश से भीगती; हर दिन उतने तक लौटाई जितना फसल सहे: p × मिट्टी का पानी × जड़ों की गहराई (समी. 82 से 85)</translation>
+    </message>
+    <message>
+        <source>To be drawn for each bed in a year</source>
+        <translation>साल में हर क्यारी के लिए निकालना है</translation>
+    </message>
+    <message>
+        <source>net × area ÷ share that reaches the roots</source>
+        <translation>असल × क्षेत्रफल ÷ जड़ों तक पहुँचता हिस्सा</translation>
+    </message>
+    <message>
+        <source>Largest need of a day for each bed</source>
+        <translation>हर क्यारी की एक दिन की सबसे बड़ी ज़रूरत</translation>
+    </message>
+    <message>
+        <source>largest day of each year, mean of the years</source>
+        <translation>हर साल का सबसे बड़ा दिन, सालों का औसत</translation>
+    </message>
+    <message>
+        <source>Days short of water, year by year</source>
+        <translation>कमी के दिन, साल-दर-साल</translation>
+    </message>
+    <message>
+        <source>days on which less than 99.9 % of the need could be drawn</source>
+        <translation>दिन जब ज़रूरत का 99.9 % से कम निकल सका</translation>
+    </message>
+    <message>
+        <source>Lacking, year by year</source>
+        <translation>कमी, साल-दर-साल</translation>
+    </message>
+    <message>
+        <source>need − drawn</source>
+        <translation>ज़रूरत − निकाला</translation>
+    </message>
+    <message>
+        <source>Run over, year by year</source>
+        <translation>ऊपर से बहा, साल-दर-साल</translation>
+    </message>
+    <message>
+        <source>what is above full at the end of a day</source>
+        <translation>दिन के अंत में भरी टंकी से जितना ज़्यादा हो</translation>
+    </message>
+    <message>
+        <source>Days of the year</source>
+        <translation>साल के दिन</translation>
+    </message>
+    <message>
+        <source>from the first day of the weather year, 29 February left out</source>
+        <translation>मौसम के साल के पहले दिन से, 29 फ़रवरी छोड़कर</translation>
+    </message>
+    <message>
+        <source>Held by day: least of all years</source>
+        <translation>दिन-दिन टंकी में पानी: सब सालों में सबसे कम</translation>
+    </message>
+    <message>
+        <source>daily balance of all years, sorted</source>
+        <translation>सब सालों का रोज़ का हिसाब, क्रम में</translation>
+    </message>
+    <message>
+        <source>Held by day: one year in ten below</source>
+        <translation>दिन-दिन टंकी में पानी: दस में से एक साल इससे नीचे</translation>
+    </message>
+    <message>
+        <source>straight between neighbours of the sorted years</source>
+        <translation>क्रम में लगे पास-पास के सालों के बीच सीधी रेखा से</translation>
+    </message>
+    <message>
+        <source>Held by day: middle of all years</source>
+        <translation>दिन-दिन टंकी में पानी: सब सालों का बीच</translation>
+    </message>
+    <message>
+        <source>Held by day: nine years in ten below</source>
+        <translation>दिन-दिन टंकी में पानी: दस में से नौ साल इससे नीचे</translation>
+    </message>
+    <message>
+        <source>Held by day: most of all years</source>
+        <translation>दिन-दिन टंकी में पानी: सब सालों में सबसे ज़्यादा</translation>
+    </message>
+    <message>
+        <source>Sizes tried</source>
+        <translation>आज़माए गए नाप</translation>
+    </message>
+    <message>
+        <source>even steps at the same depth and batter</source>
+        <translation>उसी गहराई और सलामी पर बराबर कदमों में</translation>
+    </message>
+    <message>
+        <source>Years in ten with water all year, by size</source>
+        <translation>दस में से कितने साल साल भर पानी, नाप से</translation>
+    </message>
+    <message>
+        <source>every size run through all years</source>
+        <translation>हर नाप सब सालों पर चलाया</translation>
+    </message>
+    <message>
+        <source>Map: sizes</source>
+        <translation>नक्शा: नाप</translation>
+    </message>
+    <message>
+        <source>even steps, up to about 2.5 times this tank; see the map itself</source>
+        <translation>बराबर कदमों में, इस टंकी के करीब 2.5 गुने तक; नक्शा ही देखें</translation>
+    </message>
+    <message>
+        <source>Map: beds</source>
+        <translation>नक्शा: क्यारियाँ</translation>
+    </message>
+    <message>
+        <source>even steps, up to about 2.5 times these beds; see the map itself</source>
+        <translation>बराबर कदमों में, इन क्यारियों के करीब 2.5 गुने तक; नक्शा ही देखें</translation>
+    </message>
+    <message>
+        <source>Map: years in ten with water all year</source>
+        <translation>नक्शा: दस में से कितने साल, साल भर पानी</translation>
+    </message>
+    <message>
+        <source>each size with each area run through all years; see the map itself</source>
+        <translation>हर नाप हर क्षेत्रफल के साथ सब सालों पर चलाया; नक्शा ही देखें</translation>
+    </message>
+    <message>
+        <source>tap or spring</source>
+        <translation>नल या चश्मा</translation>
+    </message>
+    <message>
+        <source>flow × hours a day × 60</source>
+        <translation>बहाव × दिन में घंटे × 60</translation>
+    </message>
+    <message>
+        <source>runoff of the roof</source>
+        <translation>छत से बहकर आया पानी</translation>
+    </message>
+    <message>
+        <source>rain × area × share that runs off, less the first flush of a wet spell</source>
+        <translation>बारिश × क्षेत्रफल × बहकर आने वाला हिस्सा, बारिश के दौर का पहला धोवन घटाकर</translation>
+    </message>
+    <message>
+        <source>runoff of the ground</source>
+        <translation>ज़मीन से बहकर आया पानी</translation>
+    </message>
+    <message>
+        <source>rain on the tank</source>
+        <translation>टंकी पर बारिश</translation>
+    </message>
+    <message>
+        <source>rain × opening at the rim</source>
+        <translation>बारिश × मुंडेर पर मुँह</translation>
+    </message>
+    <message>
+        <source>evaporation</source>
+        <translation>भाप बना</translation>
+    </message>
+    <message>
+        <source>ET0 × open water × (1 − cover) × water surface of the day</source>
+        <translation>ET0 × खुला पानी × (1 − ढक्कन) × उस दिन पानी की सतह</translation>
+    </message>
+    <message>
+        <source>seepage</source>
+        <translation>रिसाव</translation>
+    </message>
+    <message>
+        <source>seepage a day × wet face of the day</source>
+        <translation>दिन का रिसाव × उस दिन की गीली सतह</translation>
+    </message>
+    <message>
+        <source>run over</source>
+        <translation>ऊपर से बहा</translation>
+    </message>
+    <message>
+        <source>need of the beds</source>
+        <translation>क्यारियों की ज़रूरत</translation>
+    </message>
+    <message>
+        <source>net need × area ÷ share that reaches the roots</source>
+        <translation>असल ज़रूरत × क्षेत्रफल ÷ जड़ों तक पहुँचता हिस्सा</translation>
+    </message>
+    <message>
+        <source>need of the animals</source>
+        <translation>पशुओं की ज़रूरत</translation>
+    </message>
+    <message>
+        <source>head × litres a day, as entered or usual for the kind</source>
+        <translation>पशुओं की गिनती × दिन में लीटर, जैसा भरा गया या उस किस्म का आम</translation>
+    </message>
+    <message>
+        <source>need of people</source>
+        <translation>लोगों की ज़रूरत</translation>
+    </message>
+    <message>
+        <source>people × litres a day</source>
+        <translation>लोग × दिन में लीटर</translation>
+    </message>
+    <message>
+        <source>drawn</source>
+        <translation>निकाला</translation>
+    </message>
+    <message>
+        <source>need, no more than what is held over the dead depth</source>
+        <translation>ज़रूरत, पर डेड गहराई से ऊपर के पानी से ज़्यादा नहीं</translation>
+    </message>
+    <message>
+        <source>lacking</source>
+        <translation>कमी</translation>
+    </message>
+    <message>
+        <source>days short of water</source>
+        <translation>कमी के दिन</translation>
+    </message>
+    <message>
+        <source>days on which less than 99.9 % of the need could be drawn, mean of the years</source>
+        <translation>दिन जब ज़रूरत का 99.9 % से कम निकल सका, सालों का औसत</translation>
+    </message>
+    <message>
+        <source>Mean year</source>
+        <translation>औसत साल</translation>
+    </message>
+    <message>
+        <source>By month</source>
+        <translation>महीने से</translation>
+    </message>
+    <message>
+        <source>plain sums and products of numbers of the plan</source>
+        <translation>योजना के अंकों के सीधे जोड़ और गुणा</translation>
     </message>
 </context>
 </TS>

@@ -1002,6 +1002,119 @@
         <comment>lining</comment>
         <translation>%1: लागत थाहा छैन</translation>
     </message>
+    <message>
+        <source>plumb line and bob</source>
+        <translation>साहुल र डोरी</translation>
+    </message>
+    <message>
+        <source>level side: spirit level or hose</source>
+        <translation>समथर पाखो: स्पिरिट लेभल वा लेभल पाइप</translation>
+    </message>
+    <message>
+        <source>slanting side lies on the pit wall</source>
+        <translation>ढल्केको पाखो खाडलको भित्तामा टाँसिन्छ</translation>
+    </message>
+    <message>
+        <source>straight staff stands on the pit wall</source>
+        <translation>सोझो लट्ठी खाडलको भित्तामा ठड्याउने</translation>
+    </message>
+    <message>
+        <source>%1 up</source>
+        <translation>माथि %1</translation>
+    </message>
+    <message>
+        <source>%1 out</source>
+        <translation>बाहिर %1</translation>
+    </message>
+    <message>
+        <source>The board gives the lean of the pit wall, as it is dug.</source>
+        <translation>फल्याकले खनेको खाडलको भित्ताको ढल्काइ देखाउँछ।</translation>
+    </message>
+    <message>
+        <source>The pit wall is dug upright.</source>
+        <translation>खाडलको भित्ता ठाडो खनिन्छ।</translation>
+    </message>
+    <message>
+        <source>Plaster follows it: the clear wall leans the same.</source>
+        <translation>प्लास्टर त्यसैअनुसार लाग्छ: भित्री भित्ता पनि उत्तिकै ढल्किन्छ।</translation>
+    </message>
+    <message>
+        <source>%1, level with the string: 0</source>
+        <translation>%1, डोरीकै सतहमा: 0</translation>
+    </message>
+    <message>
+        <source>%1, dig to here: %2 down</source>
+        <translation>%1, यहाँसम्म खन्ने: %2 तल</translation>
+    </message>
+    <message>
+        <source>%1, the clear floor: %2 down</source>
+        <translation>%1, भित्री भुइँ: %2 तल</translation>
+    </message>
+    <message>
+        <source>%1: %2 down</source>
+        <translation>%1: %2 तल</translation>
+    </message>
+    <message>
+        <source>clear face: inside of the finished plaster</source>
+        <translation>भित्री सतह: तयारी प्लास्टरको भित्रपट्टि</translation>
+    </message>
+    <message>
+        <source>coats, %1 thick in all, each brought up to the collar</source>
+        <translation>पत्रहरू, जम्मा मोटाइ %1, हरेक घेरासम्म ल्याइएको</translation>
+    </message>
+    <message>
+        <source>pit wall, as it is dug; ground behind it</source>
+        <translation>खनेको खाडलको भित्ता; पछाडि जमिन</translation>
+    </message>
+    <message>
+        <source>pipe, %1 outside</source>
+        <translation>पाइप, बाहिरी व्यास %1</translation>
+    </message>
+    <message>
+        <source>pipe, %1 outside as an example</source>
+        <translation>पाइप, उदाहरणका लागि बाहिरी व्यास %1</translation>
+    </message>
+    <message>
+        <source>collar of stiff mortar all round the pipe</source>
+        <translation>पाइपको चारैतिर गाढा मसलाको घेरा</translation>
+    </message>
+    <message>
+        <source>outside end: on beyond the pit edge, no joint in the wall</source>
+        <translation>बाहिरी छेउ: खाडलको डिलभन्दा परसम्म, भित्ताभित्र जोर्नी छैन</translation>
+    </message>
+    <message>
+        <source>clamp: the pipe cannot pull or shake on the rim</source>
+        <translation>क्ल्याम्प: बिटमा पाइप तानिन वा हल्लिन पाउँदैन</translation>
+    </message>
+    <message>
+        <source>bell mouth, above the dead level</source>
+        <translation>फैलिएको मुख, निकासमुनिको पानीको सतहभन्दा माथि</translation>
+    </message>
+    <message>
+        <source>dead level: %1 over the clear floor</source>
+        <translation>निकासमुनिको पानीको सतह: भित्री भुइँभन्दा %1 माथि</translation>
+    </message>
+    <message>
+        <source>Pipe through the wall</source>
+        <translation>भित्ता छेडेर जाने पाइप</translation>
+    </message>
+    <message>
+        <source>Pipe over the rim</source>
+        <translation>बिटमाथिबाट जाने पाइप</translation>
+    </message>
+    <message>
+        <source>B</source>
+        <comment>letter of the section</comment>
+        <translation>B</translation>
+    </message>
+    <message>
+        <source>%1, at B-B</source>
+        <translation>%1, B-B मा</translation>
+    </message>
+    <message>
+        <source>pit floor length %1</source>
+        <translation>खाडलको पिँधको लम्बाइ %1</translation>
+    </message>
 </context>
 <context>
     <name>Figures</name>
@@ -1635,28 +1748,8 @@ clear depth %3</source>
         <translation>कुन दुईटा पत्याउने, ठाउँमा भएका मान्छेले नै टुङ्गो लगाउने हो: तयार भएको पत्र नापेर र त्यसमा लागेका बोरा गनेर।</translation>
     </message>
     <message>
-        <source>gauge boxes of %1</source>
-        <translation>%1का नाप्ने बाकस</translation>
-    </message>
-    <message>
-        <source>or pans of %1</source>
-        <translation>वा %1का तसला</translation>
-    </message>
-    <message>
-        <source>or buckets of %1</source>
-        <translation>वा %1का बाल्टी</translation>
-    </message>
-    <message>
         <source>Cement</source>
         <translation>सिमेन्ट</translation>
-    </message>
-    <message>
-        <source>Soil: %1</source>
-        <translation>माटो: %1</translation>
-    </message>
-    <message>
-        <source>Sand: %1</source>
-        <translation>बालुवा: %1</translation>
     </message>
     <message>
         <source>Makes plaster</source>
@@ -1795,10 +1888,6 @@ clear depth %3</source>
         <translation>भित्ताको मुनि कहिल्यै नखन्नुहोस्, र टेको नभएको, कम्मरभन्दा गहिरो साँघुरो कटानमा कहिल्यै नउभिनुहोस्।</translation>
     </message>
     <message>
-        <source>Lifting</source>
-        <translation>उचाल्ने काम</translation>
-    </message>
-    <message>
         <source>Bags and stones: two people, backs straight, paths clear and dry.</source>
         <translation>बोरा र ढुङ्गा: दुई जनाले, ढाड सीधा राखेर, बाटो सफा र सुक्खा राखेर।</translation>
     </message>
@@ -1833,10 +1922,6 @@ clear depth %3</source>
     <message>
         <source>The water is for fields and animals. It is not drinking water.</source>
         <translation>यो पानी खेतबारी र गाईवस्तुका लागि हो। यो खाने पानी होइन।</translation>
-    </message>
-    <message>
-        <source>Before you build</source>
-        <translation>बनाउनुअघि</translation>
     </message>
     <message>
         <source>Local codes and licensed practice come first. On a slope, on filled ground, near a house or a drop, or where ground water is high, ask a licensed engineer before digging.</source>
@@ -3946,6 +4031,786 @@ Cross-check: %2</source>
         <source>%1 (rest days counted)</source>
         <translation>%1 (बिदाका दिन पनि गनेर)</translation>
     </message>
+    <message>
+        <source>%1. From: %2. %3</source>
+        <translation>%1। यीबाट: %2। %3</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Every number of this plan: what it is, how it was reckoned, from which numbers, and where the figures come from. A number that is reckoned from others names them; each stands here in its own place.</source>
+        <translation>यस योजनाका सबै अङ्क: के हो, हिसाब कसरी गरिएको हो, कुन अङ्कबाट, र अङ्कको आधार के हो। अरू अङ्कबाट हिसाब गरिएको अङ्कले ती अङ्कको नाम दिन्छ; ती हरेक यहीँ आफ्नै ठाउँमा छन्।</translation>
+    </message>
+    <message>
+        <source>Cleaning, each year before the rains</source>
+        <translation>सफाइ, हरेक वर्ष वर्षा लाग्नुअघि</translation>
+    </message>
+    <message>
+        <source>Two people, never one alone in the tank, not even in an empty one. Ladder to the floor; get out when you feel dizzy.</source>
+        <translation>दुई जना, ट्याङ्कीमा कहिल्यै एक्लै होइन, खाली ट्याङ्कीमा पनि होइन। भुइँसम्म भर्‍याङ राख्ने; रिँगटा लागे बाहिर निस्किहाल्नुहोस्।</translation>
+    </message>
+    <message>
+        <source>Choose the weeks when the tank is nearly empty and the rains are near. Draw the last water for the beds.</source>
+        <translation>ट्याङ्की झन्डै खाली र वर्षा लाग्न लागेका हप्ता छान्नुहोस्। अन्तिम पानी ड्याङमा लगाउनुहोस्।</translation>
+    </message>
+    <message>
+        <source>Loosen the silt with a soft brush and a wooden scoop. No spade, no hoe, no wire brush: they cut the plaster.</source>
+        <translation>नरम ब्रस र काठको डाडुले थेग्रो उप्काउनुहोस्। साबेल, कोदालो, तारको ब्रस नचलाउनुहोस्: तिनले प्लास्टर काट्छन्।</translation>
+    </message>
+    <message>
+        <source>Lift the silt out in buckets, the bucket never over someone&apos;s head. Silt is good soil: spread it on the beds as manure.</source>
+        <translation>थेग्रो बाल्टीमा माथि झिक्नुहोस्, बाल्टी कहिल्यै कसैको टाउकोमाथिबाट नलैजाने। थेग्रो राम्रो माटो हो: मलका रूपमा ड्याङमा छर्नुहोस्।</translation>
+    </message>
+    <message>
+        <source>Look for cracks on walls and floor while it is clean. Mark them with charcoal and mend them now.</source>
+        <translation>सफा भएकै बेला भित्ता र भुइँमा चिरा खोज्नुहोस्। गोलले चिनो लगाउनुहोस् र अहिल्यै टाल्नुहोस्।</translation>
+    </message>
+    <message>
+        <source>Do not let the plaster dry out: it shrinks and cracks. Keep it wet and fill the tank again within days.</source>
+        <translation>प्लास्टर सुक्न नदिनुहोस्: खुम्चिएर चर्किन्छ। भिजाइराख्नुहोस् र केही दिनभित्रै ट्याङ्की फेरि भर्नुहोस्।</translation>
+    </message>
+    <message>
+        <source>Mortar, as for the last coat: %1 soil : %2 sand : %3 cement, by loose volume, mixed stiff.</source>
+        <translation>मसला, अन्तिम पत्रकै जस्तो: माटो %1 : बालुवा %2 : सिमेन्ट %3, खुकुलो नापले, गाढा मुछेको।</translation>
+    </message>
+    <message>
+        <source>Mending cracks</source>
+        <translation>चिरा टाल्ने</translation>
+    </message>
+    <message>
+        <source>Hairline crack, thinner than a fingernail: brush it clean, wet it, and rub in cement stirred with water to a cream.</source>
+        <translation>मसिनो चिरा, नङभन्दा पातलो: ब्रसले सफा गर्नुहोस्, भिजाउनुहोस्, र पानीमा लेदो पारेको सिमेन्ट दलेर पसाउनुहोस्।</translation>
+    </message>
+    <message>
+        <source>Open crack: cut it out to a groove like a V, as deep as it is wide, until sound plaster shows. Brush out all dust and wet the groove well.</source>
+        <translation>खुलेको चिरा: बलियो प्लास्टर नदेखिउन्जेल V जस्तो खाल्टो पारेर काट्नुहोस्, जति चौडा उति नै गहिरो। धुलो सबै ब्रसले झार्नुहोस् र खाल्टो राम्ररी भिजाउनुहोस्।</translation>
+    </message>
+    <message>
+        <source>Rub cement cream into the wet groove, then press the mortar in hard, in two layers where it is deep, and float it level with the old face.</source>
+        <translation>भिजेको खाल्टोमा सिमेन्टको लेदो दल्नुहोस्, अनि मसला कसेर थिच्नुहोस्, गहिरो ठाउँमा दुई तह गरेर, र पुरानो सतहसँग बराबर हुने गरी घोट्नुहोस्।</translation>
+    </message>
+    <message>
+        <source>Wet sacks over the place for %1. Then fill, and make the leak test (sheet F6).</source>
+        <translation>त्यो ठाउँ %1 भिजेको जुटले छोप्नुहोस्। अनि पानी भर्नुहोस्, र चुहावट जाँच गर्नुहोस् (पाना F6)।</translation>
+    </message>
+    <message>
+        <source>A wall that bulges, leans or sinks, or a crack that opens again after mending: do not go in, let no more water in, and ask a licensed engineer. Mortar does not hold moving ground.</source>
+        <translation>भित्ता फुलेको, ढल्केको वा भासिएको छ, वा टालेपछि पनि चिरा फेरि खुल्छ भने: भित्र नपस्नुहोस्, थप पानी पस्न नदिनुहोस्, र इजाजतप्राप्त इन्जिनियरलाई सोध्नुहोस्। सर्ने जमिनलाई मसलाले थाम्दैन।</translation>
+    </message>
+    <message>
+        <source>Cleaned on</source>
+        <translation>सफा गरेको मिति</translation>
+    </message>
+    <message>
+        <source>By whom</source>
+        <translation>कसले</translation>
+    </message>
+    <message>
+        <source>Silt, buckets</source>
+        <translation>थेग्रो, बाल्टी</translation>
+    </message>
+    <message>
+        <source>Filled again on</source>
+        <translation>फेरि भरेको मिति</translation>
+    </message>
+    <message>
+        <source>How to clean and mend: %1.</source>
+        <translation>सफा गर्ने र टाल्ने तरिका: %1।</translation>
+    </message>
+    <message>
+        <source>Mended on</source>
+        <translation>टालेको मिति</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>कहाँ</translation>
+    </message>
+    <message>
+        <source>Wet sacks until</source>
+        <translation>भिजेको जुट यो दिनसम्म</translation>
+    </message>
+    <message>
+        <source>%1, TOO FEW: %2 needed</source>
+        <translation>%1, धेरै कम: %2 चाहिन्छ</translation>
+    </message>
+    <message>
+        <source>People planned on it</source>
+        <translation>योजनामा राखिएका मान्छे</translation>
+    </message>
+    <message>
+        <source>Put on within</source>
+        <translation>यतिभित्र लगाउने</translation>
+    </message>
+    <message>
+        <source>Sacks to cover it</source>
+        <translation>ढाक्न चाहिने जुट</translation>
+    </message>
+    <message>
+        <source>Batches with a whole bag</source>
+        <translation>पूरा बोराका घान</translation>
+    </message>
+    <message>
+        <source>Days under wet sacks</source>
+        <translation>भिजेको जुटले छोप्ने दिन</translation>
+    </message>
+    <message>
+        <source>This coat</source>
+        <translation>यो पत्र</translation>
+    </message>
+    <message>
+        <source>Wet the earth walls and the stone bed until they are dark but no water stands on them. Dry earth drinks the plaster&apos;s water.</source>
+        <translation>माटोको भित्ता र ढुङ्गाको सोलिङ कालो देखिने गरी भिजाउनुहोस्, तर पानी नजमोस्। सुक्खा माटोले प्लास्टरको पानी सोस्छ।</translation>
+    </message>
+    <message>
+        <source>The coat below is roughened and free of dust. Wet it until it is dark but no water stands on it.</source>
+        <translation>मुनिको पत्र खस्रो पारिएको र धुलो झारिएको हुनुपर्छ। कालो देखिने गरी भिजाउनुहोस्, तर पानी नजमोस्।</translation>
+    </message>
+    <message>
+        <source>Rub it even with the wooden float, then scratch it crosswise so that the next coat holds.</source>
+        <translation>काठको गुर्माले घोटेर सम्म पार्नुहोस्, अनि अर्को पत्र टाँसिने गरी छड्के-छड्के कोर्नुहोस्।</translation>
+    </message>
+    <message>
+        <source>Rub it smooth and dense with the float while it is still fresh; no cracks, no pits.</source>
+        <translation>ताजा हुँदै गुर्माले घोटेर चिल्लो र खँदिलो पार्नुहोस्; चिरा र प्वाल नरहून्।</translation>
+    </message>
+    <message>
+        <source>Press walls and floor into one another where they meet: no joint.</source>
+        <translation>भित्ता र भुइँ जोडिने ठाउँमा एकअर्कामा थिचेर मिलाउनुहोस्: जोर्नी नराख्ने।</translation>
+    </message>
+    <message>
+        <source>Round off the corner of wall and floor with a radius of %1: no joint.</source>
+        <translation>भित्ता र भुइँको कुनामा %1 अर्धव्यासको गोलाइ दिनुहोस्: जोर्नी नराख्ने।</translation>
+    </message>
+    <message>
+        <source>Begin early and finish in one go. Walls first, from the foot upward, all round, pressed on hard, %1 thick by a marked nail; then the floor, backing out to the ladder.</source>
+        <translation>बिहानै सुरु गरेर एकै दिनमा सक्नुहोस्। पहिले भित्ता, फेददेखि माथितिर, वरिपरि, कसेर थिचेर, चिनो लगाएको काँटीले नापेर %1 मोटो; अनि भुइँ, पछाडि सर्दै भर्‍याङसम्म।</translation>
+    </message>
+    <message>
+        <source>Keep shade over the fresh coat. None is put on in rain, or when frost is to come.</source>
+        <translation>ताजा पत्रमाथि छहारी राख्नुहोस्। पानी परेका बेला वा तुसारो पर्ने भए पत्र लगाउनु हुँदैन।</translation>
+    </message>
+    <message>
+        <source>Wet sacks over all of it as soon as it takes no thumb print, within the hour in sun or wind. Keep them wet by the wetting calendar.</source>
+        <translation>बुढी औंलाको छाप नबस्नेबित्तिकै सबैतिर भिजेको जुटले छोप्नुहोस्, घाम वा हावा भए एक घण्टाभित्रै। भिजाउने पात्रोअनुसार भिजाइराख्नुहोस्।</translation>
+    </message>
+    <message>
+        <source>The plan does not say yet which pipes go through the lining.</source>
+        <translation>अस्तर छेडेर कुन पाइप जान्छन्, योजनामा अझै लेखिएको छैन।</translation>
+    </message>
+    <message>
+        <source>Through the lining go the pipe to the field and the overflow pipe.</source>
+        <translation>बारीमा जाने पाइप र ओभरफ्लोको पाइप अस्तर छेडेर जान्छन्।</translation>
+    </message>
+    <message>
+        <source>Through the lining goes the pipe to the field.</source>
+        <translation>बारीमा जाने पाइप अस्तर छेडेर जान्छ।</translation>
+    </message>
+    <message>
+        <source>Through the lining goes the overflow pipe.</source>
+        <translation>ओभरफ्लोको पाइप अस्तर छेडेर जान्छ।</translation>
+    </message>
+    <message>
+        <source>By this plan no pipe goes through the lining: pipes lie over the rim.</source>
+        <translation>यस योजनामा कुनै पाइप अस्तर छेडेर जाँदैन: पाइप बिटमाथिबाट जान्छन्।</translation>
+    </message>
+    <message>
+        <source>Pipes and collars, before coat 1</source>
+        <translation>पाइप र घेरा, पत्र 1 अघि</translation>
+    </message>
+    <message>
+        <source>Every pipe through the wall is laid before coat 1. Roughen it where the plaster will hold it; smooth plastic lets water along.</source>
+        <translation>भित्ता छेडेर जाने सबै पाइप पत्र 1 अघि नै राखिन्छ। प्लास्टरले समात्ने ठाउँमा पाइप खस्रो पार्नुहोस्; चिल्लो प्लास्टिकको छेउबाट पानी चुहिन्छ।</translation>
+    </message>
+    <message>
+        <source>Bed it in rammed earth over its whole length, so that it cannot sink and break away.</source>
+        <translation>नभासियोस् र नभाँचियोस् भनेर पाइप पूरै लम्बाइमा खाँदेको माटोमा बसाउनुहोस्।</translation>
+    </message>
+    <message>
+        <source>Set a collar of stiff plaster around it, a hand&apos;s breadth wide on every side, let into the earth wall. Coat 1 goes on while the collar is still damp.</source>
+        <translation>पाइपको चारैतिर गाढा प्लास्टरको घेरा बसाउनुहोस्, हरेक पट्टि एक हत्केला चौडा, माटोको भित्तामा गाडेर। घेरा ओसिलो छँदै पत्र 1 लगाउने।</translation>
+    </message>
+    <message>
+        <source>Where it can be, take the pipe over the rim instead: a hole that is not made cannot leak.</source>
+        <translation>मिल्ने ठाउँमा पाइप बरु बिटमाथिबाट लैजानुहोस्: नपारेको प्वाल चुहिँदैन।</translation>
+    </message>
+    <message>
+        <source>Pipes through the wall and over the rim</source>
+        <translation>भित्ता छेडेर र बिटमाथिबाट जाने पाइप</translation>
+    </message>
+    <message>
+        <source>The design in short form, to scan or to type into the program:</source>
+        <translation>डिजाइन छोटकरीमा, स्क्यान गर्न वा कार्यक्रममा टाइप गर्न:</translation>
+    </message>
+    <message>
+        <source>From %1 deep on a ladder stands in the pit, close to those who dig, until the last one is out.</source>
+        <translation>गहिराइ %1 पुगेदेखि खाडलमा भर्‍याङ राख्नुहोस्, खन्ने मान्छेको नजिकै, अन्तिम मान्छे ननिस्कुन्जेल।</translation>
+    </message>
+    <message>
+        <source>Throw the spoil %1 or more back from the edge. No stones, tools, bags or animals nearer than that.</source>
+        <translation>खनेको माटो डिलबाट %1 वा बढी पर फाल्नुहोस्। त्योभन्दा नजिक ढुङ्गा, औजार, बोरा वा गाईवस्तु नराख्ने।</translation>
+    </message>
+    <message>
+        <source>Fence the pit, by night and on rest days too. Children stay away.</source>
+        <translation>खाडलमा बार लगाउनुहोस्, राति र बिदाका दिन पनि। बच्चा टाढै राख्ने।</translation>
+    </message>
+    <message>
+        <source>Dig inside the strings. Leave the pegs where they stand: all sizes are measured from them.</source>
+        <translation>डोरीभित्र खन्नुहोस्। किला जहाँको तहीँ छोड्नुहोस्: सबै नाप तिनैबाट लिइन्छ।</translation>
+    </message>
+    <message>
+        <source>Take the whole floor down evenly, no more than %1 at a time. Never dig under a wall.</source>
+        <translation>पिँध सबैतिर बराबर खन्दै जानुहोस्, एक पटकमा %1 भन्दा बढी होइन। भित्तामुनि कहिल्यै नखन्नुहोस्।</translation>
+    </message>
+    <message>
+        <source>After every such step hold the batter board against the walls and check sides and diagonals (sheet M5). Cut off what stands out; do not fill what was dug too far with loose earth.</source>
+        <translation>यसरी हरेक पटक खनेपछि ढल्काइ फल्याक भित्तामा लगाउनुहोस् र छेउ र कुनाकुनी जाँच्नुहोस् (पाना M5)। बाहिर निस्केको ताछ्नुहोस्; बढी खनिएको ठाउँ खुकुलो माटोले नपुर्नुहोस्।</translation>
+    </message>
+    <message>
+        <source>Watch walls and edge. Cracks along the edge, bulging, falling crumbs or water in the wall: everybody out at once, and ask before going on.</source>
+        <translation>भित्ता र डिल हेरिरहनुहोस्। डिलमा चिरा, भित्ता फुलेको, माटो झरेको वा भित्तामा पानी देखिए: सबै जना तुरुन्तै बाहिर निस्कनुहोस्, र फेरि सुरु गर्नुअघि सोध्नुहोस्।</translation>
+    </message>
+    <message>
+        <source>Stop in rain. Lead water away from the edge. Go in again only when the walls have been looked at all round.</source>
+        <translation>पानी परे काम रोक्नुहोस्। पानी डिलबाट पर तर्काउनुहोस्। भित्ता वरिपरि सबै हेरेपछि मात्र फेरि भित्र पस्नुहोस्।</translation>
+    </message>
+    <message>
+        <source>Dig the last hand&apos;s breadth by scraping, to the rod&apos;s mark for the pit floor; then ram the floor.</source>
+        <translation>अन्तिम एक हत्केला जति ताछेर खन्नुहोस्, लट्ठीको खाडलको पिँधको चिनोसम्म; अनि पिँध खाँद्नुहोस्।</translation>
+    </message>
+    <message>
+        <source>This pit gets deeper than %1. Walls of that height bury people: ask a licensed engineer how far they must lean or be propped, and follow the local code.</source>
+        <translation>यो खाडल %1 भन्दा गहिरो हुन्छ। यति अग्ला भित्ताले मान्छे पुर्छन्: कति ढल्काउने वा कसरी टेको दिने, इजाजतप्राप्त इन्जिनियरलाई सोध्नुहोस्, र स्थानीय नियम-मापदण्ड मान्नुहोस्।</translation>
+    </message>
+    <message>
+        <source>Loose spoil left over</source>
+        <translation>बाँकी रहने खुकुलो माटो</translation>
+    </message>
+    <message>
+        <source>Heap of it</source>
+        <translation>त्यसको थुप्रो</translation>
+    </message>
+    <message>
+        <source>%1 high, %2 across</source>
+        <translation>%1 अग्लो, %2 चौडा</translation>
+    </message>
+    <message>
+        <source>Pit at the ground</source>
+        <translation>जमिनको सतहमा खाडल</translation>
+    </message>
+    <message>
+        <source>Pit at its floor</source>
+        <translation>पिँधमा खाडल</translation>
+    </message>
+    <message>
+        <source>Pit depth, ground to pit floor</source>
+        <translation>खाडलको गहिराइ, जमिनदेखि पिँधसम्म</translation>
+    </message>
+    <message>
+        <source>To dig for the pit, as it lies</source>
+        <translation>खाडलका लागि खन्ने, नखनेको माटो</translation>
+    </message>
+    <message>
+        <source>What is dug, before any lining</source>
+        <translation>अस्तर लगाउनुअघि खनिने खाडल</translation>
+    </message>
+    <message>
+        <source>The pit when it is dug</source>
+        <translation>खनिसकेको खाडल</translation>
+    </message>
+    <message>
+        <source>The board for the lean of the dug wall</source>
+        <translation>खनेको भित्ताको ढल्काइ जाँच्ने फल्याक</translation>
+    </message>
+    <message>
+        <source>Sections: A-A on sheet M3, B-B on sheet M15.</source>
+        <translation>सेक्सन: A-A पाना M3 मा, B-B पाना M15 मा।</translation>
+    </message>
+    <message>
+        <source>B-B: sheet M15.</source>
+        <translation>B-B: पाना M15।</translation>
+    </message>
+    <message>
+        <source>Section B-B of the plan. A-A: sheet M3.</source>
+        <translation>प्लानको सेक्सन B-B। A-A: पाना M3।</translation>
+    </message>
+    <message>
+        <source>The rod, standing in the pit</source>
+        <translation>खाडलमा ठड्याएको गहिराइ लट्ठी</translation>
+    </message>
+    <message>
+        <source>Take soil from below the roots, dry and crush it, sieve out stones and straw.</source>
+        <translation>जराभन्दा मुनिको माटो लिनुहोस्, सुकाएर धुलो पार्नुहोस्, चालेर ढुङ्गा र पराल झिक्नुहोस्।</translation>
+    </message>
+    <message>
+        <source>Fill a clear jar with straight sides to a third with the soil. Add a pinch of salt or washing powder, and water until two fingers of air are left.</source>
+        <translation>सोझो भित्ता भएको सफा सिसीमा एक तिहाइ माटो हाल्नुहोस्। एक चिम्टी नुन वा लुगा धुने पाउडर हाल्नुहोस्, र माथि दुई औंला खाली रहने गरी पानी हाल्नुहोस्।</translation>
+    </message>
+    <message>
+        <source>Shut it, shake it hard for %1 minutes, set it down level and do not move it again.</source>
+        <translation>बिर्को लगाउनुहोस्, %1 मिनेट जोडले हल्लाउनुहोस्, समथर ठाउँमा राख्नुहोस् र फेरि नचलाउनुहोस्।</translation>
+    </message>
+    <message>
+        <source>After %1 minute mark the top of the sand on the jar, after %2 hours the top of the silt. When the water is clear, after %3 to %4 hours, mark the top of the clay.</source>
+        <translation>%1 मिनेटपछि सिसीमा बालुवाको माथिल्लो सतहमा, %2 घण्टापछि पाँगो माटोको माथिल्लो सतहमा चिनो लगाउनुहोस्। पानी सङ्लिएपछि, %3 देखि %4 घण्टामा, चिम्टाइलो माटोको माथिल्लो सतहमा चिनो लगाउनुहोस्।</translation>
+    </message>
+    <message>
+        <source>Fold the sheet along the ruler&apos;s edge, stand it at the jar with its zero at the jar&apos;s floor inside, and read how thick each layer is.</source>
+        <translation>पाना रुलरको धारमा पट्याउनुहोस्, शून्य सिसीभित्रको पिँधमा पर्ने गरी सिसीमा टाँस्नुहोस्, र हरेक तह कति मोटो छ हेर्नुहोस्।</translation>
+    </message>
+    <message>
+        <source>Jar</source>
+        <translation>सिसी</translation>
+    </message>
+    <message>
+        <source>Soil from where, how deep</source>
+        <translation>माटो कहाँको, कति गहिरोको</translation>
+    </message>
+    <message>
+        <source>Sand, mm</source>
+        <translation>बालुवा, mm</translation>
+    </message>
+    <message>
+        <source>Silt, mm</source>
+        <translation>पाँगो माटो, mm</translation>
+    </message>
+    <message>
+        <source>Clay, mm</source>
+        <translation>चिम्टाइलो माटो, mm</translation>
+    </message>
+    <message>
+        <source>All, mm</source>
+        <translation>जम्मा, mm</translation>
+    </message>
+    <message>
+        <source>Clay, %</source>
+        <translation>चिम्टाइलो माटो, %</translation>
+    </message>
+    <message>
+        <source>How much clay is in the soil? In water sand sinks first, then silt, clay last.</source>
+        <translation>माटोमा चिम्टाइलो माटो कति छ? पानीमा पहिले बालुवा थिग्रिन्छ, त्यसपछि पाँगो माटो, अन्त्यमा चिम्टाइलो माटो।</translation>
+    </message>
+    <message>
+        <source>Clay in the soil, in percent = clay ÷ all × %1.</source>
+        <translation>माटोमा चिम्टाइलो माटो, प्रतिशतमा = चिम्टाइलो माटो ÷ जम्मा × %1।</translation>
+    </message>
+    <message>
+        <source>Read by:</source>
+        <translation>नाप हेर्ने:</translation>
+    </message>
+    <message>
+        <source>Type the thickness of each layer in on the tab %1.</source>
+        <translation>हरेक तहको मोटाइ %1 ट्याबमा राख्नुहोस्।</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>टिपोट</translation>
+    </message>
+    <message>
+        <source>How the jar is done: %1. A laboratory measures it more exactly.</source>
+        <translation>सिसी जाँच गर्ने तरिका: %1। प्रयोगशालाले अझ ठीक नाप्छ।</translation>
+    </message>
+    <message>
+        <source>or</source>
+        <translation>वा</translation>
+    </message>
+    <message>
+        <source>For 1 bag of cement, and below it for half a bag (½): boxes of %1, or pans of %2, or buckets of %3, level with the rim.</source>
+        <translation>सिमेन्ट 1 बोराका लागि, र त्यसमुनि आधा बोराका लागि (½): %1का बाकस, वा %2का तसला, वा %3का बाल्टी, मुखसम्म सम्म पारेर।</translation>
+    </message>
+    <message>
+        <source>Test pits</source>
+        <translation>जाँच खाडल</translation>
+    </message>
+    <message>
+        <source>Soil by ball and ribbon</source>
+        <translation>डल्लो र रिबनले माटो जाँच</translation>
+    </message>
+    <message>
+        <source>Jar test</source>
+        <translation>सिसी जाँच</translation>
+    </message>
+    <message>
+        <source>Slope by water level</source>
+        <translation>लेभल पाइपले ढाल नाप्ने</translation>
+    </message>
+    <message>
+        <source>Section B-B</source>
+        <translation>सेक्सन B-B</translation>
+    </message>
+    <message>
+        <source>Build stages</source>
+        <translation>बनाउने चरण</translation>
+    </message>
+    <message>
+        <source>Stone bed</source>
+        <translation>ढुङ्गाको सोलिङ</translation>
+    </message>
+    <message>
+        <source>Coats and pipes</source>
+        <translation>पत्र र पाइप</translation>
+    </message>
+    <message>
+        <source>Use by month</source>
+        <translation>महिनाअनुसार प्रयोग</translation>
+    </message>
+    <message>
+        <source>Cleaning and crack repair</source>
+        <translation>सफाइ र चिरा मर्मत</translation>
+    </message>
+    <message>
+        <source>Calculation sheet</source>
+        <translation>हिसाबको पाना</translation>
+    </message>
+    <message>
+        <source>%1 mm</source>
+        <translation>%1 mm</translation>
+    </message>
+    <message>
+        <source>Take a handful of soil without stones. Drip water on and knead it until it is like putty: no dry crumbs, no water running.</source>
+        <translation>ढुङ्गा नभएको एक मुठी माटो लिनुहोस्। पानी चुहाउँदै पुटिनजस्तो नहुन्जेल मुछ्नुहोस्: सुक्खा टुक्रा पनि नरहोस्, पानी पनि नबगोस्।</translation>
+    </message>
+    <message>
+        <source>Squeeze it in the fist. Does a ball hold together?</source>
+        <translation>मुठीमा थिच्नुहोस्। डल्लो फुट्दैन?</translation>
+    </message>
+    <message>
+        <source>Push the ball with the thumb over the forefinger to a flat ribbon of even thickness, and let it hang until it breaks. Lay it on the strip below and read its length.</source>
+        <translation>डल्लोलाई बुढी औंलाले चोर औंलामाथि धकेल्दै एकनास मोटो चेप्टो रिबन बनाउनुहोस्, र नटुटुन्जेल झुन्डिन दिनुहोस्। तलको पट्टीमा राखेर लम्बाइ हेर्नुहोस्।</translation>
+    </message>
+    <message>
+        <source>Wet a pinch in the palm very much and rub it with a finger. Is it above all gritty, above all smooth, or neither? Then wash your hands.</source>
+        <translation>एक चिम्टी माटो हत्केलामा धेरै भिजाउनुहोस् र औंलाले घोट्नुहोस्। धेरैजसो खस्रो छ, धेरैजसो मसिनो छ, कि दुवै होइन? अनि हात धुनुहोस्।</translation>
+    </message>
+    <message>
+        <source>loamy sand</source>
+        <translation>दोमटे बालुवा</translation>
+    </message>
+    <message>
+        <source>Ball and ribbon</source>
+        <translation>डल्लो र रिबन</translation>
+    </message>
+    <message>
+        <source>Gritty</source>
+        <translation>खस्रो</translation>
+    </message>
+    <message>
+        <source>Neither</source>
+        <translation>दुवै होइन</translation>
+    </message>
+    <message>
+        <source>Smooth</source>
+        <translation>मसिनो</translation>
+    </message>
+    <message>
+        <source>no ball holds</source>
+        <translation>डल्लो बन्दैन</translation>
+    </message>
+    <message>
+        <source>ball, but no ribbon</source>
+        <translation>डल्लो बन्छ, रिबन बन्दैन</translation>
+    </message>
+    <message>
+        <source>ribbon shorter than %1</source>
+        <translation>%1 भन्दा छोटो रिबन</translation>
+    </message>
+    <message>
+        <source>sandy loam</source>
+        <translation>बलौटे दोमट</translation>
+    </message>
+    <message>
+        <source>loam</source>
+        <translation>दोमट माटो</translation>
+    </message>
+    <message>
+        <source>silt loam</source>
+        <translation>पाँगो दोमट</translation>
+    </message>
+    <message>
+        <source>sandy clay loam</source>
+        <translation>बलौटे चिम्टाइलो दोमट</translation>
+    </message>
+    <message>
+        <source>clay loam</source>
+        <translation>चिम्टाइलो दोमट</translation>
+    </message>
+    <message>
+        <source>silty clay loam</source>
+        <translation>पाँगो चिम्टाइलो दोमट</translation>
+    </message>
+    <message>
+        <source>%1 or longer</source>
+        <translation>%1 वा लामो</translation>
+    </message>
+    <message>
+        <source>sandy clay</source>
+        <translation>बलौटे चिम्टाइलो माटो</translation>
+    </message>
+    <message>
+        <source>clay</source>
+        <translation>चिम्टाइलो माटो</translation>
+    </message>
+    <message>
+        <source>silty clay</source>
+        <translation>पाँगो चिम्टाइलो माटो</translation>
+    </message>
+    <message>
+        <source>Soil from where</source>
+        <translation>माटो कहाँको</translation>
+    </message>
+    <message>
+        <source>Ball</source>
+        <translation>डल्लो</translation>
+    </message>
+    <message>
+        <source>Ribbon, mm</source>
+        <translation>रिबन, mm</translation>
+    </message>
+    <message>
+        <source>It is</source>
+        <translation>यो हो</translation>
+    </message>
+    <message>
+        <source>What soil is it? Hands can tell, with a little water.</source>
+        <translation>कस्तो माटो हो? अलिकति पानी भए हातैले चिन्न सकिन्छ।</translation>
+    </message>
+    <message>
+        <source>Type the readings in on the tab %1.</source>
+        <translation>नतिजा %1 ट्याबमा राख्नुहोस्।</translation>
+    </message>
+    <message>
+        <source>Two people who look where they step. Never walk backward toward the edge of a terrace or a pit.</source>
+        <translation>दुई जना, पाइला हेरेर टेक्ने। कान्ला वा खाडलको डिलतिर कहिल्यै पछाडि फर्केर नहिँड्नुहोस्।</translation>
+    </message>
+    <message>
+        <source>Take a clear hose of %1 to %2 m and two sticks with marks every centimetre. Fill the hose until no bubble is left in it, and tie an end to each stick.</source>
+        <translation>%1 देखि %2 m को भित्र देखिने पाइप र हरेक सेन्टिमिटरमा चिनो भएका दुई लट्ठी लिनुहोस्। फोका नरहने गरी पाइपमा पानी भर्नुहोस्, र पाइपको एक-एक छेउ हरेक लट्ठीमा बाँध्नुहोस्।</translation>
+    </message>
+    <message>
+        <source>One stick stands uphill, one straight downhill, both upright on the ground. Both ends of the hose are open.</source>
+        <translation>एउटा लट्ठी उकालोतिर, अर्को सिधै ओरालोतिर, दुवै जमिनमा ठाडो। पाइपका दुवै छेउ खुला राख्ने।</translation>
+    </message>
+    <message>
+        <source>Wait until the water stands still: it is equally high at both ends. Read it on both sticks, from the ground up.</source>
+        <translation>पानी नअडिउन्जेल पर्खनुहोस्: दुवै छेउमा पानी बराबर उचाइमा हुन्छ। दुवै लट्ठीमा जमिनदेखि माथि कति छ हेर्नुहोस्।</translation>
+    </message>
+    <message>
+        <source>Drop = reading downhill less reading uphill; less than nothing where the ground rises. Run = how far the sticks are apart, with the tape held level. Write both down.</source>
+        <translation>उचाइ फरक = ओरालोको नापबाट उकालोको नाप घटाएको; जमिन उकालो भए शून्यभन्दा कम। तेर्सो दूरी = टेप समथर समातेर लट्ठीहरूबीचको दूरी। दुवै लेख्नुहोस्।</translation>
+    </message>
+    <message>
+        <source>The uphill stick goes where the downhill one stood, and so on over the whole place of the tank and some metres beyond.</source>
+        <translation>उकालोको लट्ठी ओरालोको लट्ठी भएको ठाउँमा सार्नुहोस्, र यसै गरी ट्याङ्कीको पूरै ठाउँ र त्योभन्दा केही मिटर परसम्म नाप्नुहोस्।</translation>
+    </message>
+    <message>
+        <source>Sum</source>
+        <translation>जम्मा</translation>
+    </message>
+    <message>
+        <source>Setting</source>
+        <translation>पटक</translation>
+    </message>
+    <message>
+        <source>Uphill, m</source>
+        <translation>उकालो, m</translation>
+    </message>
+    <message>
+        <source>Downhill, m</source>
+        <translation>ओरालो, m</translation>
+    </message>
+    <message>
+        <source>Drop, m</source>
+        <translation>उचाइ फरक, m</translation>
+    </message>
+    <message>
+        <source>Run, m</source>
+        <translation>तेर्सो दूरी, m</translation>
+    </message>
+    <message>
+        <source>How steep is the ground? Water in a hose stands equally high at both ends.</source>
+        <translation>जमिन कति भिरालो छ? पाइपको पानी दुवै छेउमा बराबर उचाइमा हुन्छ।</translation>
+    </message>
+    <message>
+        <source>Fall in percent = sum of the drops ÷ sum of the runs × %1.</source>
+        <translation>ढाल प्रतिशतमा = उचाइ फरकको जम्मा ÷ तेर्सो दूरीको जम्मा × %1।</translation>
+    </message>
+    <message>
+        <source>Fall, %:</source>
+        <translation>ढाल, %:</translation>
+    </message>
+    <message>
+        <source>Downhill toward, by compass:</source>
+        <translation>ओरालो कता, कम्पासले:</translation>
+    </message>
+    <message>
+        <source>Type runs and drops in on the tab %1.</source>
+        <translation>तेर्सो दूरी र उचाइ फरक %1 ट्याबमा राख्नुहोस्।</translation>
+    </message>
+    <message>
+        <source>How the hose is used: %1.</source>
+        <translation>लेभल पाइप चलाउने तरिका: %1।</translation>
+    </message>
+    <message>
+        <source>first on %1</source>
+        <translation>पहिलो पटक %1</translation>
+    </message>
+    <message>
+        <source>How the tank grows, with the first day on which it stands so.</source>
+        <translation>ट्याङ्की कसरी बन्दै जान्छ, र हरेक अवस्थामा पुग्ने पहिलो दिन।</translation>
+    </message>
+    <message>
+        <source>How the tank grows, cut upright at A-A.</source>
+        <translation>ट्याङ्की कसरी बन्दै जान्छ, A-A मा ठाडो काटेको।</translation>
+    </message>
+    <message>
+        <source>Wet cement burns, its dust harms the lungs. Wear all of these; wash splashes off at once with much clean water.</source>
+        <translation>भिजेको सिमेन्टले पोल्छ, यसको धुलोले फोक्सो बिगार्छ। यी सबै लगाउनुहोस्; छिटा पर्नेबित्तिकै धेरै सफा पानीले धुनुहोस्।</translation>
+    </message>
+    <message>
+        <source>Nobody goes into the pit alone: one works, one stays at the top, watches the walls and can fetch help.</source>
+        <translation>कोही पनि एक्लै खाडलमा नपस्ने: एक जना काम गर्ने, एक जना माथि बसेर भित्ता हेर्ने र सहयोग बोलाउन सक्ने।</translation>
+    </message>
+    <message>
+        <source>Thickness, rammed</source>
+        <translation>मोटाइ, खाँदेको</translation>
+    </message>
+    <message>
+        <source>Stone to bring, loose</source>
+        <translation>ल्याउने ढुङ्गा, खुकुलो</translation>
+    </message>
+    <message>
+        <source>Top of the bed below the string at ground level</source>
+        <translation>जमिनको सतहको डोरीभन्दा सोलिङको माथिल्लो सतह कति तल</translation>
+    </message>
+    <message>
+        <source>Stone bed under the floor</source>
+        <translation>भुइँमुनि ढुङ्गाको सोलिङ</translation>
+    </message>
+    <message>
+        <source>Nobody goes into the pit alone. Heavy stones: two people. Hand them or let them down; never throw stones into a pit where somebody stands.</source>
+        <translation>कोही पनि एक्लै खाडलमा नपस्ने। गह्रौं ढुङ्गा दुई जनाले बोक्ने। हातमै दिने वा बिस्तारै झार्ने; मान्छे भएको खाडलमा ढुङ्गा कहिल्यै नफाल्ने।</translation>
+    </message>
+    <message>
+        <source>Take hard, clean stones, about %1 high when they stand on edge. No soft or rotten ones.</source>
+        <translation>साह्रो, सफा ढुङ्गा लिनुहोस्, ठाडो राख्दा करिब %1 अग्लो। नरम वा कुहिएको ढुङ्गा नलिने।</translation>
+    </message>
+    <message>
+        <source>Set them on edge on the rammed floor, close together, from the far side toward the ladder.</source>
+        <translation>खाँदेको पिँधमा ढुङ्गा ठाडो राखेर एकअर्कासँग टाँसेर मिलाउनुहोस्, परको छेउबाट भर्‍याङतिर।</translation>
+    </message>
+    <message>
+        <source>Ram them until none moves under the foot. Fill all gaps with gravel and small stones, and ram again.</source>
+        <translation>खुट्टाले टेक्दा कुनै पनि नहल्लिउन्जेल धुर्मुसले खाँद्नुहोस्। खाली ठाउँ ग्राभेल र साना ढुङ्गाले भर्नुहोस्, र फेरि खाँद्नुहोस्।</translation>
+    </message>
+    <message>
+        <source>Check with string and rod in the middle and along all sides: the top lies %1 below the string everywhere.</source>
+        <translation>बीचमा र सबै छेउमा डोरी र लट्ठीले जाँच्नुहोस्: माथिल्लो सतह सबैतिर डोरीभन्दा %1 तल हुनुपर्छ।</translation>
+    </message>
+    <message>
+        <source>Wash dust off and keep the bed moist until the first coat goes on.</source>
+        <translation>धुलो पखाल्नुहोस् र पहिलो पत्र नलगाउन्जेल सोलिङ ओसिलो राख्नुहोस्।</translation>
+    </message>
+    <message>
+        <source>Pit:</source>
+        <translation>खाडल:</translation>
+    </message>
+    <message>
+        <source>A narrow pit caves in on whoever stands in it. Nobody climbs into one deeper than the waist: look from above, lift soil out with the spade. Deeper than %1 only with an auger or a wide, leaning pit.</source>
+        <translation>साँघुरो खाडलको भित्ता भित्र उभिएको मान्छेमाथि भत्किन्छ। कम्मरभन्दा गहिरो खाडलमा कोही नओर्लने: माथिबाट हेर्नुहोस्, माटो साबेलले झिक्नुहोस्। %1 भन्दा गहिरो खन्न अगर वा भित्ता ढल्केको चौडा खाडल मात्र।</translation>
+    </message>
+    <message>
+        <source>Two people at each pit. Fence or cover it while it is open, and fill it when it has been logged: people and animals fall in.</source>
+        <translation>हरेक खाडलमा दुई जना। खुला रहुन्जेल बार लगाउनुहोस् वा छोप्नुहोस्, र टिपिसकेपछि पुर्नुहोस्: मान्छे र गाईवस्तु खस्छन्।</translation>
+    </message>
+    <message>
+        <source>Dig or bore two or three, at the tank&apos;s place and beside it. The tank&apos;s pit will be %1 deep (dashed line): go deeper.</source>
+        <translation>दुई-तीन वटा खन्नुहोस् वा अगरले प्वाल पार्नुहोस्, ट्याङ्कीको ठाउँमा र छेउमा। ट्याङ्कीको खाडल %1 गहिरो हुन्छ (टुक्रे रेखा): त्योभन्दा गहिरो जानुहोस्।</translation>
+    </message>
+    <message>
+        <source>Draw a line in the strip wherever the soil changes, and write one row of the log for each layer. Soil is one of: %1.</source>
+        <translation>माटो फेरिने हरेक ठाउँमा पट्टीमा रेखा कोर्नुहोस्, र हरेक तहका लागि खातामा एक पङ्क्ति लेख्नुहोस्। माटो यीमध्ये एक हो: %1।</translation>
+    </message>
+    <message>
+        <source>Write how deep water comes in. Look again the next day, and in the wet months.</source>
+        <translation>पानी कति गहिरोबाट आउँछ लेख्नुहोस्। भोलिपल्ट र पानी पर्ने महिनामा फेरि हेर्नुहोस्।</translation>
+    </message>
+    <message>
+        <source>Hard: a pick is needed. Firm: the spade goes in under the foot. Soft: the thumb goes in.</source>
+        <translation>साह्रो: गैंती चाहिन्छ। खँदिलो: खुट्टाले थिच्दा साबेल पस्छ। नरम: बुढी औंला पस्छ।</translation>
+    </message>
+    <message>
+        <source>Type the layers in on the tab %1.</source>
+        <translation>तहहरू %1 ट्याबमा राख्नुहोस्।</translation>
+    </message>
+    <message>
+        <source>Pit</source>
+        <translation>खाडल</translation>
+    </message>
+    <message>
+        <source>From, m</source>
+        <translation>देखि, m</translation>
+    </message>
+    <message>
+        <source>To, m</source>
+        <translation>सम्म, m</translation>
+    </message>
+    <message>
+        <source>Soil</source>
+        <translation>माटो</translation>
+    </message>
+    <message>
+        <source>Hard, firm or soft</source>
+        <translation>साह्रो, खँदिलो वा नरम</translation>
+    </message>
+    <message>
+        <source>Water at, m</source>
+        <translation>पानी आएको, m</translation>
+    </message>
+    <message>
+        <source>Logged by:</source>
+        <translation>टिप्ने:</translation>
+    </message>
+    <message>
+        <source>Wanted in the month</source>
+        <translation>महिनामा चाहिने</translation>
+    </message>
+    <message>
+        <source>There to use in the month</source>
+        <translation>महिनामा चलाउन पाइने</translation>
+    </message>
+    <message>
+        <source>There to use each day</source>
+        <translation>हरेक दिन चलाउन पाइने</translation>
+    </message>
+    <message>
+        <source>Stick, usual year</source>
+        <translation>लट्ठी, साधारण वर्ष</translation>
+    </message>
+    <message>
+        <source>Stick, bad year</source>
+        <translation>लट्ठी, नराम्रो वर्ष</translation>
+    </message>
+    <message>
+        <source>Used each day</source>
+        <translation>हरेक दिन चलाएको</translation>
+    </message>
+    <message>
+        <source>On the first of each month read the dip-stick and look at the row.</source>
+        <translation>हरेक महिनाको पहिलो दिन पानी नाप्ने लट्ठी हेर्नुहोस् र पङ्क्ति हेर्नुहोस्।</translation>
+    </message>
+    <message>
+        <source>As much as in a usual year, or more: use what the row says for each day. Less than in a bad year: use less from this day on, and water the beds that matter most. Between: use with care.</source>
+        <translation>साधारण वर्ष जति वा बढी: पङ्क्तिमा लेखिएको दिनको जति चलाउनुहोस्। नराम्रो वर्षभन्दा कम: आजैदेखि कम चलाउनुहोस्, र सबैभन्दा चाहिने ड्याङमा पानी लगाउनुहोस्। बीचमा: सम्हालेर चलाउनुहोस्।</translation>
+    </message>
+    <message>
+        <source>A bucket of the mix cards holds %1. Count the buckets of one day and write down what was used.</source>
+        <translation>मिसावट कार्डको एक बाल्टीमा %1 अट्छ। एक दिनका बाल्टी गन्नुहोस् र कति चलाइयो लेख्नुहोस्।</translation>
+    </message>
+    <message>
+        <source>Wanted and there to use: means of all years reckoned. Usual year: half of the years had more in the tank on that day. Bad year: one year in ten had less.</source>
+        <translation>चाहिने र चलाउन पाइने: हिसाब गरिएका सबै वर्षको औसत। साधारण वर्ष: आधा वर्षमा त्यस दिन ट्याङ्कीमा योभन्दा बढी थियो। नराम्रो वर्ष: 10 मध्ये एक वर्षमा योभन्दा कम थियो।</translation>
+    </message>
 </context>
 <context>
     <name>Summary</name>
@@ -4136,6 +5001,10 @@ Cross-check: %2</source>
         <source>%1 cannot be read: %2</source>
         <translation>%1 पढ्न सकिएन: %2</translation>
     </message>
+    <message>
+        <source>This project has no sheet %1.</source>
+        <translation>यो परियोजनामा पाना %1 छैन।</translation>
+    </message>
 </context>
 <context>
     <name>ui::Actions</name>
@@ -4260,10 +5129,6 @@ Cross-check: %2</source>
         <translation>डेस्कटपजस्तै</translation>
     </message>
     <message>
-        <source>&amp;Language and numbers</source>
-        <translation>भाषा र अङ्क (&amp;L)</translation>
-    </message>
-    <message>
         <source>&amp;Help</source>
         <translation>मद्दत (&amp;H)</translation>
     </message>
@@ -4298,6 +5163,34 @@ Cross-check: %2</source>
     <message>
         <source>&amp;Options</source>
         <translation>विकल्प (&amp;O)</translation>
+    </message>
+    <message>
+        <source>Open from s&amp;hort form…</source>
+        <translation>छोटकरीबाट खोल्नुहोस् (&amp;H)…</translation>
+    </message>
+    <message>
+        <source>&amp;Copy the design in short form</source>
+        <translation>डिजाइन छोटकरीमा कपी (&amp;C)</translation>
+    </message>
+    <message>
+        <source>Group &amp;view, whole screen</source>
+        <translation>समूह दृश्य, पूरा पर्दा (&amp;V)</translation>
+    </message>
+    <message>
+        <source>No&amp;tes</source>
+        <translation>टिपोट (&amp;T)</translation>
+    </message>
+    <message>
+        <source>&amp;Language</source>
+        <translation>भाषा (&amp;L)</translation>
+    </message>
+    <message>
+        <source>As the language</source>
+        <translation>भाषाअनुसार</translation>
+    </message>
+    <message>
+        <source>&amp;Numbers and dates</source>
+        <translation>अङ्क र मिति (&amp;N)</translation>
     </message>
 </context>
 <context>
@@ -4543,6 +5436,10 @@ Cross-check: %2</source>
         <source>Foot of the wall</source>
         <translation>भित्ताको फेद</translation>
     </message>
+    <message>
+        <source>Sections A-A and B-B</source>
+        <translation>सेक्सन A-A र B-B</translation>
+    </message>
 </context>
 <context>
     <name>ui::EditorPanel</name>
@@ -4629,6 +5526,37 @@ Cross-check: %2</source>
     <message>
         <source>Limits of the search</source>
         <translation>खोज्ने सीमा</translation>
+    </message>
+</context>
+<context>
+    <name>ui::Explained</name>
+    <message>
+        <source>From: %1</source>
+        <translation>यीबाट: %1</translation>
+    </message>
+    <message>
+        <source>Source: %1</source>
+        <translation>आधार: %1</translation>
+    </message>
+    <message>
+        <source>How is this reckoned?</source>
+        <translation>यसको हिसाब कसरी भयो?</translation>
+    </message>
+    <message>
+        <source>How is this reckoned? %1</source>
+        <translation>यसको हिसाब कसरी भयो? %1</translation>
+    </message>
+    <message>
+        <source>Unfolded; press to fold</source>
+        <translation>खोलिएको छ; बन्द गर्न थिच्नुहोस्</translation>
+    </message>
+    <message>
+        <source>Folded; press to unfold</source>
+        <translation>बन्द छ; खोल्न थिच्नुहोस्</translation>
+    </message>
+    <message>
+        <source>There is no number to reckon yet.</source>
+        <translation>हिसाब गर्न अझै कुनै अङ्क छैन।</translation>
     </message>
 </context>
 <context>
@@ -4734,10 +5662,6 @@ Cross-check: %2</source>
     <message>
         <source>Sheets</source>
         <translation>पाना</translation>
-    </message>
-    <message>
-        <source>Numbers and dates follow now; texts follow at the next start.</source>
-        <translation>अङ्क र मिति अहिले नै फेरिन्छन्; लेखाइ अर्को पटक सुरु गर्दा फेरिन्छ।</translation>
     </message>
     <message>
         <source>not saved yet</source>
@@ -4955,6 +5879,30 @@ Cross-check: %2</source>
         <source>Dates for a calendar (*.ics)</source>
         <translation>पात्रोका लागि मिति (*.ics)</translation>
     </message>
+    <message>
+        <source>Notes</source>
+        <translation>टिपोट</translation>
+    </message>
+    <message>
+        <source>The short form was not taken.</source>
+        <translation>छोटकरी लिइएन।</translation>
+    </message>
+    <message>
+        <source>The design is there. What a short form does not hold is as in a new project.</source>
+        <translation>डिजाइन आयो। छोटकरीमा नअटाएका कुरा नयाँ परियोजनामा जस्तै छन्।</translation>
+    </message>
+    <message>
+        <source>Open from short form</source>
+        <translation>छोटकरीबाट खोल्नुहोस्</translation>
+    </message>
+    <message>
+        <source>Type, paste or scan the line from the cover sheet:</source>
+        <translation>पहिलो पानामा भएको लाइन टाइप गर्नुहोस्, टाँस्नुहोस् वा स्क्यान गर्नुहोस्:</translation>
+    </message>
+    <message>
+        <source>The short form can be pasted into a message.</source>
+        <translation>छोटकरीलाई सन्देशमा टाँस्न सकिन्छ।</translation>
+    </message>
 </context>
 <context>
     <name>ui::MessageBar</name>
@@ -5028,6 +5976,77 @@ Cross-check: %2</source>
     <message>
         <source>Price of the lining alone, digging left out. For soil-cement an empty price is reckoned from the bill and the works.</source>
         <translation>खन्ने खर्च छोडेर, अस्तरको मात्र मूल्य। माटो-सिमेन्टको मूल्य खाली भए खर्च हिसाब र निर्माणबाट निकालिन्छ।</translation>
+    </message>
+</context>
+<context>
+    <name>ui::NotesPanel</name>
+    <message>
+        <source>In short</source>
+        <translation>छोटकरीमा</translation>
+    </message>
+    <message>
+        <source>Put these in place of what was entered</source>
+        <translation>राखिएको सट्टा यी राख्नुहोस्</translation>
+    </message>
+    <message>
+        <source>Put the notes in place</source>
+        <translation>टिपोट लागू गर्नुहोस्</translation>
+    </message>
+    <message>
+        <source>Flow</source>
+        <translation>बहाव</translation>
+    </message>
+    <message>
+        <source>Ask in the tab Water whether the water lasts.</source>
+        <translation>पानी पुग्छ कि पुग्दैन, “पानी” ट्याबमा हेर्नुहोस्।</translation>
+    </message>
+    <message>
+        <source>No flow measured yet.</source>
+        <translation>बहाव अझै नापिएको छैन।</translation>
+    </message>
+    <message>
+        <source>Bucket and watch: time how long a vessel takes to fill, more than three times</source>
+        <translation>बाल्टी र घडी: भाँडो भरिन कति समय लाग्छ नाप्नुहोस्, तीन पटकभन्दा बढी</translation>
+    </message>
+    <message>
+        <source>Jar</source>
+        <translation>सिसी</translation>
+    </message>
+    <message>
+        <source>Layers of soil settled in a jar, read with a ruler</source>
+        <translation>सिसीमा थिग्रिएका माटोका तह, रुलरले नापेर</translation>
+    </message>
+    <message>
+        <source>Ball and ribbon</source>
+        <translation>डल्लो र रिबन</translation>
+    </message>
+    <message>
+        <source>Moist soil squeezed to a ball and pushed to a ribbon</source>
+        <translation>ओसिलो माटो थिचेर डल्लो, धकेलेर रिबन बनाएको</translation>
+    </message>
+    <message>
+        <source>Test pits</source>
+        <translation>जाँच खाडल</translation>
+    </message>
+    <message>
+        <source>Layers of the test pits, from the ground down</source>
+        <translation>जाँच खाडलका तह, जमिनदेखि तल</translation>
+    </message>
+    <message>
+        <source>Slope</source>
+        <translation>ढाल</translation>
+    </message>
+    <message>
+        <source>Settings of the hose level, one after the other down the fall</source>
+        <translation>लेभल पाइपले नापेका पटक, ढालतिर एकपछि अर्को</translation>
+    </message>
+    <message>
+        <source>Leak</source>
+        <translation>चुहावट</translation>
+    </message>
+    <message>
+        <source>Plan pipes and overflow in the tab Pipes first.</source>
+        <translation>पहिले “पाइप” ट्याबमा पाइप र ओभरफ्लो योजनामा राख्नुहोस्।</translation>
     </message>
 </context>
 <context>
@@ -5325,6 +6344,69 @@ Cross-check: %2</source>
     <message>
         <source>Print…</source>
         <translation>प्रिन्ट…</translation>
+    </message>
+    <message>
+        <source>Sheets to print</source>
+        <translation>छाप्ने पाना</translation>
+    </message>
+    <message>
+        <source>Tick what is to be printed</source>
+        <translation>छाप्नुपर्ने पानामा चिनो लगाउनुहोस्</translation>
+    </message>
+    <message>
+        <source>Language of the sheets</source>
+        <translation>पानाको भाषा</translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <translation>कागज</translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation>A4</translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <translation>Letter</translation>
+    </message>
+    <message>
+        <source>All</source>
+        <translation>सबै</translation>
+    </message>
+    <message>
+        <source>Farmers</source>
+        <translation>किसान</translation>
+    </message>
+    <message>
+        <source>Masons</source>
+        <translation>डकर्मी</translation>
+    </message>
+</context>
+<context>
+    <name>ui::StageBar</name>
+    <message>
+        <source>To the stage before</source>
+        <translation>अघिल्लो चरणमा</translation>
+    </message>
+    <message>
+        <source>To the next stage</source>
+        <translation>अर्को चरणमा</translation>
+    </message>
+    <message>
+        <source>Day of the works</source>
+        <translation>निर्माणको दिन</translation>
+    </message>
+    <message>
+        <source>Shows the pit as it stands on that day; at the far end the tank is finished</source>
+        <translation>त्यो दिन खाडल कस्तो हुन्छ देखाउँछ; अन्तिम छेउमा ट्याङ्की तयार हुन्छ</translation>
+    </message>
+    <message>
+        <source>&amp;Building</source>
+        <translation>बनाउने (&amp;B)</translation>
+    </message>
+    <message>
+        <source>finished tank</source>
+        <translation>तयारी ट्याङ्की</translation>
     </message>
 </context>
 <context>
@@ -5670,6 +6752,109 @@ Cross-check: %2</source>
     <message>
         <source>Records in force</source>
         <translation>रेकर्ड चलिरहेका</translation>
+    </message>
+</context>
+<context>
+    <name>ui::group::GroupView</name>
+    <message>
+        <source>Blank</source>
+        <translation>खाली पर्दा</translation>
+    </message>
+    <message>
+        <source>The pit in three dimensions</source>
+        <translation>खाडल तीन आयाममा</translation>
+    </message>
+    <message>
+        <source>Holds</source>
+        <translation>अट्ने</translation>
+    </message>
+    <message>
+        <source>Water all year</source>
+        <translation>वर्षभरि पानी</translation>
+    </message>
+    <message>
+        <source>Usable</source>
+        <translation>काम लाग्ने</translation>
+    </message>
+    <message>
+        <source>Cement</source>
+        <translation>सिमेन्ट</translation>
+    </message>
+    <message>
+        <source>Cost</source>
+        <translation>लागत</translation>
+    </message>
+    <message>
+        <source>Work</source>
+        <translation>काम</translation>
+    </message>
+    <message>
+        <source>Play</source>
+        <translation>चलाउनुहोस्</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>दिन</translation>
+    </message>
+    <message>
+        <source>1 Size</source>
+        <translation>1 साइज</translation>
+    </message>
+    <message>
+        <source>2 Options</source>
+        <translation>2 विकल्प</translation>
+    </message>
+    <message>
+        <source>3 Building</source>
+        <translation>3 बनाउने</translation>
+    </message>
+    <message>
+        <source>4 Water</source>
+        <translation>4 पानी</translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation>निस्कनुहोस्</translation>
+    </message>
+    <message>
+        <source>Group view – Tankwright</source>
+        <translation>समूह दृश्य – Tankwright</translation>
+    </message>
+    <message>
+        <source>%1 of 10</source>
+        <comment>years</comment>
+        <translation>10 मध्ये %1</translation>
+    </message>
+    <message>
+        <source>%1, in a dry year: %2 in the tank</source>
+        <translation>%1, सुक्खा वर्षमा: ट्याङ्कीमा %2</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>रोक्नुहोस्</translation>
+    </message>
+</context>
+<context>
+    <name>ui::group::OptionsStrip</name>
+    <message>
+        <source>There are no options yet: the tab Options adds them.</source>
+        <translation>अहिलेसम्म विकल्प छैन: विकल्प ट्याबबाट थप्नुहोस्।</translation>
+    </message>
+    <message>
+        <source>Holds</source>
+        <translation>अट्ने</translation>
+    </message>
+    <message>
+        <source>Cement</source>
+        <translation>सिमेन्ट</translation>
+    </message>
+    <message>
+        <source>Cost</source>
+        <translation>लागत</translation>
+    </message>
+    <message>
+        <source>Work</source>
+        <translation>काम</translation>
     </message>
 </context>
 <context>
@@ -11865,6 +13050,4434 @@ Cross-check: %2</source>
     <message>
         <source>Soil dug</source>
         <translation>खनिएको माटोको किसिम</translation>
+    </message>
+    <message>
+        <source>Draft translation, to be checked by a speaker.</source>
+        <translation>अनुवादको मस्यौदा, भाषा बोल्नेले जाँच्न बाँकी।</translation>
+    </message>
+    <message>
+        <source>Pegs and strings</source>
+        <translation>किला र डोरी</translation>
+    </message>
+    <message>
+        <source>Wet sacks</source>
+        <translation>भिजेको जुट</translation>
+    </message>
+    <message>
+        <source>ground as it lies</source>
+        <translation>नखनेको जमिन</translation>
+    </message>
+    <message>
+        <source>pegs and strings</source>
+        <translation>किला र डोरी</translation>
+    </message>
+    <message>
+        <source>making the platform</source>
+        <translation>ठाउँ सम्याउने</translation>
+    </message>
+    <message>
+        <source>pit dug and trimmed</source>
+        <translation>खाडल खनेर ताछिएको</translation>
+    </message>
+    <message>
+        <source>stone bed</source>
+        <translation>ढुङ्गाको सोलिङ</translation>
+    </message>
+    <message>
+        <source>first filling</source>
+        <translation>पहिलो पानी भराइ</translation>
+    </message>
+    <message>
+        <source>full tank</source>
+        <translation>भरिएको ट्याङ्की</translation>
+    </message>
+    <message>
+        <source>field notes</source>
+        <translation>फिल्ड टिपोट</translation>
+    </message>
+    <message>
+        <source>coat %1 put on</source>
+        <translation>पत्र %1 लगाइएको</translation>
+    </message>
+    <message>
+        <source>coat %1 under wet sacks</source>
+        <translation>पत्र %1 भिजेको जुटमुनि</translation>
+    </message>
+    <message>
+        <source>%1: %2 sand, %3 silt, %4 clay; texture: %5.</source>
+        <translation>%1: बालुवा %2, पाँगो माटो %3, चिम्टाइलो माटो %4; बनावट: %5।</translation>
+    </message>
+    <message>
+        <source>Jar %1</source>
+        <translation>सिसी %1</translation>
+    </message>
+    <message>
+        <source>The jar shows %1 clay.</source>
+        <translation>सिसीले चिम्टाइलो माटो %1 देखाउँछ।</translation>
+    </message>
+    <message>
+        <source>The jars show %1 clay in the middle of %2.</source>
+        <translation>सिसीहरूले चिम्टाइलो माटो %1 देखाउँछन् (%2को बीचको मान)।</translation>
+    </message>
+    <message>
+        <source>%1: %2 by ball and ribbon.</source>
+        <translation>%1: डल्लो र रिबनले %2।</translation>
+    </message>
+    <message>
+        <source>Sample %1</source>
+        <translation>नमुना %1</translation>
+    </message>
+    <message>
+        <source>For digging this program takes such soil as: %1.</source>
+        <translation>खन्ने कामका लागि कार्यक्रमले यस्तो माटोलाई यसरी लिन्छ: %1।</translation>
+    </message>
+    <message>
+        <source>There is clay or clay loam. The hand does not tell whether it is stiff: dig a test pit, press a thumb into its wall, and write down what the layer is.</source>
+        <translation>चिम्टाइलो माटो वा चिम्टाइलो दोमट छ। यो कडा हो कि होइन हातले थाहा हुँदैन: जाँच खाडल खन्नुहोस्, त्यसको भित्तामा बुढी औंला थिच्नुहोस्, र तह के हो लेख्नुहोस्।</translation>
+    </message>
+    <message>
+        <source>No layer down to the floor of the pit (%1) has its soil written down.</source>
+        <translation>खाडलको पिँध (%1)सम्मको कुनै तहको माटो लेखिएको छैन।</translation>
+    </message>
+    <message>
+        <source>The weakest soil down to the floor of the pit (%1) is: %2.</source>
+        <translation>खाडलको पिँध (%1)सम्मको सबैभन्दा कमजोर माटो: %2।</translation>
+    </message>
+    <message>
+        <source>No water came in down to %1. Look again after the rains, or ask how high the nearest well stands then.</source>
+        <translation>%1सम्म पानी आएन। वर्षापछि फेरि हेर्नुहोस्, वा नजिकको कुवामा त्यतिबेला पानी कति माथि हुन्छ सोध्नुहोस्।</translation>
+    </message>
+    <message>
+        <source>Water came in at %1 below the ground, and it may stand higher after the rains.</source>
+        <translation>जमिनभन्दा %1 तल पानी आयो, र वर्षापछि अझ माथि आउन सक्छ।</translation>
+    </message>
+    <message>
+        <source>The ground has no fall over %1.</source>
+        <translation>%1 दूरीमा जमिनको ढाल छैन।</translation>
+    </message>
+    <message>
+        <source>The ground rises %1 over %2: the line was walked uphill. Walk it straight down the fall, or turn the signs of the drops.</source>
+        <translation>%2 दूरीमा जमिन %1 उक्लिन्छ: रेखा उकालोतिर नापिएको रहेछ। सिधै ओरालो नाप्नुहोस्, वा उचाइ फरकका चिह्न (+/-) उल्टाउनुहोस्।</translation>
+    </message>
+    <message>
+        <source>The slope falls %1 over %2.</source>
+        <translation>%2 दूरीमा जमिन %1 ओर्लिन्छ।</translation>
+    </message>
+    <message>
+        <source>No jar read yet. Fill a straight jar a third with soil, the rest with water and a pinch of salt, shake it long, put it down, and measure the layers when they have settled.</source>
+        <translation>सिसी अझै नापिएको छैन। सोझो सिसीमा एक तिहाइ माटो, बाँकी पानी र एक चिम्टी नुन हाल्नुहोस्, धेरै बेर हल्लाउनुहोस्, राख्नुहोस्, र थिग्रिएपछि तह नाप्नुहोस्।</translation>
+    </message>
+    <message>
+        <source>These are shares of the height, not of the weight: clay settles loosely, so by weight there is less of it.</source>
+        <translation>यी उचाइका भाग हुन्, तौलका होइनन्: चिम्टाइलो माटो खुकुलो थिग्रिन्छ, त्यसैले तौलमा योभन्दा कम हुन्छ।</translation>
+    </message>
+    <message>
+        <source>No soil felt yet. Knead a moist handful, squeeze it to a ball, push it to a ribbon, and write down what happens.</source>
+        <translation>माटो अझै छामिएको छैन। ओसिलो एक मुठी माटो मुछ्नुहोस्, थिचेर डल्लो बनाउनुहोस्, धकेलेर रिबन बनाउनुहोस्, र के हुन्छ लेख्नुहोस्।</translation>
+    </message>
+    <message>
+        <source>No test pit yet. Dig one beside the tank as deep as its pit (%1), and write down each layer and where water comes in. A pit can cave in: step its sides back, and never work in it alone.</source>
+        <translation>जाँच खाडल अझै छैन। ट्याङ्कीको छेउमा ट्याङ्कीको खाडल (%1) जत्तिकै गहिरो एउटा खन्नुहोस्, र हरेक तह र पानी आउने ठाउँ लेख्नुहोस्। खाडलको भित्ता भत्किन सक्छ: भित्ता सिँढी पारेर बाहिर फराकिलो पार्नुहोस्, र त्यसमा कहिल्यै एक्लै काम नगर्नुहोस्।</translation>
+    </message>
+    <message>
+        <source>Layers without a soil: %1. Until they are known the pits do not count for the soil of the site.</source>
+        <translation>माटो नलेखिएका तह: %1। थाहा नभएसम्म यी खाडल ठाउँको माटोका लागि गनिँदैनन्।</translation>
+    </message>
+    <message>
+        <source>The deepest test pit ends at %1, above the floor of the tank&apos;s pit: what lies below is not known.</source>
+        <translation>सबैभन्दा गहिरो जाँच खाडल %1 मा टुङ्गिन्छ, ट्याङ्कीको खाडलको पिँधभन्दा माथि: त्यसमुनि के छ थाहा छैन।</translation>
+    </message>
+    <message>
+        <source>No slope taken yet. Hold a hose full of water along the fall, measure the level distance and both water marks, and go on from the lower staff.</source>
+        <translation>ढाल अझै नापिएको छैन। पानी भरेको पाइप ढालतिर समात्नुहोस्, तेर्सो दूरी र दुवैतिर पानीको चिनो नाप्नुहोस्, र तल्लो लट्ठीबाट अगाडि बढ्नुहोस्।</translation>
+    </message>
+    <message>
+        <source>Setting %1: %2.</source>
+        <translation>पटक %1: %2।</translation>
+    </message>
+    <message>
+        <source>The ground was surveyed; its spot heights stay in place of this fall.</source>
+        <translation>जमिनको नापी भएको छ; यस ढालको सट्टा त्यसका उचाइका बिन्दु नै रहन्छन्।</translation>
+    </message>
+    <message>
+        <source>A test pit shows a weaker soil (%1) above the floor of the pit than the one entered (%2). The weakest layer decides how steep a cut may stand: enter that one.</source>
+        <translation>जाँच खाडलले ट्याङ्कीको खाडलको पिँधभन्दा माथि, राखिएको (%2) भन्दा कमजोर माटो (%1) देखाउँछ। कति ठाडो काट्न मिल्छ, सबैभन्दा कमजोर तहले तोक्छ: त्यही राख्नुहोस्।</translation>
+    </message>
+    <message>
+        <source>Water came into a test pit %1 below the ground; entered is %2. Enter the highest level that was seen, for it is the one that lifts the floor.</source>
+        <translation>जाँच खाडलमा जमिनभन्दा %1 तल पानी आयो; राखिएको %2 छ। देखिएको सबैभन्दा माथिको सतह राख्नुहोस्, किनकि भुइँ उचाल्ने त्यही हो।</translation>
+    </message>
+    <message>
+        <source>Where the soil in the jar was taken, and how deep; take it from where the soil for the mix will be dug.</source>
+        <translation>सिसीको माटो कहाँबाट र कति गहिरोबाट लिइएको; मिसावटको माटो खनिने ठाउँबाटै लिनुहोस्।</translation>
+    </message>
+    <message>
+        <source>Height of the lowest layer, marked one minute after the jar was put down: grains that the eye can see.</source>
+        <translation>सबैभन्दा तल्लो तहको उचाइ, सिसी राखेको एक मिनेटपछि चिनो लगाएको: आँखाले देखिने दाना।</translation>
+    </message>
+    <message>
+        <source>Height of the layer over the sand alone, marked after two hours; not from the bottom of the jar.</source>
+        <translation>बालुवामाथिको तह मात्रको उचाइ, दुई घण्टापछि चिनो लगाएको; सिसीको पिँधदेखि होइन।</translation>
+    </message>
+    <message>
+        <source>Height of the top layer alone, when the water over it is clear; that may take a day or more.</source>
+        <translation>माथिल्लो तह मात्रको उचाइ, त्यसमाथिको पानी सङ्लिएपछि; एक दिन वा बढी लाग्न सक्छ।</translation>
+    </message>
+    <message>
+        <source>Where the soil in the hand was taken, and how deep.</source>
+        <translation>हातको माटो कहाँबाट र कति गहिरोबाट लिइएको।</translation>
+    </message>
+    <message>
+        <source>Moisten a handful, knead it like dough, squeeze it and open the hand. Left empty: not tried yet.</source>
+        <translation>एक मुठी माटो भिजाउनुहोस्, पिठो मुछेजस्तै मुछ्नुहोस्, थिच्नुहोस् र हात खोल्नुहोस्। खाली छोडेको: अझै गरिएको छैन।</translation>
+    </message>
+    <message>
+        <source>Push the ball out between thumb and finger to a flat ribbon and measure it when it breaks by its own weight; 0 when none forms.</source>
+        <translation>डल्लोलाई बुढी औंला र अर्को औंलाबीच धकेलेर चेप्टो रिबन बनाउनुहोस् र आफ्नै तौलले टुट्दा नाप्नुहोस्; रिबन नबने 0।</translation>
+    </message>
+    <message>
+        <source>Rub a pinch with much water in the palm: grit like sugar, smooth like flour, or neither.</source>
+        <translation>एक चिम्टी माटो धेरै पानीसँग हत्केलामा घोट्नुहोस्: चिनीजस्तो खस्रो, पिठोजस्तो मसिनो, वा दुवै होइन।</translation>
+    </message>
+    <message>
+        <source>Name of the test pit, the same in each of its layers. Nobody climbs into a pit deeper than the waist that is not stepped back or shored.</source>
+        <translation>जाँच खाडलको नाम, त्यसका हरेक तहमा एउटै। कम्मरभन्दा गहिरो खाडलमा, भित्ता सिँढी पारिएको वा टेको दिइएको छैन भने, कोही पनि नओर्लने।</translation>
+    </message>
+    <message>
+        <source>Depth of the top of the layer below the ground; 0 for the first.</source>
+        <translation>जमिनभन्दा तहको माथिल्लो छेउको गहिराइ; पहिलो तहमा 0।</translation>
+    </message>
+    <message>
+        <source>Depth of the bottom of the layer below the ground; of the last layer, of the test pit.</source>
+        <translation>जमिनभन्दा तहको तल्लो छेउको गहिराइ; अन्तिम तहको भए जाँच खाडलको गहिराइ।</translation>
+    </message>
+    <message>
+        <source>What the layer is. Clay is stiff when the thumb dents it but goes in only with great effort; leave the soil empty when nobody tried.</source>
+        <translation>तह के हो। बुढी औंलाले दबिने तर धेरै बलले मात्र पस्ने चिम्टाइलो माटो कडा हो; कसैले जाँचेको छैन भने माटो खाली छोड्नुहोस्।</translation>
+    </message>
+    <message>
+        <source>Whether water stood or seeped in there; look again on the next day. It stands highest after the rains.</source>
+        <translation>त्यहाँ पानी जमेको वा रसाएको थियो कि थिएन; भोलिपल्ट फेरि हेर्नुहोस्। वर्षापछि पानी सबैभन्दा माथि हुन्छ।</translation>
+    </message>
+    <message>
+        <source>Distance of one setting of the hose, held level, straight down the fall; 0: not measured yet.</source>
+        <translation>लेभल पाइपको एक पटकको दूरी, तेर्सो नापेर, सिधै ओरालोतिर; 0: अझै नापिएको छैन।</translation>
+    </message>
+    <message>
+        <source>Water mark on the lower staff less that on the upper one; less than 0 where the ground rises.</source>
+        <translation>तल्लो लट्ठीको पानीको चिनोबाट माथिल्लो लट्ठीको चिनो घटाएको; जमिन उक्लिने ठाउँमा 0 भन्दा कम।</translation>
+    </message>
+    <message>
+        <source>Taken from</source>
+        <translation>लिइएको ठाउँ</translation>
+    </message>
+    <message>
+        <source>Silt</source>
+        <translation>पाँगो माटो</translation>
+    </message>
+    <message>
+        <source>Clay</source>
+        <translation>चिम्टाइलो माटो</translation>
+    </message>
+    <message>
+        <source>The ball</source>
+        <translation>डल्लो</translation>
+    </message>
+    <message>
+        <source>The ribbon breaks at</source>
+        <translation>रिबन टुट्ने लम्बाइ</translation>
+    </message>
+    <message>
+        <source>Rubbed wet it is</source>
+        <translation>भिजाएर घोट्दा</translation>
+    </message>
+    <message>
+        <source>Test pit</source>
+        <translation>जाँच खाडल</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>देखि</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>सम्म</translation>
+    </message>
+    <message>
+        <source>Water came in</source>
+        <translation>पानी आयो</translation>
+    </message>
+    <message>
+        <source>Level distance</source>
+        <translation>तेर्सो दूरी</translation>
+    </message>
+    <message>
+        <source>Drop</source>
+        <translation>उचाइ फरक</translation>
+    </message>
+    <message>
+        <source>falls apart</source>
+        <translation>फुट्छ</translation>
+    </message>
+    <message>
+        <source>holds together</source>
+        <translation>फुट्दैन</translation>
+    </message>
+    <message>
+        <source>gritty</source>
+        <translation>खस्रो</translation>
+    </message>
+    <message>
+        <source>neither gritty nor smooth</source>
+        <translation>खस्रो पनि मसिनो पनि होइन</translation>
+    </message>
+    <message>
+        <source>smooth like flour</source>
+        <translation>पिठोजस्तो मसिनो</translation>
+    </message>
+    <message>
+        <source>sand</source>
+        <translation>बालुवा</translation>
+    </message>
+    <message>
+        <source>loamy sand</source>
+        <translation>दोमटे बालुवा</translation>
+    </message>
+    <message>
+        <source>sandy loam</source>
+        <translation>बलौटे दोमट</translation>
+    </message>
+    <message>
+        <source>loam</source>
+        <translation>दोमट माटो</translation>
+    </message>
+    <message>
+        <source>silt loam</source>
+        <translation>पाँगो दोमट</translation>
+    </message>
+    <message>
+        <source>silt</source>
+        <translation>पाँगो माटो</translation>
+    </message>
+    <message>
+        <source>sandy clay loam</source>
+        <translation>बलौटे चिम्टाइलो दोमट</translation>
+    </message>
+    <message>
+        <source>clay loam</source>
+        <translation>चिम्टाइलो दोमट</translation>
+    </message>
+    <message>
+        <source>silty clay loam</source>
+        <translation>पाँगो चिम्टाइलो दोमट</translation>
+    </message>
+    <message>
+        <source>sandy clay</source>
+        <translation>बलौटे चिम्टाइलो माटो</translation>
+    </message>
+    <message>
+        <source>silty clay</source>
+        <translation>पाँगो चिम्टाइलो माटो</translation>
+    </message>
+    <message>
+        <source>clay</source>
+        <translation>चिम्टाइलो माटो</translation>
+    </message>
+    <message>
+        <source>%1: %2 in place of %3.</source>
+        <translation>%1: %3को सट्टा %2।</translation>
+    </message>
+    <message>
+        <source>Nothing noted yet. Type in what stands on the paper forms, page by page; what follows from it is shown at once and changes nothing until you put it in place.</source>
+        <translation>अझै केही टिपिएको छैन। कागजका फारममा भएको कुरा पानैपिच्छे राख्नुहोस्; त्यसबाट के निस्कन्छ तुरुन्तै देखिन्छ, र तपाईंले लागू नगरुन्जेल केही बदलिँदैन।</translation>
+    </message>
+    <message>
+        <source>The notes change nothing of what is entered for the site.</source>
+        <translation>टिपोटले ठाउँका लागि राखिएको केही पनि बदल्दैन।</translation>
+    </message>
+    <message>
+        <source>Putting the notes in place would change:</source>
+        <translation>टिपोट लागू गर्दा यी बदलिन्छन्:</translation>
+    </message>
+    <message>
+        <source>Field notes</source>
+        <translation>फिल्ड टिपोट</translation>
+    </message>
+    <message>
+        <source>Jars of soil</source>
+        <translation>माटोका सिसी</translation>
+    </message>
+    <message>
+        <source>Balls and ribbons</source>
+        <translation>डल्लो र रिबन</translation>
+    </message>
+    <message>
+        <source>Layers of test pits</source>
+        <translation>जाँच खाडलका तह</translation>
+    </message>
+    <message>
+        <source>Settings of the hose level</source>
+        <translation>लेभल पाइपले नापेका पटक</translation>
+    </message>
+    <message>
+        <source>Ball and ribbon %1</source>
+        <translation>डल्लो र रिबन %1</translation>
+    </message>
+    <message>
+        <source>Layer %1</source>
+        <translation>तह %1</translation>
+    </message>
+    <message>
+        <source>Setting %1</source>
+        <translation>पटक %1</translation>
+    </message>
+    <message>
+        <source>is not deeper than the top of the layer; measure both down from the ground</source>
+        <translation>तहको माथिल्लो छेउभन्दा गहिरो छैन; दुवै जमिनदेखि तल नाप्नुहोस्</translation>
+    </message>
+    <message>
+        <source>does not begin with a mark that this program knows</source>
+        <translation>यो कार्यक्रमले चिन्ने चिनोबाट सुरु हुँदैन</translation>
+    </message>
+    <message>
+        <source>was not copied as it stands, for its last four signs do not fit the rest; compare it sign by sign</source>
+        <translation>जस्ताको तस्तै सारिएको छैन, किनभने अन्तिम चार अक्षर बाँकीसँग मिल्दैनन्; एक-एक अक्षर दाँज्नुहोस्</translation>
+    </message>
+    <message>
+        <source>holds a part that this program does not know; compare it sign by sign</source>
+        <translation>यो कार्यक्रमले नचिन्ने भाग छ; एक-एक अक्षर दाँज्नुहोस्</translation>
+    </message>
+    <message>
+        <source>The design on one line</source>
+        <translation>डिजाइन एकै लाइनमा</translation>
+    </message>
+    <message>
+        <source>%1 values, %2 to %3</source>
+        <translation>%1 मान, %2 देखि %3</translation>
+    </message>
+    <message>
+        <source>%1; all others 0</source>
+        <translation>%1; अरू सबै 0</translation>
+    </message>
+    <message>
+        <source>on the map</source>
+        <translation>चित्रमा</translation>
+    </message>
+    <message>
+        <source>as entered</source>
+        <translation>राखिएअनुसार</translation>
+    </message>
+    <message>
+        <source>%1: as it stands there</source>
+        <translation>%1: त्यहाँ जस्तो छ</translation>
+    </message>
+    <message>
+        <source>%1: as entered</source>
+        <translation>%1: राखिएअनुसार</translation>
+    </message>
+    <message>
+        <source>tank empty</source>
+        <translation>ट्याङ्की खाली</translation>
+    </message>
+    <message>
+        <source>tank full and leaking</source>
+        <translation>ट्याङ्की भरि र चुहिँदो</translation>
+    </message>
+    <message>
+        <source>The tank</source>
+        <translation>ट्याङ्की</translation>
+    </message>
+    <message>
+        <source>Pit, platform and setting out</source>
+        <translation>खाडल, सम्याएको ठाउँ र लेआउट</translation>
+    </message>
+    <message>
+        <source>Coats, materials and batches</source>
+        <translation>पत्र, सामग्री र घान</translation>
+    </message>
+    <message>
+        <source>Labour</source>
+        <translation>कामदार</translation>
+    </message>
+    <message>
+        <source>Dates and people by day</source>
+        <translation>मिति र दिनदिनका मान्छे</translation>
+    </message>
+    <message>
+        <source>Measured on site</source>
+        <translation>ठाउँमै नापिएको</translation>
+    </message>
+    <message>
+        <source>Coats in one go</source>
+        <translation>पत्र एकै दिनमा</translation>
+    </message>
+    <message>
+        <source>First filling</source>
+        <translation>पहिलो पानी भराइ</translation>
+    </message>
+    <message>
+        <source>Weather window</source>
+        <translation>मौसम मिल्ने हप्ता</translation>
+    </message>
+    <message>
+        <source>Will the water last</source>
+        <translation>पानी पुग्छ कि</translation>
+    </message>
+    <message>
+        <source>From the source</source>
+        <translation>स्रोतबाट</translation>
+    </message>
+    <message>
+        <source>To the field</source>
+        <translation>बारीसम्म</translation>
+    </message>
+    <message>
+        <source>Emptying</source>
+        <translation>खाली गर्ने</translation>
+    </message>
+    <message>
+        <source>Ground, platform and spoil</source>
+        <translation>जमिन, सम्याएको ठाउँ र खनेको माटो</translation>
+    </message>
+    <message>
+        <source>Stability</source>
+        <translation>स्थिरता</translation>
+    </message>
+    <message>
+        <source>Bill and shares</source>
+        <translation>खर्च हिसाब र भाग</translation>
+    </message>
+    <message>
+        <source>Linings</source>
+        <translation>अस्तर</translation>
+    </message>
+    <message>
+        <source>Coats in order</source>
+        <translation>पत्र क्रमैले</translation>
+    </message>
+    <message>
+        <source>from the earth inward</source>
+        <translation>माटोतिरबाट भित्रतिर</translation>
+    </message>
+    <message>
+        <source>Work of each coat</source>
+        <translation>हरेक पत्रको काम</translation>
+    </message>
+    <message>
+        <source>face × spreading + plaster × mixing</source>
+        <translation>सतह × लगाउने दर + प्लास्टर × मुछ्ने दर</translation>
+    </message>
+    <message>
+        <source>In which a coat must be on</source>
+        <translation>पत्र लगाइसक्नुपर्ने समय</translation>
+    </message>
+    <message>
+        <source>People on each coat</source>
+        <translation>हरेक पत्रमा लाग्ने मान्छे</translation>
+    </message>
+    <message>
+        <source>as entered, or as wished for the coat</source>
+        <translation>राखिएअनुसार, वा पत्रको चाहनाअनुसार</translation>
+    </message>
+    <message>
+        <source>People needed</source>
+        <translation>चाहिने मान्छे</translation>
+    </message>
+    <message>
+        <source>work × hours of a person-day ÷ hours for the coat, rounded up</source>
+        <translation>काम × जनदिनको घण्टा ÷ पत्रको घण्टा, माथितिर मिलाइएको</translation>
+    </message>
+    <message>
+        <source>Masons on each coat</source>
+        <translation>हरेक पत्रमा लाग्ने डकर्मी</translation>
+    </message>
+    <message>
+        <source>as entered, no more than people on the coat</source>
+        <translation>राखिएअनुसार, पत्रमा लाग्ने मान्छेभन्दा बढी होइन</translation>
+    </message>
+    <message>
+        <source>Masons needed</source>
+        <translation>चाहिने डकर्मी</translation>
+    </message>
+    <message>
+        <source>people needed × 0.074 ÷ 0.260, rounded up</source>
+        <translation>चाहिने मान्छे × 0.074 ÷ 0.260, माथितिर मिलाइएको</translation>
+    </message>
+    <message>
+        <source>Batches with a whole bag</source>
+        <translation>पूरा बोराका घान</translation>
+    </message>
+    <message>
+        <source>plaster to mix ÷ yield of a batch, rounded up</source>
+        <translation>मुछ्ने प्लास्टर ÷ एक घानबाट निस्कने, माथितिर मिलाइएको</translation>
+    </message>
+    <message>
+        <source>Batches an hour needed</source>
+        <translation>घण्टामा चाहिने घान</translation>
+    </message>
+    <message>
+        <source>batches ÷ hours for the coat</source>
+        <translation>घान ÷ पत्रको घण्टा</translation>
+    </message>
+    <message>
+        <source>Batches an hour possible</source>
+        <translation>घण्टामा सकिने घान</translation>
+    </message>
+    <message>
+        <source>mixing places × 60 ÷ minutes for a batch</source>
+        <translation>मसला मुछ्ने ठाउँ × 60 ÷ एक घानको मिनेट</translation>
+    </message>
+    <message>
+        <source>Mixing places needed</source>
+        <translation>चाहिने मसला मुछ्ने ठाउँ</translation>
+    </message>
+    <message>
+        <source>batches an hour × minutes for a batch ÷ 60, rounded up</source>
+        <translation>घण्टाको घान × एक घानको मिनेट ÷ 60, माथितिर मिलाइएको</translation>
+    </message>
+    <message>
+        <source>Minutes to put a batch on</source>
+        <translation>एक घान लगाउन लाग्ने मिनेट</translation>
+    </message>
+    <message>
+        <source>face that it covers × spreading × hours of a person-day × 60 ÷ people who spread: their share of the work</source>
+        <translation>घानले ढाक्ने सतह × लगाउने दर × जनदिनको घण्टा × 60 ÷ लगाउने मान्छे: कामको तिनको भाग</translation>
+    </message>
+    <message>
+        <source>Minutes for a batch with half a bag</source>
+        <translation>आधा बोराको घानको मिनेट</translation>
+    </message>
+    <message>
+        <source>as for a whole bag</source>
+        <translation>पूरा बोराको जस्तै</translation>
+    </message>
+    <message>
+        <source>In which a batch must be on the wall</source>
+        <translation>घान भित्तामा लगाइसक्नुपर्ने समय</translation>
+    </message>
+    <message>
+        <source>Bags of cement for each coat</source>
+        <translation>हरेक पत्रको सिमेन्ट, बोरा</translation>
+    </message>
+    <message>
+        <source>cement to mix ÷ weight of a bag, not rounded</source>
+        <translation>मुछ्ने सिमेन्ट ÷ एक बोराको तौल, नमिलाइएको</translation>
+    </message>
+    <message>
+        <source>Mixing water for each coat</source>
+        <translation>हरेक पत्रको मुछ्ने पानी</translation>
+    </message>
+    <message>
+        <source>plaster to mix × litres for each m³</source>
+        <translation>मुछ्ने प्लास्टर × हरेक m³को लिटर</translation>
+    </message>
+    <message>
+        <source>Sacks to cover each coat</source>
+        <translation>हरेक पत्र छोप्ने जुट</translation>
+    </message>
+    <message>
+        <source>face ÷ what a sack covers × (1 + spare), rounded up</source>
+        <translation>सतह ÷ एउटा जुटले ढाक्ने × (1 + जगेडा), माथितिर मिलाइएको</translation>
+    </message>
+    <message>
+        <source>Length and width times this, this crew could plaster</source>
+        <translation>लम्बाइ र चौडाइ यति गुणा, यो टोलीले प्लास्टर गर्न सक्ने</translation>
+    </message>
+    <message>
+        <source>found by halving: largest plan, same depth, batter and lining, whose coat the crew can put on</source>
+        <translation>आधा-आधा गर्दै खोजिएको: उही गहिराइ, ढल्काइ र अस्तरमा टोलीले पत्र लगाउन सक्ने सबैभन्दा ठूलो प्लान</translation>
+    </message>
+    <message>
+        <source>Clear length of that tank</source>
+        <translation>त्यो ट्याङ्कीको भित्री लम्बाइ</translation>
+    </message>
+    <message>
+        <source>length × factor</source>
+        <translation>लम्बाइ × गुणक</translation>
+    </message>
+    <message>
+        <source>Clear width of that tank</source>
+        <translation>त्यो ट्याङ्कीको भित्री चौडाइ</translation>
+    </message>
+    <message>
+        <source>width × factor</source>
+        <translation>चौडाइ × गुणक</translation>
+    </message>
+    <message>
+        <source>Held by that tank, filled to the overflow</source>
+        <translation>त्यो ट्याङ्कीमा ओभरफ्लोसम्म भर्दा अट्ने</translation>
+    </message>
+    <message>
+        <source>V(h) with its own floor</source>
+        <translation>V(h), आफ्नै भुइँले</translation>
+    </message>
+    <message>
+        <source>Inflow on the first day</source>
+        <translation>पहिलो दिन आउने पानी</translation>
+    </message>
+    <message>
+        <source>as entered, else flow × hours of the source in that month</source>
+        <translation>राखिएअनुसार, नत्र बहाव × त्यो महिना स्रोत बग्ने घण्टा</translation>
+    </message>
+    <message>
+        <source>Filling starts</source>
+        <translation>पानी भर्न सुरु</translation>
+    </message>
+    <message>
+        <source>as in the dates: last day of curing or of the days within which it must start, whichever comes first</source>
+        <translation>मितिमा जस्तै: क्योरिङको अन्तिम दिन वा सुरु गरिसक्नुपर्ने अन्तिम दिन, जुन पहिले आउँछ</translation>
+    </message>
+    <message>
+        <source>Latest start of filling</source>
+        <translation>पानी भर्न सुरु गर्ने अन्तिम दिन</translation>
+    </message>
+    <message>
+        <source>last coat + days within which filling must start</source>
+        <translation>अन्तिम पत्र + पानी भर्न सुरु गरिसक्नुपर्ने दिन</translation>
+    </message>
+    <message>
+        <source>Tank full</source>
+        <translation>ट्याङ्की भरिने दिन</translation>
+    </message>
+    <message>
+        <source>first day on which it holds what it can up to the overflow</source>
+        <translation>ओभरफ्लोसम्म अट्ने जति पानी पुग्ने पहिलो दिन</translation>
+    </message>
+    <message>
+        <source>Water for sacks after curing</source>
+        <translation>क्योरिङपछि जुटलाई पानी</translation>
+    </message>
+    <message>
+        <source>sum over the days of wall still to be wet × litres a day for each m²</source>
+        <translation>भिजाउन बाँकी भित्ता × हरेक m²को दिनको लिटर, सबै दिनको जम्मा</translation>
+    </message>
+    <message>
+        <source>Water to bring by hand</source>
+        <translation>हातले बोकेर ल्याउने पानी</translation>
+    </message>
+    <message>
+        <source>held if the water covered the walls by the latest start + curing, as far as the limit on the rise lets it − held then</source>
+        <translation>सुरु गर्ने अन्तिम दिन + क्योरिङसम्म पानीले भित्ता छोपे हुने पानी, पानी चढ्ने सीमाले दिएसम्म − त्यति बेला भएको पानी</translation>
+    </message>
+    <message>
+        <source>Bands of the wall: lower edge</source>
+        <translation>भित्ताका पट्टी: तल्लो छेउ</translation>
+    </message>
+    <message>
+        <source>even steps up from the floor</source>
+        <translation>भुइँबाट माथि बराबर खुड्किला</translation>
+    </message>
+    <message>
+        <source>Bands of the wall: upper edge</source>
+        <translation>भित्ताका पट्टी: माथिल्लो छेउ</translation>
+    </message>
+    <message>
+        <source>even steps up to the overflow, then the rim</source>
+        <translation>ओभरफ्लोसम्म बराबर खुड्किला, त्यसपछि बिट</translation>
+    </message>
+    <message>
+        <source>Bands of the wall: area</source>
+        <translation>भित्ताका पट्टी: क्षेत्रफल</translation>
+    </message>
+    <message>
+        <source>wet face up to the upper edge − up to the lower; wet face = floor + √(1 + batter²) × h × mean edge</source>
+        <translation>माथिल्लो छेउसम्म भिजेको सतह − तल्लो छेउसम्मको; भिजेको सतह = भुइँ + √(1 + ढल्काइ²) × h × औसत घेरा</translation>
+    </message>
+    <message>
+        <source>Bands: sacks wet from</source>
+        <translation>पट्टी: जुट भिजाउन सुरु</translation>
+    </message>
+    <message>
+        <source>day after the last coat</source>
+        <translation>अन्तिम पत्रको भोलिपल्ट</translation>
+    </message>
+    <message>
+        <source>Bands: covered by water on</source>
+        <translation>पट्टी: पानीले छोप्ने दिन</translation>
+    </message>
+    <message>
+        <source>first day at whose end the level is at the upper edge</source>
+        <translation>दिनको अन्त्यमा पानीको सतह माथिल्लो छेउमा पुग्ने पहिलो दिन</translation>
+    </message>
+    <message>
+        <source>Bands: sacks wet until</source>
+        <translation>पट्टी: जुट भिजाउने अन्तिम दिन</translation>
+    </message>
+    <message>
+        <source>day before it is covered, not before the end of curing</source>
+        <translation>पानीले छोप्ने अघिल्लो दिन, क्योरिङ सकिनुअघि होइन</translation>
+    </message>
+    <message>
+        <source>Bands: days of wetting</source>
+        <translation>पट्टी: भिजाउने दिन</translation>
+    </message>
+    <message>
+        <source>from the first to the last, both counted</source>
+        <translation>पहिलोदेखि अन्तिमसम्म, दुवै गनेर</translation>
+    </message>
+    <message>
+        <source>Days of filling</source>
+        <translation>पानी भर्ने दिन</translation>
+    </message>
+    <message>
+        <source>from the start until full, 366 at most</source>
+        <translation>सुरुदेखि भरिउन्जेल, बढीमा 366</translation>
+    </message>
+    <message>
+        <source>Let in each day</source>
+        <translation>हरेक दिन पस्न दिने पानी</translation>
+    </message>
+    <message>
+        <source>inflow, held to what raises the level by no more than the limit</source>
+        <translation>आउने पानी, सतह सीमाभन्दा बढी नचढ्ने गरी</translation>
+    </message>
+    <message>
+        <source>Lost each day</source>
+        <translation>हरेक दिन घट्ने पानी</translation>
+    </message>
+    <message>
+        <source>ET0 of the month × open water × (1 − cover) × surface + seepage × wet face, no more than there is</source>
+        <translation>महिनाको ET0 × खुला पानी × (1 − ढकनी) × पानीको माथिल्लो सतह + रसाउने × भिजेको सतह, भएको पानीभन्दा बढी होइन</translation>
+    </message>
+    <message>
+        <source>Held at the end of each day</source>
+        <translation>हरेक दिनको अन्त्यमा भएको पानी</translation>
+    </message>
+    <message>
+        <source>held before + let in − lost</source>
+        <translation>पहिले भएको + पस्न दिएको − घटेको</translation>
+    </message>
+    <message>
+        <source>Level at the end of each day</source>
+        <translation>हरेक दिनको अन्त्यमा पानीको सतह</translation>
+    </message>
+    <message>
+        <source>h at which V(h) is what is held</source>
+        <translation>V(h) भएको पानी बराबर हुने h</translation>
+    </message>
+    <message>
+        <source>Wall above the water each day</source>
+        <translation>हरेक दिन पानीमाथिको भित्ता</translation>
+    </message>
+    <message>
+        <source>floor + wall − wet face up to the level</source>
+        <translation>भुइँ + भित्ता − पानीको सतहसम्म भिजेको सतह</translation>
+    </message>
+    <message>
+        <source>Water for sacks each day</source>
+        <translation>हरेक दिन जुटलाई पानी</translation>
+    </message>
+    <message>
+        <source>wall above the water still to be wet × litres a day for each m²</source>
+        <translation>पानीमाथिको भिजाउन बाँकी भित्ता × हरेक m²को दिनको लिटर</translation>
+    </message>
+    <message>
+        <source>Weather years looked at</source>
+        <translation>हेरिएका मौसम वर्ष</translation>
+    </message>
+    <message>
+        <source>all that there are</source>
+        <translation>भएजति सबै</translation>
+    </message>
+    <message>
+        <source>Rain in a day that spoils a fresh coat</source>
+        <translation>ताजा पत्र बिगार्ने एक दिनको वर्षा</translation>
+    </message>
+    <message>
+        <source>Week of the first coat, as planned</source>
+        <translation>योजनाअनुसार पहिलो पत्रको हप्ता</translation>
+    </message>
+    <message>
+        <source>week of its day; weeks count from 1 January</source>
+        <translation>त्यो दिन परेको हप्ता; हप्ता जनवरी 1 देखि गनिन्छ</translation>
+    </message>
+    <message>
+        <source>Week with the best chance</source>
+        <translation>सबैभन्दा राम्रो सम्भावनाको हप्ता</translation>
+    </message>
+    <message>
+        <source>largest share of undisturbed starts; of equal ones the planned one, else the next after it</source>
+        <translation>बाधा नपर्ने सुरुको सबैभन्दा ठूलो भाग; बराबर भए योजनाको हप्ता, नत्र त्यसपछिको</translation>
+    </message>
+    <message>
+        <source>First coat in that week</source>
+        <translation>त्यो हप्ताको पहिलो पत्र</translation>
+    </message>
+    <message>
+        <source>works begun so that it falls there, with rest days and closed days</source>
+        <translation>पत्र त्यही हप्तामा पर्ने गरी सुरु गरिएको निर्माण, बिदाको दिन र काम बन्द दिन गनेर</translation>
+    </message>
+    <message>
+        <source>Start of the works for it</source>
+        <translation>त्यसका लागि निर्माणको सुरु</translation>
+    </message>
+    <message>
+        <source>planned start moved by as many days as the first coat, then until the coat falls in the week</source>
+        <translation>योजनाको सुरु पहिलो पत्र जति दिन सर्छ त्यति दिन सारिएको, अनि पत्र त्यो हप्तामा नपरुन्जेल</translation>
+    </message>
+    <message>
+        <source>Weeks of the year</source>
+        <translation>वर्षका हप्ता</translation>
+    </message>
+    <message>
+        <source>first day of each</source>
+        <translation>हरेकको पहिलो दिन</translation>
+    </message>
+    <message>
+        <source>Share undisturbed, by week</source>
+        <translation>बाधा नपर्ने भाग, हप्तैपिच्छे</translation>
+    </message>
+    <message>
+        <source>start days of the week in all years on which none of the three below happens ÷ all</source>
+        <translation>सबै वर्षमा त्यो हप्ताका, तलका तीनमध्ये केही नहुने सुरुका दिन ÷ सबै</translation>
+    </message>
+    <message>
+        <source>Share with heavy rain, by week</source>
+        <translation>ठूलो पानी पर्ने भाग, हप्तैपिच्छे</translation>
+    </message>
+    <message>
+        <source>heavy rain on a coat&apos;s day or the day after ÷ all</source>
+        <translation>पत्र लगाउने दिन वा भोलिपल्ट ठूलो पानी ÷ सबै</translation>
+    </message>
+    <message>
+        <source>Share with frost, by week</source>
+        <translation>तुसारो पर्ने भाग, हप्तैपिच्छे</translation>
+    </message>
+    <message>
+        <source>night at or below 0 °C before a coat or in the 7 days after ÷ all</source>
+        <translation>पत्रको अघिल्लो रात वा त्यसपछिका 7 दिनमा 0 °C वा कम ÷ सबै</translation>
+    </message>
+    <message>
+        <source>Share too cold or too hot, by week</source>
+        <translation>धेरै जाडो वा गर्मीको भाग, हप्तैपिच्छे</translation>
+    </message>
+    <message>
+        <source>mean below 5 °C or maximum above 35 °C on a coat&apos;s day ÷ all</source>
+        <translation>पत्र लगाउने दिन औसत 5 °C भन्दा कम वा अधिकतम 35 °C भन्दा बढी ÷ सबै</translation>
+    </message>
+    <message>
+        <source>Coats whose drying is reckoned</source>
+        <translation>सुक्ने हिसाब गरिएका पत्र</translation>
+    </message>
+    <message>
+        <source>those in whose month wind was measured</source>
+        <translation>हावा नापिएको महिनामा पर्ने</translation>
+    </message>
+    <message>
+        <source>Air in the warmest hours</source>
+        <translation>सबैभन्दा न्यानो बेलाको हावाको तापक्रम</translation>
+    </message>
+    <message>
+        <source>mean maximum of the days on which the coat falls</source>
+        <translation>पत्र पर्ने दिनका अधिकतम तापक्रमको औसत</translation>
+    </message>
+    <message>
+        <source>Humidity in the warmest hours</source>
+        <translation>सबैभन्दा न्यानो बेलाको आर्द्रता</translation>
+    </message>
+    <message>
+        <source>vapour pressure of the day ÷ saturation pressure at the maximum, eq. 11 and 19</source>
+        <translation>दिनको बाफको चाप ÷ अधिकतम तापक्रमको संतृप्त चाप, सूत्र 11 र 19</translation>
+    </message>
+    <message>
+        <source>Wind, km an hour</source>
+        <translation>हावा, घण्टामा km</translation>
+    </message>
+    <message>
+        <source>mean wind × 3.6</source>
+        <translation>हावाको औसत × 3.6</translation>
+    </message>
+    <message>
+        <source>Water lost by the fresh plaster</source>
+        <translation>ताजा प्लास्टरले गुमाउने पानी</translation>
+    </message>
+    <message>
+        <source>5 ((T + 18)^2.5 − r (T + 18)^2.5) (V + 4) ÷ 1 000 000; T air and plaster in °C, r humidity from 0 to 1, V wind in km an hour</source>
+        <translation>5 ((T + 18)^2.5 − r (T + 18)^2.5) (V + 4) ÷ 1 000 000; T हावा र प्लास्टर °C मा, r आर्द्रता 0 देखि 1, V हावा घण्टामा km</translation>
+    </message>
+    <message>
+        <source>Reckoned with exact shells, net</source>
+        <translation>सही आयतनले हिसाब, खुद</translation>
+    </message>
+    <message>
+        <source>sums of the net mixes; stone: the bed</source>
+        <translation>खुद मिसावटको जम्मा; ढुङ्गा: सोलिङ</translation>
+    </message>
+    <message>
+        <source>Reckoned by area × thickness, net</source>
+        <translation>क्षेत्रफल × मोटाइले हिसाब, खुद</translation>
+    </message>
+    <message>
+        <source>sums of the mixes by area × thickness; stone: floor × bed</source>
+        <translation>क्षेत्रफल × मोटाइले मिसावटको जम्मा; ढुङ्गा: भुइँ × सोलिङ</translation>
+    </message>
+    <message>
+        <source>Exact shells over the bill</source>
+        <translation>सही आयतन ÷ चलनको हिसाब</translation>
+    </message>
+    <message>
+        <source>reckoned ÷ customary</source>
+        <translation>हिसाबले निकालेको ÷ चलनको</translation>
+    </message>
+    <message>
+        <source>Area × thickness over the bill</source>
+        <translation>क्षेत्रफल × मोटाइ ÷ चलनको हिसाब</translation>
+    </message>
+    <message>
+        <source>Soil for each sand in the bill</source>
+        <translation>चलनको हिसाबमा एक बालुवालाई माटो</translation>
+    </message>
+    <message>
+        <source>soil ÷ sand</source>
+        <translation>माटो ÷ बालुवा</translation>
+    </message>
+    <message>
+        <source>Soil for each sand in the mixes</source>
+        <translation>मिसावटमा एक बालुवालाई माटो</translation>
+    </message>
+    <message>
+        <source>net soil ÷ net sand</source>
+        <translation>खुद माटो ÷ खुद बालुवा</translation>
+    </message>
+    <message>
+        <source>Cement that thickness and mix need</source>
+        <translation>मोटाइ र मिसावटले माग्ने सिमेन्ट</translation>
+    </message>
+    <message>
+        <source>sum of the net mixes, exact shells</source>
+        <translation>खुद मिसावटको जम्मा, सही आयतनले</translation>
+    </message>
+    <message>
+        <source>The same by area × thickness</source>
+        <translation>उही, क्षेत्रफल × मोटाइले</translation>
+    </message>
+    <message>
+        <source>sum of the mixes by area × thickness</source>
+        <translation>क्षेत्रफल × मोटाइले मिसावटको जम्मा</translation>
+    </message>
+    <message>
+        <source>All coats times this would use the bill&apos;s cement</source>
+        <translation>सबै पत्र यति गुणा भए चलनको सिमेन्ट लाग्ने</translation>
+    </message>
+    <message>
+        <source>found by halving: cement of the exact shells with all coats × factor = cement of the bill</source>
+        <translation>आधा-आधा गर्दै खोजिएको: सबै पत्र × गुणक हुँदा सही आयतनको सिमेन्ट = चलनको हिसाबको सिमेन्ट</translation>
+    </message>
+    <message>
+        <source>cement of the bill ÷ cement by area × thickness</source>
+        <translation>चलनको हिसाबको सिमेन्ट ÷ क्षेत्रफल × मोटाइको सिमेन्ट</translation>
+    </message>
+    <message>
+        <source>Coats as thick as that</source>
+        <translation>त्यति मोटा पत्र</translation>
+    </message>
+    <message>
+        <source>thickness × factor</source>
+        <translation>मोटाइ × गुणक</translation>
+    </message>
+    <message>
+        <source>Coats as thick as that, by area</source>
+        <translation>त्यति मोटा पत्र, क्षेत्रफलले</translation>
+    </message>
+    <message>
+        <source>Soil and sand times this would use the bill&apos;s cement</source>
+        <translation>माटो र बालुवा यति गुणा भए चलनको सिमेन्ट लाग्ने</translation>
+    </message>
+    <message>
+        <source>found by halving: cement of the exact shells with soil and sand parts × factor = cement of the bill</source>
+        <translation>आधा-आधा गर्दै खोजिएको: माटो र बालुवाका भाग × गुणक हुँदा सही आयतनको सिमेन्ट = चलनको हिसाबको सिमेन्ट</translation>
+    </message>
+    <message>
+        <source>found by halving, volumes by area × thickness</source>
+        <translation>आधा-आधा गर्दै खोजिएको, आयतन क्षेत्रफल × मोटाइले</translation>
+    </message>
+    <message>
+        <source>soil</source>
+        <translation>माटो</translation>
+    </message>
+    <message>
+        <source>soil parts × factor</source>
+        <translation>माटोका भाग × गुणक</translation>
+    </message>
+    <message>
+        <source>sand parts × factor</source>
+        <translation>बालुवाका भाग × गुणक</translation>
+    </message>
+    <message>
+        <source>cement</source>
+        <translation>सिमेन्ट</translation>
+    </message>
+    <message>
+        <source>cement parts, as entered</source>
+        <translation>सिमेन्टका भाग, राखिएअनुसार</translation>
+    </message>
+    <message>
+        <source>Mix that would use the bill&apos;s cement</source>
+        <translation>चलनको सिमेन्ट लाग्ने मिसावट</translation>
+    </message>
+    <message>
+        <source>Each task starts</source>
+        <translation>हरेक कामको सुरु</translation>
+    </message>
+    <message>
+        <source>latest of: start of the works, the day wished, what each arrow to it asks for; forward pass on days that are worked; fill_by: last coat + days within which filling must start</source>
+        <translation>यीमध्ये सबैभन्दा पछिको: निर्माणको सुरु, चाहेको दिन, त्यसमा आउने हरेक तीरले मागेको; काम हुने दिनमा अगाडितिर गनेर; fill_by: अन्तिम पत्र + पानी भर्न सुरु गरिसक्नुपर्ने दिन</translation>
+    </message>
+    <message>
+        <source>Each task ends</source>
+        <translation>हरेक कामको अन्त्य</translation>
+    </message>
+    <message>
+        <source>start + duration on its clock, last day on which anything is done</source>
+        <translation>सुरु + आफ्नै घडीले लाग्ने समय, केही काम हुने अन्तिम दिन</translation>
+    </message>
+    <message>
+        <source>Duration of each task</source>
+        <translation>हरेक काममा लाग्ने समय</translation>
+    </message>
+    <message>
+        <source>person-days ÷ people, up to the next quarter of a day, at least one; a coat one day; curing, filling and leak test their days</source>
+        <translation>जनदिन ÷ मान्छे, दिनको अर्को चौथाइमा माथितिर मिलाइएको, कम्तीमा एक चौथाइ; पत्र एक दिन; क्योरिङ, पानी भर्ने र चुहावट जाँच आफ्नै दिन</translation>
+    </message>
+    <message>
+        <source>Days with work on them</source>
+        <translation>काम हुने दिन</translation>
+    </message>
+    <message>
+        <source>days from start to end that are worked; all days for curing and filling</source>
+        <translation>सुरुदेखि अन्त्यसम्म काम हुने दिन; क्योरिङ र पानी भर्नेका सबै दिन</translation>
+    </message>
+    <message>
+        <source>People on each task</source>
+        <translation>हरेक काममा लाग्ने मान्छे</translation>
+    </message>
+    <message>
+        <source>labourers + masons</source>
+        <translation>ज्यामी + डकर्मी</translation>
+    </message>
+    <message>
+        <source>Labourers on each task</source>
+        <translation>हरेक काममा लाग्ने ज्यामी</translation>
+    </message>
+    <message>
+        <source>diggers, or people on a coat, or as wished; less the masons; spoil: as few as carry it while the pit is dug</source>
+        <translation>खन्ने मान्छे, वा पत्रमा लाग्ने मान्छे, वा चाहनाअनुसार; डकर्मी घटाएर; खनेको माटो: खाडल खनुन्जेल बोक्न पुग्ने सबैभन्दा कम</translation>
+    </message>
+    <message>
+        <source>Masons on each task</source>
+        <translation>हरेक काममा लाग्ने डकर्मी</translation>
+    </message>
+    <message>
+        <source>all there are for a coat, else people × skilled share, rounded up</source>
+        <translation>पत्रमा भएजति सबै, नत्र मान्छे × सीपको भाग, माथितिर मिलाइएको</translation>
+    </message>
+    <message>
+        <source>People wetting on each task</source>
+        <translation>हरेक काममा भिजाउने मान्छे</translation>
+    </message>
+    <message>
+        <source>as entered, on curing, filling and leak test</source>
+        <translation>राखिएअनुसार, क्योरिङ, पानी भर्ने र चुहावट जाँचमा</translation>
+    </message>
+    <message>
+        <source>Share of the first day gone at the start</source>
+        <translation>सुरुमा पहिलो दिनको बितिसकेको भाग</translation>
+    </message>
+    <message>
+        <source>quarters of a day from the start of the day</source>
+        <translation>दिनको सुरुदेखिका चौथाइ</translation>
+    </message>
+    <message>
+        <source>Room of each task</source>
+        <translation>हरेक काम ढिलो गर्न मिल्ने</translation>
+    </message>
+    <message>
+        <source>late start − early start on its clock; backward pass from the last end; curing has none of its own</source>
+        <translation>आफ्नै घडीले ढिलो सुरु − छिटो सुरु; अन्तिम अन्त्यबाट पछाडितिर गनेर; क्योरिङको आफ्नो हुँदैन</translation>
+    </message>
+    <message>
+        <source>Room that moves no other task</source>
+        <translation>अरू काम नसारी ढिलो गर्न मिल्ने</translation>
+    </message>
+    <message>
+        <source>earliest that the next task asks for − early end</source>
+        <translation>अर्को कामले माग्ने सबैभन्दा छिटो − छिटो अन्त्य</translation>
+    </message>
+    <message>
+        <source>Earliest start wished</source>
+        <translation>चाहेको सबैभन्दा छिटो सुरु</translation>
+    </message>
+    <message>
+        <source>Days between two tasks</source>
+        <translation>दुई कामबीचका दिन</translation>
+    </message>
+    <message>
+        <source>0, one after the other; spoil a quarter of a day after the pit; filling: smaller of last curing and days within which it must start, less one</source>
+        <translation>0, एकपछि अर्को; खनेको माटो खाडलको चौथाइ दिनपछि; पानी भर्ने: अन्तिम क्योरिङ र सुरु गरिसक्नुपर्ने दिनमध्ये सानो, एक घटाएर</translation>
+    </message>
+    <message>
+        <source>Days of the works</source>
+        <translation>निर्माणका दिन</translation>
+    </message>
+    <message>
+        <source>each day from the first start to the last end</source>
+        <translation>पहिलो सुरुदेखि अन्तिम अन्त्यसम्मको हरेक दिन</translation>
+    </message>
+    <message>
+        <source>Labourers by day</source>
+        <translation>दिनदिनका ज्यामी</translation>
+    </message>
+    <message>
+        <source>most who are there at one quarter of the day</source>
+        <translation>दिनको कुनै एक चौथाइमा हुने सबैभन्दा बढी</translation>
+    </message>
+    <message>
+        <source>Masons by day</source>
+        <translation>दिनदिनका डकर्मी</translation>
+    </message>
+    <message>
+        <source>Wetters by day</source>
+        <translation>दिनदिनका भिजाउने मान्छे</translation>
+    </message>
+    <message>
+        <source>those who see to all sacks</source>
+        <translation>सबै जुट हेर्ने मान्छे</translation>
+    </message>
+    <message>
+        <source>Water for sacks by day</source>
+        <translation>दिनदिन जुटलाई पानी</translation>
+    </message>
+    <message>
+        <source>face of each coat that cures or waits for the next × litres a day for each m²; once filling has begun the bands of wall still to be wet</source>
+        <translation>क्योरिङ भइरहेको वा अर्को पर्खिरहेको हरेक पत्रको सतह × हरेक m²को दिनको लिटर; पानी भर्न सुरु भएपछि भिजाउन बाँकी भित्ताका पट्टी</translation>
+    </message>
+    <message>
+        <source>batches that count</source>
+        <translation>गनिने घान</translation>
+    </message>
+    <message>
+        <source>trial batches of a coat of this lining</source>
+        <translation>यस अस्तरको कुनै पत्रका जाँच घान</translation>
+    </message>
+    <message>
+        <source>middle of the batches</source>
+        <translation>घानहरूको बीचको मान</translation>
+    </message>
+    <message>
+        <source>loose soil, sand and cement ÷ (area × thickness); the middle one, or mean of the two middle ones</source>
+        <translation>खुकुलो माटो, बालुवा र सिमेन्ट ÷ (क्षेत्रफल × मोटाइ); बीचको मान, वा बीचका दुईको औसत</translation>
+    </message>
+    <message>
+        <source>smallest of the batches</source>
+        <translation>घानमध्ये सबैभन्दा सानो</translation>
+    </message>
+    <message>
+        <source>as the middle</source>
+        <translation>बीचको जस्तै</translation>
+    </message>
+    <message>
+        <source>largest of the batches</source>
+        <translation>घानमध्ये सबैभन्दा ठूलो</translation>
+    </message>
+    <message>
+        <source>what stands in the project without them</source>
+        <translation>रेकर्ड नहुँदा परियोजनामा भएको</translation>
+    </message>
+    <message>
+        <source>Dry to wet, from trial batches</source>
+        <translation>सुक्खा-भिजेको गुणक, जाँच घानबाट</translation>
+    </message>
+    <message>
+        <source>records that count</source>
+        <translation>गनिने रेकर्ड</translation>
+    </message>
+    <message>
+        <source>digging in this soil; other work all</source>
+        <translation>खन्ने काम यही माटोको; अरू काम सबै</translation>
+    </message>
+    <message>
+        <source>middle of the records</source>
+        <translation>रेकर्डको बीचको</translation>
+    </message>
+    <message>
+        <source>person-days ÷ quantity; the middle one, or mean of the two middle ones</source>
+        <translation>जनदिन ÷ परिमाण; बीचको मान, वा बीचका दुईको औसत</translation>
+    </message>
+    <message>
+        <source>smallest of the records</source>
+        <translation>रेकर्डको सबैभन्दा सानो</translation>
+    </message>
+    <message>
+        <source>largest of the records</source>
+        <translation>रेकर्डको सबैभन्दा ठूलो</translation>
+    </message>
+    <message>
+        <source>as entered, else from the table of rates or the district&apos;s own</source>
+        <translation>राखिएअनुसार, नभए दरको तालिका वा जिल्लाको आफ्नै दरबाट</translation>
+    </message>
+    <message>
+        <source>Ramming</source>
+        <translation>खाँद्ने</translation>
+    </message>
+    <message>
+        <source>Spreading</source>
+        <translation>लगाउने</translation>
+    </message>
+    <message>
+        <source>Mixing</source>
+        <translation>मुछ्ने</translation>
+    </message>
+    <message>
+        <source>Outlets open at a time</source>
+        <translation>एकै पटक खुला निकास</translation>
+    </message>
+    <message>
+        <source>Head left at the outlets, tank full</source>
+        <translation>निकासमा बाँकी हेड, ट्याङ्की भरि</translation>
+    </message>
+    <message>
+        <source>overflow level − end of the line − losses while the outlets draw their usual flow</source>
+        <translation>ओभरफ्लोको सतह − पाइपलाइनको छेउ − निकासले साधारण बहाव लिँदाको हेड घाटा</translation>
+    </message>
+    <message>
+        <source>Head left at the outlets, tank nearly empty</source>
+        <translation>निकासमा बाँकी हेड, ट्याङ्की लगभग खाली</translation>
+    </message>
+    <message>
+        <source>dead level − end of the line − losses while the outlets draw their usual flow</source>
+        <translation>निकासमुनिको पानीको सतह − पाइपलाइनको छेउ − निकासले साधारण बहाव लिँदाको हेड घाटा</translation>
+    </message>
+    <message>
+        <source>Head that the outlet usually needs</source>
+        <translation>निकासलाई साधारणतः चाहिने हेड</translation>
+    </message>
+    <message>
+        <source>by kind of outlet</source>
+        <translation>निकासको किसिमअनुसार</translation>
+    </message>
+    <message>
+        <source>Head over that, tank full</source>
+        <translation>त्योभन्दा बढी हेड, ट्याङ्की भरि</translation>
+    </message>
+    <message>
+        <source>head left − head needed</source>
+        <translation>बाँकी हेड − चाहिने हेड</translation>
+    </message>
+    <message>
+        <source>Head over that, tank nearly empty</source>
+        <translation>त्योभन्दा बढी हेड, ट्याङ्की लगभग खाली</translation>
+    </message>
+    <message>
+        <source>The line draws down to</source>
+        <translation>पाइपलाइनले यहाँसम्म पानी झिक्छ</translation>
+    </message>
+    <message>
+        <source>highest of dead level, end of the line + 2 cm, crest − (air pressure less vapour − reserve)</source>
+        <translation>यीमध्ये सबैभन्दा माथि: निकासमुनिको पानीको सतह, पाइपलाइनको छेउ + 2 cm, टुप्पो − (हावाको चाप, बाफ घटाएर − जगेडा)</translation>
+    </message>
+    <message>
+        <source>Emptied in, end wide open</source>
+        <translation>पूरै खोल्दा खाली हुने समय</translation>
+    </message>
+    <message>
+        <source>integral of surface(z) ÷ outflow(z) over the level z, Gauss-Kronrod with 15 points</source>
+        <translation>पानीको सतह z मा माथिल्लो सतह(z) ÷ निस्कने बहाव(z) को समाकलन, 15 बिन्दुको Gauss-Kronrod</translation>
+    </message>
+    <message>
+        <source>Error of that time at most</source>
+        <translation>त्यो समयको गल्ती, बढीमा</translation>
+    </message>
+    <message>
+        <source>sum of the differences of the rules</source>
+        <translation>सूत्रहरूको फरकको जम्मा</translation>
+    </message>
+    <message>
+        <source>Levels while it empties</source>
+        <translation>खाली हुँदै जाँदा पानीको सतह</translation>
+    </message>
+    <message>
+        <source>even steps from the overflow down</source>
+        <translation>ओभरफ्लोबाट तल बराबर खुड्किला</translation>
+    </message>
+    <message>
+        <source>Time at each level</source>
+        <translation>हरेक सतहमा पुग्ने समय</translation>
+    </message>
+    <message>
+        <source>integral from the overflow level down to it</source>
+        <translation>ओभरफ्लोको सतहदेखि त्यहाँसम्मको समाकलन</translation>
+    </message>
+    <message>
+        <source>Storm</source>
+        <translation>मुसलधारे वर्षा</translation>
+    </message>
+    <message>
+        <source>as entered; 100 mm an hour when it is not known</source>
+        <translation>राखिएअनुसार; थाहा नभए घण्टामा 100 mm</translation>
+    </message>
+    <message>
+        <source>Water of the storm</source>
+        <translation>मुसलधारे वर्षाको पानी</translation>
+    </message>
+    <message>
+        <source>rain × sum of (runoff × area): roof at least 0.9, ground at least 0.5, opening of the tank 1</source>
+        <translation>वर्षा × (बग्ने भाग × क्षेत्रफल) को जम्मा: छाना कम्तीमा 0.9, जमिन कम्तीमा 0.5, ट्याङ्कीको मुख 1</translation>
+    </message>
+    <message>
+        <source>Water of the source</source>
+        <translation>स्रोतको पानी</translation>
+    </message>
+    <message>
+        <source>flow of its line to the full tank; without a line the largest of a month</source>
+        <translation>ट्याङ्की भरि हुँदा स्रोतको पाइपलाइनको बहाव; पाइपलाइन नभए महिनाको सबैभन्दा ठूलो</translation>
+    </message>
+    <message>
+        <source>Both together</source>
+        <translation>दुवै जम्मा</translation>
+    </message>
+    <message>
+        <source>storm + source</source>
+        <translation>मुसलधारे वर्षा + स्रोत</translation>
+    </message>
+    <message>
+        <source>Sill over the finished floor</source>
+        <translation>तयारी भुइँभन्दा माथि सँघार</translation>
+    </message>
+    <message>
+        <source>overflow level</source>
+        <translation>ओभरफ्लोको सतह</translation>
+    </message>
+    <message>
+        <source>Water over the sill in the storm</source>
+        <translation>मुसलधारे वर्षामा सँघारमाथिको पानी</translation>
+    </message>
+    <message>
+        <source>notch: Q = 0.9 × (2 ÷ 3)^1.5 √g b H^1.5; pipe: largest head of inlet, orifice, even flow and full pipe</source>
+        <translation>खाँचा: Q = 0.9 × (2 ÷ 3)^1.5 √g b H^1.5; पाइप: पस्ने मुख, प्वाल, एकनास बहाव र भरि पाइपमध्ये सबैभन्दा ठूलो हेड</translation>
+    </message>
+    <message>
+        <source>Water level in the storm</source>
+        <translation>मुसलधारे वर्षामा पानीको सतह</translation>
+    </message>
+    <message>
+        <source>sill + water over it</source>
+        <translation>सँघार + त्यसमाथिको पानी</translation>
+    </message>
+    <message>
+        <source>Freeboard left</source>
+        <translation>बाँकी फ्रिबोर्ड</translation>
+    </message>
+    <message>
+        <source>lowest part of the rim − water level</source>
+        <translation>बिटको सबैभन्दा होचो भाग − पानीको सतह</translation>
+    </message>
+    <message>
+        <source>Carries with water at the rim</source>
+        <translation>पानी बिटमा पुग्दा बग्ने</translation>
+    </message>
+    <message>
+        <source>same formula with the head up to the lowest part of the rim</source>
+        <translation>उही सूत्र, बिटको सबैभन्दा होचो भागसम्मको हेडले</translation>
+    </message>
+    <message>
+        <source>Freeboard that should be left</source>
+        <translation>बाँकी हुनुपर्ने फ्रिबोर्ड</translation>
+    </message>
+    <message>
+        <source>5 cm</source>
+        <translation>5 cm</translation>
+    </message>
+    <message>
+        <source>Notch that would leave it</source>
+        <translation>त्यति बाँकी राख्ने खाँचा</translation>
+    </message>
+    <message>
+        <source>flow ÷ flow over 1 m of sill at that head</source>
+        <translation>बहाव ÷ त्यो हेडमा 1 m सँघारमाथिको बहाव</translation>
+    </message>
+    <message>
+        <source>Pipe that would leave it, bore</source>
+        <translation>त्यति बाँकी राख्ने पाइप, भित्री व्यास</translation>
+    </message>
+    <message>
+        <source>smallest from 20 mm in steps of 5 mm whose head is small enough</source>
+        <translation>हेड पुग्ने गरी सानो हुने सबैभन्दा सानो, 20 mm देखि 5 mm का खुड्किलामा</translation>
+    </message>
+    <message>
+        <source>Water level, overflow blocked</source>
+        <translation>पानीको सतह, ओभरफ्लो टालिएको</translation>
+    </message>
+    <message>
+        <source>all of the flow over the rim, lowest parts first, each by the formula of the notch</source>
+        <translation>पूरै बहाव बिटमाथिबाट, पहिले सबैभन्दा होचो भाग, हरेकमा खाँचाको सूत्रले</translation>
+    </message>
+    <message>
+        <source>Water over the lowest part then</source>
+        <translation>त्यति बेला सबैभन्दा होचो भागमाथिको पानी</translation>
+    </message>
+    <message>
+        <source>water level − lowest part</source>
+        <translation>पानीको सतह − सबैभन्दा होचो भाग</translation>
+    </message>
+    <message>
+        <source>Water over each part then</source>
+        <translation>त्यति बेला हरेक भागमाथिको पानी</translation>
+    </message>
+    <message>
+        <source>water level − level of the part, 0 where dry</source>
+        <translation>पानीको सतह − त्यो भागको उचाइ, सुक्खा भए 0</translation>
+    </message>
+    <message>
+        <source>Flow over each part then</source>
+        <translation>त्यति बेला हरेक भागमाथिको बहाव</translation>
+    </message>
+    <message>
+        <source>0.9 × (2 ÷ 3)^1.5 √g b H^1.5</source>
+        <translation>0.9 × (2 ÷ 3)^1.5 √g b H^1.5</translation>
+    </message>
+    <message>
+        <source>Spill channel, deep</source>
+        <translation>ओभरफ्लोको कुलो, गहिराइ</translation>
+    </message>
+    <message>
+        <source>Spill channel, Manning&apos;s n</source>
+        <translation>ओभरफ्लोको कुलो, Manning को n</translation>
+    </message>
+    <message>
+        <source>by what it is dug in or covered with</source>
+        <translation>केमा खनिएको वा केले ढाकिएको छ, त्यसअनुसार</translation>
+    </message>
+    <message>
+        <source>Water in the spill channel</source>
+        <translation>ओभरफ्लोको कुलोमा पानी</translation>
+    </message>
+    <message>
+        <source>depth of even flow: Q = A R^(2÷3) √S ÷ n</source>
+        <translation>एकनास बहावको गहिराइ: Q = A R^(2÷3) √S ÷ n</translation>
+    </message>
+    <message>
+        <source>Speed in the spill channel</source>
+        <translation>ओभरफ्लोको कुलोमा वेग</translation>
+    </message>
+    <message>
+        <source>R^(2÷3) √S ÷ n</source>
+        <translation>R^(2÷3) √S ÷ n</translation>
+    </message>
+    <message>
+        <source>Width of the water there</source>
+        <translation>त्यहाँ पानीको चौडाइ</translation>
+    </message>
+    <message>
+        <source>bottom width + 2 × side slope × depth</source>
+        <translation>पिँधको चौडाइ + 2 × छेउको ढल्काइ × गहिराइ</translation>
+    </message>
+    <message>
+        <source>Froude number there</source>
+        <translation>त्यहाँको Froude अङ्क</translation>
+    </message>
+    <message>
+        <source>V ÷ √(g A ÷ top width)</source>
+        <translation>V ÷ √(g A ÷ माथिल्लो चौडाइ)</translation>
+    </message>
+    <message>
+        <source>Speed that is safe</source>
+        <translation>सुरक्षित वेग</translation>
+    </message>
+    <message>
+        <source>by soil or cover, low figure</source>
+        <translation>माटो वा ढाक्ने चिजअनुसार, कम अङ्क</translation>
+    </message>
+    <message>
+        <source>Speed that scours</source>
+        <translation>कुलो काट्ने वेग</translation>
+    </message>
+    <message>
+        <source>by soil or cover, high figure</source>
+        <translation>माटो वा ढाक्ने चिजअनुसार, बढी अङ्क</translation>
+    </message>
+    <message>
+        <source>Flow through the trap</source>
+        <translation>थेग्रो कुण्डबाट जाने बहाव</translation>
+    </message>
+    <message>
+        <source>as entered, else source + storm led in from roof and ground</source>
+        <translation>राखिएअनुसार, नत्र स्रोत + छाना र जमिनबाट ल्याइएको मुसलधारे वर्षा</translation>
+    </message>
+    <message>
+        <source>Smallest grain that must stay</source>
+        <translation>रोकिनुपर्ने सबैभन्दा सानो दाना</translation>
+    </message>
+    <message>
+        <source>Speed at which that grain falls</source>
+        <translation>त्यो दाना डुब्ने वेग</translation>
+    </message>
+    <message>
+        <source>R g d² ÷ (18 ν + √(0.75 R g d³)), R = density over water − 1, 2650 kg/m³</source>
+        <translation>R g d² ÷ (18 ν + √(0.75 R g d³)), R = पानीको तुलनामा घनत्व − 1, 2650 kg/m³</translation>
+    </message>
+    <message>
+        <source>Least area</source>
+        <translation>न्यूनतम क्षेत्रफल</translation>
+    </message>
+    <message>
+        <source>flow ÷ settling speed</source>
+        <translation>बहाव ÷ दाना डुब्ने वेग</translation>
+    </message>
+    <message>
+        <source>Area with reserve</source>
+        <translation>जगेडासहित क्षेत्रफल</translation>
+    </message>
+    <message>
+        <source>2 × least area</source>
+        <translation>2 × न्यूनतम क्षेत्रफल</translation>
+    </message>
+    <message>
+        <source>Length of the trap</source>
+        <translation>कुण्डको लम्बाइ</translation>
+    </message>
+    <message>
+        <source>area ÷ width</source>
+        <translation>क्षेत्रफल ÷ चौडाइ</translation>
+    </message>
+    <message>
+        <source>Width of the trap</source>
+        <translation>कुण्डको चौडाइ</translation>
+    </message>
+    <message>
+        <source>√(area ÷ 6): six times as long as wide</source>
+        <translation>√(क्षेत्रफल ÷ 6): चौडाइको छ गुणा लामो</translation>
+    </message>
+    <message>
+        <source>Depth of the trap</source>
+        <translation>कुण्डको गहिराइ</translation>
+    </message>
+    <message>
+        <source>10 cm freeboard + settling depth + depth of mud</source>
+        <translation>10 cm फ्रिबोर्ड + थेग्रिने गहिराइ + हिलोको गहिराइ</translation>
+    </message>
+    <message>
+        <source>Greatest forward speed</source>
+        <translation>अगाडि बग्ने सबैभन्दा बढी वेग</translation>
+    </message>
+    <message>
+        <source>0.44 × √(grain in mm)</source>
+        <translation>0.44 × √(दाना mm मा)</translation>
+    </message>
+    <message>
+        <source>Flow over area, a day</source>
+        <translation>क्षेत्रफलमा बहाव, दिनको</translation>
+    </message>
+    <message>
+        <source>flow ÷ area × 86 400 s</source>
+        <translation>बहाव ÷ क्षेत्रफल × 86 400 s</translation>
+    </message>
+    <message>
+        <source>Settling depth</source>
+        <translation>थेग्रिने गहिराइ</translation>
+    </message>
+    <message>
+        <source>flow ÷ (width × greatest forward speed)</source>
+        <translation>बहाव ÷ (चौडाइ × अगाडि बग्ने सबैभन्दा बढी वेग)</translation>
+    </message>
+    <message>
+        <source>Mud between two cleanings</source>
+        <translation>दुई सफाइबीचको हिलो</translation>
+    </message>
+    <message>
+        <source>flow × silt in it × days; the storm counts for one hour</source>
+        <translation>बहाव × त्यसमा भएको थेग्रो × दिन; मुसलधारे वर्षा एक घण्टा गनिन्छ</translation>
+    </message>
+    <message>
+        <source>Room for it</source>
+        <translation>त्यसलाई चाहिने ठाउँ</translation>
+    </message>
+    <message>
+        <source>mud ÷ (2600 kg/m³ × 0.5)</source>
+        <translation>हिलो ÷ (2600 kg/m³ × 0.5)</translation>
+    </message>
+    <message>
+        <source>Depth of mud</source>
+        <translation>हिलोको गहिराइ</translation>
+    </message>
+    <message>
+        <source>room ÷ area</source>
+        <translation>चाहिने ठाउँ ÷ क्षेत्रफल</translation>
+    </message>
+    <message>
+        <source>Time in the trap</source>
+        <translation>कुण्डमा बिताउने समय</translation>
+    </message>
+    <message>
+        <source>area × settling depth ÷ flow</source>
+        <translation>क्षेत्रफल × थेग्रिने गहिराइ ÷ बहाव</translation>
+    </message>
+    <message>
+        <source>Smallest grain that the entered trap keeps</source>
+        <translation>राखिएको कुण्डले रोक्ने सबैभन्दा सानो दाना</translation>
+    </message>
+    <message>
+        <source>grain that falls at 2 × flow ÷ (length × width)</source>
+        <translation>2 × बहाव ÷ (लम्बाइ × चौडाइ) वेगले डुब्ने दाना</translation>
+    </message>
+    <message>
+        <source>Forward speed in it</source>
+        <translation>त्यसमा अगाडि बग्ने वेग</translation>
+    </message>
+    <message>
+        <source>flow ÷ (width × depth)</source>
+        <translation>बहाव ÷ (चौडाइ × गहिराइ)</translation>
+    </message>
+    <message>
+        <source>Greatest forward speed for that grain</source>
+        <translation>त्यो दानाका लागि अगाडि बग्ने सबैभन्दा बढी वेग</translation>
+    </message>
+    <message>
+        <source>Tank drops</source>
+        <translation>ट्याङ्कीमा घट्ने</translation>
+    </message>
+    <message>
+        <source>drop ÷ hours × 24</source>
+        <translation>घटेको ÷ घण्टा × 24</translation>
+    </message>
+    <message>
+        <source>Evaporates</source>
+        <translation>वाष्पीकरण हुने</translation>
+    </message>
+    <message>
+        <source>drop of the bucket ÷ hours × 24</source>
+        <translation>बाल्टीमा घटेको ÷ घण्टा × 24</translation>
+    </message>
+    <message>
+        <source>Leaks</source>
+        <translation>चुहिने</translation>
+    </message>
+    <message>
+        <source>tank − bucket</source>
+        <translation>ट्याङ्की − बाल्टी</translation>
+    </message>
+    <message>
+        <source>Error of the leak</source>
+        <translation>चुहावटको गल्ती</translation>
+    </message>
+    <message>
+        <source>√2 × error of a reading ÷ hours × 24</source>
+        <translation>√2 × एउटा नापको गल्ती ÷ घण्टा × 24</translation>
+    </message>
+    <message>
+        <source>Leaks, litres</source>
+        <translation>चुहिने, लिटर</translation>
+    </message>
+    <message>
+        <source>leak × water surface at that level: 1 mm on 1 m² is 1 litre</source>
+        <translation>चुहावट × त्यो सतहमा पानीको माथिल्लो सतह: 1 m² मा 1 mm भनेको 1 लिटर</translation>
+    </message>
+    <message>
+        <source>Leaks, share of what is held</source>
+        <translation>चुहिने, भएको पानीको भाग</translation>
+    </message>
+    <message>
+        <source>leak ÷ volume at that level</source>
+        <translation>चुहावट ÷ त्यो सतहमा आयतन</translation>
+    </message>
+    <message>
+        <source>Level in the test</source>
+        <translation>जाँचमा पानीको सतह</translation>
+    </message>
+    <message>
+        <source>as entered; else overflow − half of the drop</source>
+        <translation>राखिएअनुसार; नत्र ओभरफ्लो − घटेको आधा</translation>
+    </message>
+    <message>
+        <source>Allowed by drop</source>
+        <translation>घट्न दिने, उचाइले</translation>
+    </message>
+    <message>
+        <source>10 mm in 7 days</source>
+        <translation>7 दिनमा 10 mm</translation>
+    </message>
+    <message>
+        <source>Allowed by volume</source>
+        <translation>घट्न दिने, आयतनले</translation>
+    </message>
+    <message>
+        <source>0.1 % of the volume a day ÷ water surface</source>
+        <translation>दिनको आयतनको 0.1 % ÷ पानीको माथिल्लो सतह</translation>
+    </message>
+    <message>
+        <source>flow</source>
+        <translation>बहाव</translation>
+    </message>
+    <message>
+        <source>found so that the head = (1 + sum of K + f L ÷ D) V² ÷ 2g</source>
+        <translation>हेड = (1 + K को जम्मा + f L ÷ D) V² ÷ 2g हुने गरी खोजिएको</translation>
+    </message>
+    <message>
+        <source>flow by Hazen-Williams, to check</source>
+        <translation>बहाव Hazen-Williams ले, जाँच्न</translation>
+    </message>
+    <message>
+        <source>same heads and fittings, wall by 10.67 L Q^1.852 ÷ (C^1.852 D^4.87), C 140</source>
+        <translation>उही हेड र फिटिङ, पाइपको भित्ता 10.67 L Q^1.852 ÷ (C^1.852 D^4.87) ले, C 140</translation>
+    </message>
+    <message>
+        <source>speed</source>
+        <translation>वेग</translation>
+    </message>
+    <message>
+        <source>flow ÷ (π D² ÷ 4)</source>
+        <translation>बहाव ÷ (π D² ÷ 4)</translation>
+    </message>
+    <message>
+        <source>Reynolds number</source>
+        <translation>Reynolds अङ्क</translation>
+    </message>
+    <message>
+        <source>V D ÷ kinematic viscosity of the water</source>
+        <translation>V D ÷ पानीको गतिक श्यानता</translation>
+    </message>
+    <message>
+        <source>friction factor</source>
+        <translation>घर्षण गुणक</translation>
+    </message>
+    <message>
+        <source>Re under 2 000: 64 ÷ Re; over 4 000: 1 ÷ √f = −2 log(k ÷ 3.7 D + 2.51 ÷ (Re √f)), k 0.0015 mm; straight between</source>
+        <translation>Re 2 000 भन्दा कम: 64 ÷ Re; 4 000 भन्दा बढी: 1 ÷ √f = −2 log(k ÷ 3.7 D + 2.51 ÷ (Re √f)), k 0.0015 mm; बीचमा सोझो रेखा</translation>
+    </message>
+    <message>
+        <source>head that drives the flow</source>
+        <translation>पानी बगाउने हेड</translation>
+    </message>
+    <message>
+        <source>water over the inlet − end of the line, or the water it dips into − head wanted there</source>
+        <translation>पस्ने मुखमाथिको पानी − पाइपलाइनको छेउ वा त्यो डुब्ने पानी − त्यहाँ चाहिने हेड</translation>
+    </message>
+    <message>
+        <source>length along the pipe</source>
+        <translation>पाइपको लम्बाइ</translation>
+    </message>
+    <message>
+        <source>sum over the pieces of √(level² + rise²)</source>
+        <translation>टुक्राहरूको √(समथर² + उठाइ²) को जम्मा</translation>
+    </message>
+    <message>
+        <source>head lost to the wall</source>
+        <translation>पाइपको भित्ताले खाने हेड</translation>
+    </message>
+    <message>
+        <source>f L ÷ D × V² ÷ 2g</source>
+        <translation>f L ÷ D × V² ÷ 2g</translation>
+    </message>
+    <message>
+        <source>head lost in fittings</source>
+        <translation>फिटिङको हेड घाटा</translation>
+    </message>
+    <message>
+        <source>sum of K × V² ÷ 2g</source>
+        <translation>K को जम्मा × V² ÷ 2g</translation>
+    </message>
+    <message>
+        <source>velocity head</source>
+        <translation>वेग हेड</translation>
+    </message>
+    <message>
+        <source>V² ÷ 2g</source>
+        <translation>V² ÷ 2g</translation>
+    </message>
+    <message>
+        <source>pressure head at the outlet</source>
+        <translation>निकासमा चाप हेड</translation>
+    </message>
+    <message>
+        <source>head wanted there, or the depth that it dips in</source>
+        <translation>त्यहाँ चाहिने हेड, वा पानीमा डुब्ने गहिराइ</translation>
+    </message>
+    <message>
+        <source>head at the lowest point, outlet shut</source>
+        <translation>सबैभन्दा तल्लो ठाउँको हेड, निकास बन्द</translation>
+    </message>
+    <message>
+        <source>water over the inlet − lowest point of the pipe</source>
+        <translation>पस्ने मुखमाथिको पानी − पाइपको सबैभन्दा तल्लो ठाउँ</translation>
+    </message>
+    <message>
+        <source>pressure at the lowest point, outlet shut</source>
+        <translation>सबैभन्दा तल्लो ठाउँको चाप, निकास बन्द</translation>
+    </message>
+    <message>
+        <source>density × g × head</source>
+        <translation>घनत्व × g × हेड</translation>
+    </message>
+    <message>
+        <source>pressure class left</source>
+        <translation>चाप श्रेणीमा बाँकी</translation>
+    </message>
+    <message>
+        <source>class that holds − pressure with the outlet shut</source>
+        <translation>थाम्ने श्रेणी − निकास बन्द हुँदाको चाप</translation>
+    </message>
+    <message>
+        <source>lowest pressure head allowed</source>
+        <translation>मिल्ने सबैभन्दा कम चाप हेड</translation>
+    </message>
+    <message>
+        <source>vapour pressure + reserve of 2 m − air pressure of the place, as water column</source>
+        <translation>बाफको चाप + 2 m जगेडा − त्यो ठाउँको हावाको चाप, पानीको उचाइमा</translation>
+    </message>
+    <message>
+        <source>head that air can hold back at worst</source>
+        <translation>सबैभन्दा नराम्रो हालतमा हावाले रोक्ने हेड</translation>
+    </message>
+    <message>
+        <source>sum of the falls after all humps</source>
+        <translation>सबै अग्ला ठाउँपछिका झराइको जम्मा</translation>
+    </message>
+    <message>
+        <source>heads along the line: place</source>
+        <translation>पाइपलाइनका हेड: ठाउँ</translation>
+    </message>
+    <message>
+        <source>where the line bends and where fittings sit</source>
+        <translation>पाइपलाइन मोडिने र फिटिङ भएका ठाउँ</translation>
+    </message>
+    <message>
+        <source>heads along the line: pipe</source>
+        <translation>पाइपलाइनका हेड: पाइप</translation>
+    </message>
+    <message>
+        <source>straight between the points of the line</source>
+        <translation>पाइपलाइनका बिन्दुबीच सोझो</translation>
+    </message>
+    <message>
+        <source>heads along the line: length so far</source>
+        <translation>पाइपलाइनका हेड: यहाँसम्मको लम्बाइ</translation>
+    </message>
+    <message>
+        <source>along the pipe</source>
+        <translation>पाइपैपाइप</translation>
+    </message>
+    <message>
+        <source>heads along the line: energy</source>
+        <translation>पाइपलाइनका हेड: ऊर्जा</translation>
+    </message>
+    <message>
+        <source>water over the inlet − lost to the wall so far − fittings so far</source>
+        <translation>पस्ने मुखमाथिको पानी − यहाँसम्म पाइपको भित्ताले खाएको − यहाँसम्मका फिटिङ</translation>
+    </message>
+    <message>
+        <source>heads along the line: head line</source>
+        <translation>पाइपलाइनका हेड: हेड रेखा</translation>
+    </message>
+    <message>
+        <source>energy − velocity head</source>
+        <translation>ऊर्जा − वेग हेड</translation>
+    </message>
+    <message>
+        <source>heads along the line: pressure</source>
+        <translation>पाइपलाइनका हेड: चाप</translation>
+    </message>
+    <message>
+        <source>head line − pipe</source>
+        <translation>हेड रेखा − पाइप</translation>
+    </message>
+    <message>
+        <source>heads along the line: pressure with the outlet shut</source>
+        <translation>पाइपलाइनका हेड: निकास बन्द हुँदाको चाप</translation>
+    </message>
+    <message>
+        <source>water over the inlet − pipe</source>
+        <translation>पस्ने मुखमाथिको पानी − पाइप</translation>
+    </message>
+    <message>
+        <source>sucking stretch: from</source>
+        <translation>सोसाइको खण्ड: देखि</translation>
+    </message>
+    <message>
+        <source>where the pressure passes 0</source>
+        <translation>चाप 0 काट्ने ठाउँ</translation>
+    </message>
+    <message>
+        <source>sucking stretch: to</source>
+        <translation>सोसाइको खण्ड: सम्म</translation>
+    </message>
+    <message>
+        <source>sucking stretch: lowest pressure</source>
+        <translation>सोसाइको खण्ड: सबैभन्दा कम चाप</translation>
+    </message>
+    <message>
+        <source>lowest of its points</source>
+        <translation>त्यसका बिन्दुमध्ये सबैभन्दा कम</translation>
+    </message>
+    <message>
+        <source>sucking stretch: where it is lowest</source>
+        <translation>सोसाइको खण्ड: सबैभन्दा कम भएको ठाउँ</translation>
+    </message>
+    <message>
+        <source>place of that point</source>
+        <translation>त्यो बिन्दुको ठाउँ</translation>
+    </message>
+    <message>
+        <source>stretch near boiling: from</source>
+        <translation>उम्लनै लागेको खण्ड: देखि</translation>
+    </message>
+    <message>
+        <source>where the pressure passes the lowest allowed</source>
+        <translation>मिल्ने सबैभन्दा कम चाप काट्ने ठाउँ</translation>
+    </message>
+    <message>
+        <source>stretch near boiling: to</source>
+        <translation>उम्लनै लागेको खण्ड: सम्म</translation>
+    </message>
+    <message>
+        <source>stretch near boiling: lowest pressure</source>
+        <translation>उम्लनै लागेको खण्ड: सबैभन्दा कम चाप</translation>
+    </message>
+    <message>
+        <source>stretch near boiling: where it is lowest</source>
+        <translation>उम्लनै लागेको खण्ड: सबैभन्दा कम भएको ठाउँ</translation>
+    </message>
+    <message>
+        <source>humps: place</source>
+        <translation>अग्ला ठाउँ: कहाँ</translation>
+    </message>
+    <message>
+        <source>high points between inlet and outlet</source>
+        <translation>पस्ने मुख र निकासबीचका अग्ला ठाउँ</translation>
+    </message>
+    <message>
+        <source>humps: over the finished floor</source>
+        <translation>अग्ला ठाउँ: तयारी भुइँभन्दा माथि</translation>
+    </message>
+    <message>
+        <source>level of the pipe there</source>
+        <translation>त्यहाँ पाइपको उचाइ</translation>
+    </message>
+    <message>
+        <source>humps: rise</source>
+        <translation>अग्ला ठाउँ: उठाइ</translation>
+    </message>
+    <message>
+        <source>over the lowest point since the inlet or the hump before</source>
+        <translation>पस्ने मुख वा अघिल्लो अग्लो ठाउँयताको सबैभन्दा तल्लो बिन्दुभन्दा माथि</translation>
+    </message>
+    <message>
+        <source>humps: fall</source>
+        <translation>अग्ला ठाउँ: झराइ</translation>
+    </message>
+    <message>
+        <source>to the lowest point before the next hump or the outlet</source>
+        <translation>अर्को अग्लो ठाउँ वा निकासअघिको सबैभन्दा तल्लो बिन्दुसम्म</translation>
+    </message>
+    <message>
+        <source>humps: over the straight line</source>
+        <translation>अग्ला ठाउँ: सोझो रेखाभन्दा माथि</translation>
+    </message>
+    <message>
+        <source>over the line from inlet to outlet</source>
+        <translation>पस्ने मुखदेखि निकाससम्मको रेखाभन्दा माथि</translation>
+    </message>
+    <message>
+        <source>humps: pressure</source>
+        <translation>अग्ला ठाउँ: चाप</translation>
+    </message>
+    <message>
+        <source>head line − pipe at the flow found</source>
+        <translation>हेड रेखा − पाइप, निस्किएको बहावमा</translation>
+    </message>
+    <message>
+        <source>Work, all tasks together</source>
+        <translation>काम, सबै जम्मा</translation>
+    </message>
+    <message>
+        <source>sum of the person-days</source>
+        <translation>जनदिनको जम्मा</translation>
+    </message>
+    <message>
+        <source>Skilled person-days among them</source>
+        <translation>त्यसमध्ये सीपको जनदिन</translation>
+    </message>
+    <message>
+        <source>sum of the masons&apos; share</source>
+        <translation>डकर्मीको भागको जम्मा</translation>
+    </message>
+    <message>
+        <source>Person-days of each task</source>
+        <translation>हरेक कामको जनदिन</translation>
+    </message>
+    <message>
+        <source>quantity × rate</source>
+        <translation>परिमाण × दर</translation>
+    </message>
+    <message>
+        <source>Person-days at the low rate</source>
+        <translation>कम दरले जनदिन</translation>
+    </message>
+    <message>
+        <source>quantity × low rate of the table, or of the district</source>
+        <translation>परिमाण × तालिका वा जिल्लाको कम दर</translation>
+    </message>
+    <message>
+        <source>Person-days at the high rate</source>
+        <translation>बढी दरले जनदिन</translation>
+    </message>
+    <message>
+        <source>quantity × high rate of the table, or of the district</source>
+        <translation>परिमाण × तालिका वा जिल्लाको बढी दर</translation>
+    </message>
+    <message>
+        <source>Skilled share of each task</source>
+        <translation>हरेक कामको सीपको भाग</translation>
+    </message>
+    <message>
+        <source>person-days × 0.074 ÷ 0.260 for coats, × 1 ÷ 4.5 for stone bed, trap and overflow</source>
+        <translation>जनदिन × 0.074 ÷ 0.260 पत्रमा, × 1 ÷ 4.5 ढुङ्गाको सोलिङ, कुण्ड र ओभरफ्लोमा</translation>
+    </message>
+    <message>
+        <source>Person-days for each unit of work</source>
+        <translation>एक एकाइ कामको जनदिन</translation>
+    </message>
+    <message>
+        <source>table of rates, the district&apos;s own rate or the rate entered; below 1.5 m × the factor for deep digging; a coat: spreading + mixing × plaster ÷ face; carrying: less what the digging rate includes; wetting: × rounds a day ÷ 3 × people</source>
+        <translation>दरको तालिका, जिल्लाको आफ्नै दर वा राखिएको दर; 1.5 m मुनि × गहिरो खन्ने गुणक; पत्र: लगाउने + मुछ्ने × प्लास्टर ÷ सतह; बोक्ने: खन्ने दरमा परेको घटाएर; भिजाउने: × दिनको पटक ÷ 3 × मान्छे</translation>
+    </message>
+    <message>
+        <source>Digging by the district norm</source>
+        <translation>जिल्लाको दरअनुसार खन्ने</translation>
+    </message>
+    <message>
+        <source>pit × 0.8 person-days for each m³</source>
+        <translation>खाडल × हरेक m³को 0.8 जनदिन</translation>
+    </message>
+    <message>
+        <source>Digging by what people report</source>
+        <translation>चलनको भनाइअनुसार खन्ने</translation>
+    </message>
+    <message>
+        <source>pit × 0.62 person-days for each m³</source>
+        <translation>खाडल × हरेक m³को 0.62 जनदिन</translation>
+    </message>
+    <message>
+        <source>ground to clear</source>
+        <translation>सफा गर्ने जमिन</translation>
+    </message>
+    <message>
+        <source>outline of the pit at the ground, walkway and 1 m more all round</source>
+        <translation>जमिनमा खाडलको घेरा, हिँड्ने पेटी र वरिपरि थप 1 m</translation>
+    </message>
+    <message>
+        <source>the job</source>
+        <translation>सिङ्गो काम</translation>
+    </message>
+    <message>
+        <source>topsoil to strip</source>
+        <translation>झिक्ने मलिलो माटो</translation>
+    </message>
+    <message>
+        <source>topsoil stripped first</source>
+        <translation>पहिले झिकेको मलिलो माटो</translation>
+    </message>
+    <message>
+        <source>platform to cut</source>
+        <translation>ठाउँ सम्याउन काट्ने</translation>
+    </message>
+    <message>
+        <source>cut for the platform</source>
+        <translation>सम्याएको ठाउँको कटान</translation>
+    </message>
+    <message>
+        <source>platform to ram</source>
+        <translation>ठाउँ सम्याउन खाँद्ने</translation>
+    </message>
+    <message>
+        <source>fill for the platform</source>
+        <translation>सम्याएको ठाउँको पुराइ</translation>
+    </message>
+    <message>
+        <source>digging to 1.5 m</source>
+        <translation>1.5 m सम्म खन्ने</translation>
+    </message>
+    <message>
+        <source>pit less what lies deeper than 1.5 m</source>
+        <translation>खाडल, 1.5 m भन्दा गहिरो भाग घटाएर</translation>
+    </message>
+    <message>
+        <source>digging below 1.5 m</source>
+        <translation>1.5 m मुनि खन्ने</translation>
+    </message>
+    <message>
+        <source>pit below 1.5 m under the ground, same formula as for the pit</source>
+        <translation>जमिनदेखि 1.5 m मुनिको खाडल, खाडलकै सूत्रले</translation>
+    </message>
+    <message>
+        <source>spoil to carry</source>
+        <translation>बोक्ने खनेको माटो</translation>
+    </message>
+    <message>
+        <source>spoil left over, as it lies</source>
+        <translation>उब्रिने खनेको माटो, नखनेको नापले</translation>
+    </message>
+    <message>
+        <source>pit faces to trim</source>
+        <translation>ताछेर मिलाउने खाडलका सतह</translation>
+    </message>
+    <message>
+        <source>pit floor + edge half way down × pit depth × √(1 + batter²)</source>
+        <translation>खाडलको पिँध + आधा गहिराइको घेरा × खाडलको गहिराइ × √(1 + ढल्काइ²)</translation>
+    </message>
+    <message>
+        <source>pipes to lay</source>
+        <translation>बिछ्याउने पाइप</translation>
+    </message>
+    <message>
+        <source>level length of both ways</source>
+        <translation>दुवै बाटोको समथर लम्बाइ</translation>
+    </message>
+    <message>
+        <source>volume of the bed, net</source>
+        <translation>सोलिङको आयतन, खुद</translation>
+    </message>
+    <message>
+        <source>wetting, days</source>
+        <translation>भिजाउने, दिन</translation>
+    </message>
+    <message>
+        <source>days under wet sacks of all coats, and days that sacks stay wet outside of them</source>
+        <translation>सबै पत्र भिजेको जुटमुनि रहने दिन, र त्यसबाहिर पनि जुट भिजाउने दिन</translation>
+    </message>
+    <message>
+        <source>silt trap</source>
+        <translation>थेग्रो कुण्ड</translation>
+    </message>
+    <message>
+        <source>overflow</source>
+        <translation>ओभरफ्लो</translation>
+    </message>
+    <message>
+        <source>fence</source>
+        <translation>बार</translation>
+    </message>
+    <message>
+        <source>all round, 1 m outside the clear opening</source>
+        <translation>वरिपरि, भित्री मुखभन्दा 1 m बाहिर</translation>
+    </message>
+    <message>
+        <source>filling, days</source>
+        <translation>पानी भर्ने, दिन</translation>
+    </message>
+    <message>
+        <source>days of the first filling</source>
+        <translation>पहिलो पानी भराइका दिन</translation>
+    </message>
+    <message>
+        <source>leak test</source>
+        <translation>चुहावट जाँच</translation>
+    </message>
+    <message>
+        <source>beds to plant</source>
+        <translation>रोप्ने ड्याङ</translation>
+    </message>
+    <message>
+        <source>sum of the beds</source>
+        <translation>ड्याङको जम्मा</translation>
+    </message>
+    <message>
+        <source>faces of the coats</source>
+        <translation>पत्रका सतह</translation>
+    </message>
+    <message>
+        <source>face of the coat</source>
+        <translation>पत्रको सतह</translation>
+    </message>
+    <message>
+        <source>Quantity of work</source>
+        <translation>कामको परिमाण</translation>
+    </message>
+    <message>
+        <source>Thickness of each layer</source>
+        <translation>हरेक तहको मोटाइ</translation>
+    </message>
+    <message>
+        <source>square to the face, as entered; of the cove its radius</source>
+        <translation>सतहमा गुनिया पारेर, राखिएअनुसार; फेदको गोलाइको अर्धव्यास</translation>
+    </message>
+    <message>
+        <source>Volume of each layer, finished</source>
+        <translation>हरेक तहको आयतन, तयारी</translation>
+    </message>
+    <message>
+        <source>exact shell between its two faces, floor and wall together</source>
+        <translation>दुई सतहबीचको सही आयतन, भुइँ र भित्ता सँगै</translation>
+    </message>
+    <message>
+        <source>Face of each layer that is worked</source>
+        <translation>हरेक तहको काम गरिने सतह</translation>
+    </message>
+    <message>
+        <source>for a coat its inner face: floor + √(1 + batter²) × height × mean edge; for bed and rim the top</source>
+        <translation>पत्रको भित्री सतह: भुइँ + √(1 + ढल्काइ²) × उचाइ × औसत घेरा; सोलिङ र बिटको माथिल्लो सतह</translation>
+    </message>
+    <message>
+        <source>Thickness of each coat</source>
+        <translation>हरेक पत्रको मोटाइ</translation>
+    </message>
+    <message>
+        <source>square to the face, as entered</source>
+        <translation>सतहमा गुनिया पारेर, राखिएअनुसार</translation>
+    </message>
+    <message>
+        <source>Face of each coat</source>
+        <translation>हरेक पत्रको सतह</translation>
+    </message>
+    <message>
+        <source>finished inner face, floor and wall</source>
+        <translation>तयारी भित्री सतह, भुइँ र भित्ता</translation>
+    </message>
+    <message>
+        <source>Plaster of each coat, exact shell</source>
+        <translation>हरेक पत्रको प्लास्टर, सही आयतन</translation>
+    </message>
+    <message>
+        <source>volume of the layer; the last coat also holds cove and rim</source>
+        <translation>तहको आयतन; अन्तिम पत्रमा फेदको गोलाइ र बिट पनि</translation>
+    </message>
+    <message>
+        <source>Plaster by area × thickness</source>
+        <translation>क्षेत्रफल × मोटाइले प्लास्टर</translation>
+    </message>
+    <message>
+        <source>(clear floor + clear wall) × thickness: the rule on paper, to stand beside the exact shell</source>
+        <translation>(भित्री भुइँ + भित्री भित्ता) × मोटाइ: कागजमा गर्ने हिसाब, सही आयतनसँग दाँज्न</translation>
+    </message>
+    <message>
+        <source>Plaster to mix for each coat</source>
+        <translation>हरेक पत्रमा मुछ्ने प्लास्टर</translation>
+    </message>
+    <message>
+        <source>shell × (1 + waste); coat 1 also × (1 + unevenness)</source>
+        <translation>सही आयतन × (1 + खेर जाने); पत्र 1मा × (1 + असमानता) पनि</translation>
+    </message>
+    <message>
+        <source>Clay in soil and sand together</source>
+        <translation>माटो र बालुवा दुवैमा चिम्टाइलो माटो</translation>
+    </message>
+    <message>
+        <source>clay of the soil × soil parts ÷ (soil + sand parts)</source>
+        <translation>माटोको चिम्टाइलो भाग × माटोका भाग ÷ (माटो + बालुवाका भाग)</translation>
+    </message>
+    <message>
+        <source>Cement: net weight</source>
+        <translation>सिमेन्ट: खुद तौल</translation>
+    </message>
+    <message>
+        <source>sum over all coats of the net mix</source>
+        <translation>खुद मिसावटको, सबै पत्रको जम्मा</translation>
+    </message>
+    <message>
+        <source>Cement: to order</source>
+        <translation>सिमेन्ट: मगाउने</translation>
+    </message>
+    <message>
+        <source>whole bags × weight of a bag</source>
+        <translation>पूरा बोरा × एक बोराको तौल</translation>
+    </message>
+    <message>
+        <source>Cement bags, net</source>
+        <translation>सिमेन्टका बोरा, खुद</translation>
+    </message>
+    <message>
+        <source>net cement ÷ weight of a bag</source>
+        <translation>खुद सिमेन्ट ÷ एक बोराको तौल</translation>
+    </message>
+    <message>
+        <source>Cement bags to order</source>
+        <translation>मगाउने सिमेन्टका बोरा</translation>
+    </message>
+    <message>
+        <source>cement of the plaster to mix ÷ weight of a bag, rounded up to whole bags</source>
+        <translation>मुछ्ने प्लास्टरको सिमेन्ट ÷ एक बोराको तौल, पूरा बोरामा माथितिर मिलाइएको</translation>
+    </message>
+    <message>
+        <source>Soil, net</source>
+        <translation>माटो, खुद</translation>
+    </message>
+    <message>
+        <source>Soil to dig and sieve</source>
+        <translation>खनेर चाल्ने माटो</translation>
+    </message>
+    <message>
+        <source>soil of the plaster to mix ÷ (1 − lost in sieving), rounded up to 0.1 m³</source>
+        <translation>मुछ्ने प्लास्टरको माटो ÷ (1 − चाल्दा खेर जाने), 0.1 m³मा माथितिर मिलाइएको</translation>
+    </message>
+    <message>
+        <source>Sand, net</source>
+        <translation>बालुवा, खुद</translation>
+    </message>
+    <message>
+        <source>Sand to order, damp</source>
+        <translation>मगाउने बालुवा, ओसिलो</translation>
+    </message>
+    <message>
+        <source>sand of the plaster to mix ÷ (1 − lost in sieving) × (1 + bulking), rounded up to 0.1 m³</source>
+        <translation>मुछ्ने प्लास्टरको बालुवा ÷ (1 − चाल्दा खेर जाने) × (1 + बालुवाको फुलाइ), 0.1 m³मा माथितिर मिलाइएको</translation>
+    </message>
+    <message>
+        <source>Stone of the bed, net</source>
+        <translation>सोलिङको ढुङ्गा, खुद</translation>
+    </message>
+    <message>
+        <source>volume of the stone bed</source>
+        <translation>ढुङ्गाको सोलिङको आयतन</translation>
+    </message>
+    <message>
+        <source>Stone to bring, loose</source>
+        <translation>ल्याउने ढुङ्गा, खुकुलो</translation>
+    </message>
+    <message>
+        <source>bed × (1 + unevenness) × (1 + waste) × loose stone for each m³ of bed, rounded up to 0.1 m³</source>
+        <translation>सोलिङ × (1 + असमानता) × (1 + खेर जाने) × सोलिङको हरेक m³को खुकुलो ढुङ्गा, 0.1 m³मा माथितिर मिलाइएको</translation>
+    </message>
+    <message>
+        <source>Water, net</source>
+        <translation>पानी, खुद</translation>
+    </message>
+    <message>
+        <source>mixing water + curing water</source>
+        <translation>मुछ्ने पानी + क्योरिङको पानी</translation>
+    </message>
+    <message>
+        <source>Water to bring</source>
+        <translation>ल्याउने पानी</translation>
+    </message>
+    <message>
+        <source>mixing water + curing water, rounded up</source>
+        <translation>मुछ्ने पानी + क्योरिङको पानी, माथितिर मिलाइएको</translation>
+    </message>
+    <message>
+        <source>Mixing water, net</source>
+        <translation>मुछ्ने पानी, खुद</translation>
+    </message>
+    <message>
+        <source>plaster, exact shells × litres for each m³</source>
+        <translation>प्लास्टर, सही आयतन × हरेक m³को लिटर</translation>
+    </message>
+    <message>
+        <source>Mixing water to bring</source>
+        <translation>ल्याउने मुछ्ने पानी</translation>
+    </message>
+    <message>
+        <source>plaster to mix × litres for each m³, rounded up</source>
+        <translation>मुछ्ने प्लास्टर × हरेक m³को लिटर, माथितिर मिलाइएको</translation>
+    </message>
+    <message>
+        <source>Curing water, net</source>
+        <translation>क्योरिङको पानी, खुद</translation>
+    </message>
+    <message>
+        <source>face of each coat × litres a day for each m² × its days under wet sacks</source>
+        <translation>हरेक पत्रको सतह × हरेक m²को दिनको लिटर × भिजेको जुटमुनि रहने दिन</translation>
+    </message>
+    <message>
+        <source>Curing water to bring</source>
+        <translation>ल्याउने क्योरिङको पानी</translation>
+    </message>
+    <message>
+        <source>as net, rounded up</source>
+        <translation>खुदजस्तै, माथितिर मिलाइएको</translation>
+    </message>
+    <message>
+        <source>Wet sacks, net</source>
+        <translation>भिजेको जुट, खुद</translation>
+    </message>
+    <message>
+        <source>largest face of a coat ÷ what a sack covers; one set is used again for each coat</source>
+        <translation>पत्रको सबैभन्दा ठूलो सतह ÷ एउटा जुटले ढाक्ने; एउटै जुट हरेक पत्रमा फेरि चलाइन्छ</translation>
+    </message>
+    <message>
+        <source>Wet sacks to bring</source>
+        <translation>ल्याउने भिजाउने जुट</translation>
+    </message>
+    <message>
+        <source>net × (1 + spare), rounded up</source>
+        <translation>खुद × (1 + जगेडा), माथितिर मिलाइएको</translation>
+    </message>
+    <message>
+        <source>soil for each coat</source>
+        <translation>हरेक पत्रको माटो</translation>
+    </message>
+    <message>
+        <source>plaster × dry to wet × soil parts ÷ all parts</source>
+        <translation>प्लास्टर × सुक्खा-भिजेको गुणक × माटोका भाग ÷ सबै भाग</translation>
+    </message>
+    <message>
+        <source>sand for each coat</source>
+        <translation>हरेक पत्रको बालुवा</translation>
+    </message>
+    <message>
+        <source>plaster × dry to wet × sand parts ÷ all parts</source>
+        <translation>प्लास्टर × सुक्खा-भिजेको गुणक × बालुवाका भाग ÷ सबै भाग</translation>
+    </message>
+    <message>
+        <source>cement for each coat, loose</source>
+        <translation>हरेक पत्रको सिमेन्ट, खुकुलो</translation>
+    </message>
+    <message>
+        <source>plaster × dry to wet × cement parts ÷ all parts</source>
+        <translation>प्लास्टर × सुक्खा-भिजेको गुणक × सिमेन्टका भाग ÷ सबै भाग</translation>
+    </message>
+    <message>
+        <source>cement for each coat</source>
+        <translation>हरेक पत्रको सिमेन्ट</translation>
+    </message>
+    <message>
+        <source>loose cement × its loose weight</source>
+        <translation>खुकुलो सिमेन्ट × त्यसको खुकुलो तौल</translation>
+    </message>
+    <message>
+        <source>Exact shells</source>
+        <translation>सही आयतन</translation>
+    </message>
+    <message>
+        <source>Area × thickness</source>
+        <translation>क्षेत्रफल × मोटाइ</translation>
+    </message>
+    <message>
+        <source>To mix</source>
+        <translation>मुछ्ने</translation>
+    </message>
+    <message>
+        <source>for coat number</source>
+        <translation>कुन पत्रलाई</translation>
+    </message>
+    <message>
+        <source>the coats in order, from the earth</source>
+        <translation>माटोतिरबाट पत्र क्रमैले</translation>
+    </message>
+    <message>
+        <source>bags of cement</source>
+        <translation>सिमेन्टका बोरा</translation>
+    </message>
+    <message>
+        <source>one bag, or half of one</source>
+        <translation>एक बोरा, वा आधा बोरा</translation>
+    </message>
+    <message>
+        <source>soil parts × cement ÷ its loose weight ÷ cement parts</source>
+        <translation>माटोका भाग × सिमेन्ट ÷ त्यसको खुकुलो तौल ÷ सिमेन्टका भाग</translation>
+    </message>
+    <message>
+        <source>sand parts × cement ÷ its loose weight ÷ cement parts</source>
+        <translation>बालुवाका भाग × सिमेन्ट ÷ त्यसको खुकुलो तौल ÷ सिमेन्टका भाग</translation>
+    </message>
+    <message>
+        <source>bags × weight of a bag</source>
+        <translation>बोरा × एक बोराको तौल</translation>
+    </message>
+    <message>
+        <source>plaster that it yields</source>
+        <translation>त्यसबाट निस्कने प्लास्टर</translation>
+    </message>
+    <message>
+        <source>soil, sand and cement, loose ÷ dry to wet</source>
+        <translation>खुकुलो माटो, बालुवा र सिमेन्ट ÷ सुक्खा-भिजेको गुणक</translation>
+    </message>
+    <message>
+        <source>face that it covers</source>
+        <translation>त्यसले ढाक्ने सतह</translation>
+    </message>
+    <message>
+        <source>yield ÷ thickness of the coat</source>
+        <translation>निस्कने प्लास्टर ÷ पत्रको मोटाइ</translation>
+    </message>
+    <message>
+        <source>batches for the coat</source>
+        <translation>पत्रका घान</translation>
+    </message>
+    <message>
+        <source>plaster to mix ÷ yield, rounded up</source>
+        <translation>मुछ्ने प्लास्टर ÷ निस्कने प्लास्टर, माथितिर मिलाइएको</translation>
+    </message>
+    <message>
+        <source>gauge boxes of soil</source>
+        <translation>माटोका नाप्ने बाकस</translation>
+    </message>
+    <message>
+        <source>soil ÷ what the box holds</source>
+        <translation>माटो ÷ बाकसमा अट्ने</translation>
+    </message>
+    <message>
+        <source>gauge boxes of sand</source>
+        <translation>बालुवाका नाप्ने बाकस</translation>
+    </message>
+    <message>
+        <source>sand ÷ what the box holds</source>
+        <translation>बालुवा ÷ बाकसमा अट्ने</translation>
+    </message>
+    <message>
+        <source>pans of soil</source>
+        <translation>माटोका तसला</translation>
+    </message>
+    <message>
+        <source>soil ÷ what the pan holds</source>
+        <translation>माटो ÷ तसलामा अट्ने</translation>
+    </message>
+    <message>
+        <source>pans of sand</source>
+        <translation>बालुवाका तसला</translation>
+    </message>
+    <message>
+        <source>sand ÷ what the pan holds</source>
+        <translation>बालुवा ÷ तसलामा अट्ने</translation>
+    </message>
+    <message>
+        <source>buckets of soil</source>
+        <translation>माटोका बाल्टी</translation>
+    </message>
+    <message>
+        <source>soil ÷ what the bucket holds</source>
+        <translation>माटो ÷ बाल्टीमा अट्ने</translation>
+    </message>
+    <message>
+        <source>buckets of sand</source>
+        <translation>बालुवाका बाल्टी</translation>
+    </message>
+    <message>
+        <source>sand ÷ what the bucket holds</source>
+        <translation>बालुवा ÷ बाल्टीमा अट्ने</translation>
+    </message>
+    <message>
+        <source>Batch with a whole bag</source>
+        <translation>पूरा बोराको घान</translation>
+    </message>
+    <message>
+        <source>Batch with half a bag</source>
+        <translation>आधा बोराको घान</translation>
+    </message>
+    <message>
+        <source>Numbers of the coats</source>
+        <translation>पत्रका नम्बर</translation>
+    </message>
+    <message>
+        <source>Cost, all together</source>
+        <translation>लागत, जम्मा</translation>
+    </message>
+    <message>
+        <source>materials + labour + other + carriage + contingency</source>
+        <translation>सामग्री + कामदार + अन्य + ढुवानी + भैपरी खर्च</translation>
+    </message>
+    <message>
+        <source>Materials</source>
+        <translation>सामग्री</translation>
+    </message>
+    <message>
+        <source>sum of their amounts</source>
+        <translation>तिनका रकमको जम्मा</translation>
+    </message>
+    <message>
+        <source>sum of the amounts of labourers and masons</source>
+        <translation>ज्यामी र डकर्मीका रकमको जम्मा</translation>
+    </message>
+    <message>
+        <source>Other</source>
+        <translation>अन्य</translation>
+    </message>
+    <message>
+        <source>sum of the amounts of own items</source>
+        <translation>आफ्ना अन्य चिजका रकमको जम्मा</translation>
+    </message>
+    <message>
+        <source>Carriage</source>
+        <translation>ढुवानी</translation>
+    </message>
+    <message>
+        <source>sum of all trips</source>
+        <translation>सबै खेपको जम्मा</translation>
+    </message>
+    <message>
+        <source>Contingency</source>
+        <translation>भैपरी खर्च</translation>
+    </message>
+    <message>
+        <source>share of all before it</source>
+        <translation>त्यसअघिका सबैको भाग</translation>
+    </message>
+    <message>
+        <source>Given by the household or group</source>
+        <translation>घरपरिवार वा समूहको योगदान</translation>
+    </message>
+    <message>
+        <source>sum of the shares given</source>
+        <translation>योगदानका भागको जम्मा</translation>
+    </message>
+    <message>
+        <source>Paid in money</source>
+        <translation>पैसामा तिर्ने</translation>
+    </message>
+    <message>
+        <source>total − given</source>
+        <translation>जम्मा − योगदान</translation>
+    </message>
+    <message>
+        <source>Cost for each m³ held</source>
+        <translation>अट्ने हरेक m³को लागत</translation>
+    </message>
+    <message>
+        <source>total ÷ held up to the overflow</source>
+        <translation>जम्मा ÷ ओभरफ्लोसम्म अट्ने</translation>
+    </message>
+    <message>
+        <source>sum of what is drawn in those months</source>
+        <translation>ती महिनामा झिकिने पानीको जम्मा</translation>
+    </message>
+    <message>
+        <source>Dry months</source>
+        <translation>सुक्खा महिना</translation>
+    </message>
+    <message>
+        <source>mean rain below half of ET0</source>
+        <translation>औसत वर्षा ET0 को आधाभन्दा कम</translation>
+    </message>
+    <message>
+        <source>Cost a year of the whole tank</source>
+        <translation>पूरा ट्याङ्कीको वार्षिक लागत</translation>
+    </message>
+    <message>
+        <source>total × capital recovery factor + upkeep of soil-cement</source>
+        <translation>जम्मा × लगानी फिर्ता गुणक + माटो-सिमेन्टको मर्मत-सम्भार</translation>
+    </message>
+    <message>
+        <source>Cost a year for each m³ drawn in dry months</source>
+        <translation>सुक्खा महिनामा झिकिने हरेक m³को वार्षिक लागत</translation>
+    </message>
+    <message>
+        <source>cost a year ÷ drawn in dry months</source>
+        <translation>वार्षिक लागत ÷ सुक्खा महिनामा झिकिने</translation>
+    </message>
+    <message>
+        <source>Quantity of each line</source>
+        <translation>हरेक लाइनको परिमाण</translation>
+    </message>
+    <message>
+        <source>as entered; else: what is to be ordered, person-days of labourers and masons, lengths of pipe and fence</source>
+        <translation>राखिएअनुसार; नत्र: मगाउनुपर्ने परिमाण, ज्यामी र डकर्मीको जनदिन, पाइप र बारको लम्बाइ</translation>
+    </message>
+    <message>
+        <source>Price of each line</source>
+        <translation>हरेक लाइनको मूल्य</translation>
+    </message>
+    <message>
+        <source>Amount of each line</source>
+        <translation>हरेक लाइनको रकम</translation>
+    </message>
+    <message>
+        <source>quantity × price</source>
+        <translation>परिमाण × मूल्य</translation>
+    </message>
+    <message>
+        <source>Given, of each line</source>
+        <translation>हरेक लाइनको योगदान</translation>
+    </message>
+    <message>
+        <source>amount × share given</source>
+        <translation>रकम × योगदानको भाग</translation>
+    </message>
+    <message>
+        <source>Paid, of each line</source>
+        <translation>हरेक लाइनको तिर्ने</translation>
+    </message>
+    <message>
+        <source>amount − given</source>
+        <translation>रकम − योगदान</translation>
+    </message>
+    <message>
+        <source>Weight to carry</source>
+        <translation>बोक्ने तौल</translation>
+    </message>
+    <message>
+        <source>quantity × weight of one, as entered or usual</source>
+        <translation>परिमाण × एउटाको तौल, राखिएअनुसार वा साधारण</translation>
+    </message>
+    <message>
+        <source>Loads</source>
+        <translation>भारी</translation>
+    </message>
+    <message>
+        <source>weight ÷ load, rounded up; bags and sacks carried whole</source>
+        <translation>तौल ÷ भारी, माथितिर मिलाइएको; सिमेन्टका बोरा र जुट सिङ्गै बोकिन्छन्</translation>
+    </message>
+    <message>
+        <source>Loads for one piece</source>
+        <translation>एउटा टुक्राका भारी</translation>
+    </message>
+    <message>
+        <source>weight of one ÷ load, rounded up: heavier pieces are split</source>
+        <translation>एउटाको तौल ÷ भारी, माथितिर मिलाइएको: गह्रौं चिज टुक्राइन्छ</translation>
+    </message>
+    <message>
+        <source>Days of one carrier</source>
+        <translation>एक्लैले बोक्ने दिन</translation>
+    </message>
+    <message>
+        <source>loads ÷ trips a day</source>
+        <translation>भारी ÷ दिनको खेप</translation>
+    </message>
+    <message>
+        <source>Cost of the trips</source>
+        <translation>खेपको लागत</translation>
+    </message>
+    <message>
+        <source>loads × price of a trip</source>
+        <translation>भारी × एक खेपको मूल्य</translation>
+    </message>
+    <message>
+        <source>Days on which money is needed</source>
+        <translation>पैसा चाहिने दिन</translation>
+    </message>
+    <message>
+        <source>goods: start of the first task that uses them; wages: days of each task</source>
+        <translation>सामान: त्यो चाहिने पहिलो कामको सुरु; ज्याला: हरेक कामका दिन</translation>
+    </message>
+    <message>
+        <source>Money for goods by day</source>
+        <translation>दिनदिन सामानको पैसा</translation>
+    </message>
+    <message>
+        <source>cash of goods and their carriage; own items on the first day</source>
+        <translation>सामान र त्यसको ढुवानीको नगद; आफ्ना अन्य चिज पहिलो दिन</translation>
+    </message>
+    <message>
+        <source>Money for wages by day</source>
+        <translation>दिनदिन ज्यालाको पैसा</translation>
+    </message>
+    <message>
+        <source>cash of each task&apos;s person-days, spread evenly over its days</source>
+        <translation>हरेक कामको जनदिनको नगद, कामका दिनमा बराबर बाँडेर</translation>
+    </message>
+    <message>
+        <source>Money so far</source>
+        <translation>यहाँसम्मको पैसा</translation>
+    </message>
+    <message>
+        <source>sum up to and with the day, without contingency</source>
+        <translation>त्यो दिनसमेत त्यहाँसम्मको जम्मा, भैपरी खर्च नजोडी</translation>
+    </message>
+    <message>
+        <source>Price of each lining alone</source>
+        <translation>हरेक अस्तरको मात्र मूल्य</translation>
+    </message>
+    <message>
+        <source>offer × 1, face or volume held; soil-cement without an offer: its materials, carriage and person-days × (1 + contingency)</source>
+        <translation>बताइएको मूल्य × 1, सतह वा अट्ने आयतन; मूल्य नबताइएको माटो-सिमेन्ट: त्यसको सामग्री, ढुवानी र जनदिन × (1 + भैपरी खर्च)</translation>
+    </message>
+    <message>
+        <source>Digging and platform for it</source>
+        <translation>त्यसका लागि खन्ने र सम्याउने</translation>
+    </message>
+    <message>
+        <source>person-days of topsoil, platform, pit, spoil and trimming × price of a labourer × (1 + contingency); none for a moulded tank</source>
+        <translation>मलिलो माटो, सम्याउने, खाडल, खनेको माटो र ताछ्ने कामको जनदिन × ज्यामीको ज्याला × (1 + भैपरी खर्च); तयारी प्लास्टिक ट्याङ्कीलाई छैन</translation>
+    </message>
+    <message>
+        <source>Capital</source>
+        <translation>सुरु लगानी</translation>
+    </message>
+    <message>
+        <source>price + digging and platform</source>
+        <translation>मूल्य + खन्ने र सम्याउने</translation>
+    </message>
+    <message>
+        <source>Life</source>
+        <translation>आयु</translation>
+    </message>
+    <message>
+        <source>Capital recovery factor</source>
+        <translation>लगानी फिर्ता गुणक</translation>
+    </message>
+    <message>
+        <source>i (1 + i)^n ÷ ((1 + i)^n − 1); 1 ÷ n without interest</source>
+        <translation>i (1 + i)^n ÷ ((1 + i)^n − 1); ब्याज नभए 1 ÷ n</translation>
+    </message>
+    <message>
+        <source>share of the price</source>
+        <translation>मूल्यको भाग</translation>
+    </message>
+    <message>
+        <source>Cost a year</source>
+        <translation>वार्षिक लागत</translation>
+    </message>
+    <message>
+        <source>capital × factor + upkeep</source>
+        <translation>सुरु लगानी × गुणक + मर्मत-सम्भार</translation>
+    </message>
+    <message>
+        <source>Cost a year for each m³ held</source>
+        <translation>अट्ने हरेक m³को वार्षिक लागत</translation>
+    </message>
+    <message>
+        <source>cost a year ÷ held up to the overflow</source>
+        <translation>वार्षिक लागत ÷ ओभरफ्लोसम्म अट्ने</translation>
+    </message>
+    <message>
+        <source>Draws</source>
+        <translation>गोला</translation>
+    </message>
+    <message>
+        <source>With every input as it stands</source>
+        <translation>राखिएका सबै अङ्क जस्ताको तस्तै</translation>
+    </message>
+    <message>
+        <source>as in the plan</source>
+        <translation>योजनामा जस्तै</translation>
+    </message>
+    <message>
+        <source>One draw in ten below (P10)</source>
+        <translation>दशमा एक गोला योभन्दा तल (P10)</translation>
+    </message>
+    <message>
+        <source>each input triangular between low, 0 and high about its value; draws sorted, least that a tenth does not exceed</source>
+        <translation>हरेक राखिएको अङ्क आफ्नो मानको वरिपरि कम, 0 र बढीबीच त्रिकोण वितरणमा; गोला क्रम मिलाएर, दशांशले ननाघ्ने सबैभन्दा सानो</translation>
+    </message>
+    <message>
+        <source>Middle of the draws (P50)</source>
+        <translation>गोलाको बीचको (P50)</translation>
+    </message>
+    <message>
+        <source>draws sorted, least that half does not exceed</source>
+        <translation>गोला क्रम मिलाएर, आधाले ननाघ्ने सबैभन्दा सानो</translation>
+    </message>
+    <message>
+        <source>Nine draws in ten below (P90)</source>
+        <translation>दशमा नौ गोला योभन्दा तल (P90)</translation>
+    </message>
+    <message>
+        <source>draws sorted, least that nine tenths do not exceed</source>
+        <translation>गोला क्रम मिलाएर, दशमा नौले ननाघ्ने सबैभन्दा सानो</translation>
+    </message>
+    <message>
+        <source>Mean of the draws</source>
+        <translation>गोलाको औसत</translation>
+    </message>
+    <message>
+        <source>sum ÷ draws</source>
+        <translation>जम्मा ÷ गोला</translation>
+    </message>
+    <message>
+        <source>Least of the draws</source>
+        <translation>गोलामा सबैभन्दा कम</translation>
+    </message>
+    <message>
+        <source>smallest</source>
+        <translation>सबैभन्दा सानो</translation>
+    </message>
+    <message>
+        <source>Most of the draws</source>
+        <translation>गोलामा सबैभन्दा बढी</translation>
+    </message>
+    <message>
+        <source>largest</source>
+        <translation>सबैभन्दा ठूलो</translation>
+    </message>
+    <message>
+        <source>Share of the spread that each input drives</source>
+        <translation>घटबढमा हरेक राखिएको अङ्कको भाग</translation>
+    </message>
+    <message>
+        <source>squared correlation ÷ sum of the squares</source>
+        <translation>सहसम्बन्धको वर्ग ÷ वर्गको जम्मा</translation>
+    </message>
+    <message>
+        <source>Correlation with each input</source>
+        <translation>हरेक राखिएको अङ्कसँगको सहसम्बन्ध</translation>
+    </message>
+    <message>
+        <source>Pearson&apos;s, over all draws</source>
+        <translation>Pearson को, सबै गोलाबाट</translation>
+    </message>
+    <message>
+        <source>Holds, filled to the overflow</source>
+        <translation>ओभरफ्लोसम्म भर्दा अट्ने</translation>
+    </message>
+    <message>
+        <source>planned like this tank</source>
+        <translation>यही ट्याङ्कीजस्तै योजना गरिएको</translation>
+    </message>
+    <message>
+        <source>Usable water</source>
+        <translation>काम लाग्ने पानी</translation>
+    </message>
+    <message>
+        <source>Pit to dig</source>
+        <translation>खन्ने खाडल</translation>
+    </message>
+    <message>
+        <source>Clear length at the floor</source>
+        <translation>भुइँमा भित्री लम्बाइ</translation>
+    </message>
+    <message>
+        <source>as the option has it</source>
+        <translation>विकल्पमा भएअनुसार</translation>
+    </message>
+    <message>
+        <source>Clear width at the floor</source>
+        <translation>भुइँमा भित्री चौडाइ</translation>
+    </message>
+    <message>
+        <source>Clear depth</source>
+        <translation>भित्री गहिराइ</translation>
+    </message>
+    <message>
+        <source>Sand to order</source>
+        <translation>मगाउने बालुवा</translation>
+    </message>
+    <message>
+        <source>Stone to bring</source>
+        <translation>ल्याउने ढुङ्गा</translation>
+    </message>
+    <message>
+        <source>largest need of the coats</source>
+        <translation>पत्रहरूको सबैभन्दा ठूलो खाँचो</translation>
+    </message>
+    <message>
+        <source>earliest start of a task</source>
+        <translation>कुनै कामको सबैभन्दा छिटो सुरु</translation>
+    </message>
+    <message>
+        <source>latest end of a task, planting left out</source>
+        <translation>कुनै कामको सबैभन्दा ढिलो अन्त्य, रोप्ने काम छोडेर</translation>
+    </message>
+    <message>
+        <source>planned like this tank; none while prices are missing</source>
+        <translation>यही ट्याङ्कीजस्तै योजना गरिएको; मूल्य छुटेसम्म हिसाब छैन</translation>
+    </message>
+    <message>
+        <source>cost ÷ held up to the overflow</source>
+        <translation>लागत ÷ ओभरफ्लोसम्म अट्ने</translation>
+    </message>
+    <message>
+        <source>same weather years</source>
+        <translation>उही मौसम वर्ष</translation>
+    </message>
+    <message>
+        <source>Days short of water in a mean year</source>
+        <translation>औसत वर्षमा पानी नपुगेका दिन</translation>
+    </message>
+    <message>
+        <source>counted</source>
+        <translation>गनिएको</translation>
+    </message>
+    <message>
+        <source>points of the line, level distance</source>
+        <translation>पाइपलाइनका बिन्दु, समथर दूरी</translation>
+    </message>
+    <message>
+        <source>distances of the way from its first point; field line over the rim: inlet, crest, then the way</source>
+        <translation>बाटोको पहिलो बिन्दुदेखिका दूरी; बिटमाथिबाट जाने बारीको पाइपलाइन: पस्ने मुख, टुप्पो, अनि बाटो</translation>
+    </message>
+    <message>
+        <source>points of the line, over the finished floor</source>
+        <translation>पाइपलाइनका बिन्दु, तयारी भुइँभन्दा माथि</translation>
+    </message>
+    <message>
+        <source>rim + height over the rim; inlet 2 cm under the dead level, crest over the rim</source>
+        <translation>बिट + बिटभन्दा माथिको उचाइ; पस्ने मुख निकासमुनिको पानीको सतहभन्दा 2 cm तल, टुप्पो बिटभन्दा माथि</translation>
+    </message>
+    <message>
+        <source>losses of the fittings, K</source>
+        <translation>फिटिङको हेड घाटा, K</translation>
+    </message>
+    <message>
+        <source>number × K of one: screen 1 (own figure), sharp entrance 0.5, elbow 0.9, gate valve 0.15</source>
+        <translation>सङ्ख्या × एउटाको K: जाली 1 (आफ्नै अङ्क), धारिलो मुख 0.5, एल्बो 0.9, गेट भल्भ 0.15</translation>
+    </message>
+    <message>
+        <source>where the fittings sit</source>
+        <translation>फिटिङ कहाँ छन्</translation>
+    </message>
+    <message>
+        <source>at the inlet; elbows of the field line half at the crest, half at the end</source>
+        <translation>पस्ने मुखमा; बारीको पाइपलाइनका एल्बो आधा टुप्पोमा, आधा छेउमा</translation>
+    </message>
+    <message>
+        <source>bore</source>
+        <translation>भित्री व्यास</translation>
+    </message>
+    <message>
+        <source>measured, else outside diameter − 2 × wall</source>
+        <translation>नापिएको, नत्र बाहिरी व्यास − 2 × भित्ताको मोटाइ</translation>
+    </message>
+    <message>
+        <source>pressure class that holds</source>
+        <translation>थाम्ने चाप श्रेणी</translation>
+    </message>
+    <message>
+        <source>class × share for warm water</source>
+        <translation>श्रेणी × न्यानो पानीको भाग</translation>
+    </message>
+    <message>
+        <source>share of the class that holds in warm water</source>
+        <translation>न्यानो पानीमा श्रेणीले थाम्ने भाग</translation>
+    </message>
+    <message>
+        <source>1 up to 20 °C, 0.87 at 30 °C, 0.74 at 40 °C, straight between</source>
+        <translation>20 °C सम्म 1, 30 °C मा 0.87, 40 °C मा 0.74, बीचमा सोझो रेखा</translation>
+    </message>
+    <message>
+        <source>flow wanted</source>
+        <translation>चाहिने बहाव</translation>
+    </message>
+    <message>
+        <source>as entered; field line: outlets × usual flow of one</source>
+        <translation>राखिएअनुसार; बारीको पाइपलाइन: निकास × एउटाको साधारण बहाव</translation>
+    </message>
+    <message>
+        <source>water over the inlet, tank full</source>
+        <translation>पस्ने मुखमाथिको पानी, ट्याङ्की भरि</translation>
+    </message>
+    <message>
+        <source>source line: inlet + water over it; field line: overflow level</source>
+        <translation>स्रोतको पाइपलाइन: पस्ने मुख + त्यसमाथिको पानी; बारीको पाइपलाइन: ओभरफ्लोको सतह</translation>
+    </message>
+    <message>
+        <source>water over the inlet, tank nearly empty</source>
+        <translation>पस्ने मुखमाथिको पानी, ट्याङ्की लगभग खाली</translation>
+    </message>
+    <message>
+        <source>source line: inlet + water over it; field line: dead level</source>
+        <translation>स्रोतको पाइपलाइन: पस्ने मुख + त्यसमाथिको पानी; बारीको पाइपलाइन: निकासमुनिको पानीको सतह</translation>
+    </message>
+    <message>
+        <source>Field line</source>
+        <translation>बारीको पाइपलाइन</translation>
+    </message>
+    <message>
+        <source>outside diameter</source>
+        <translation>बाहिरी व्यास</translation>
+    </message>
+    <message>
+        <source>size of the table</source>
+        <translation>तालिकाको साइज</translation>
+    </message>
+    <message>
+        <source>least wall</source>
+        <translation>भित्ताको न्यूनतम मोटाइ</translation>
+    </message>
+    <message>
+        <source>bore with the least wall</source>
+        <translation>न्यूनतम मोटाइमा भित्री व्यास</translation>
+    </message>
+    <message>
+        <source>outside diameter − 2 × wall</source>
+        <translation>बाहिरी व्यास − 2 × भित्ताको मोटाइ</translation>
+    </message>
+    <message>
+        <source>outside diameter over wall</source>
+        <translation>बाहिरी व्यास ÷ भित्ताको मोटाइ</translation>
+    </message>
+    <message>
+        <source>pressure class</source>
+        <translation>चाप श्रेणी</translation>
+    </message>
+    <message>
+        <source>size of the table: 20 × strength ÷ (1.25 × (SDR − 1)), rounded to a class</source>
+        <translation>तालिकाको साइज: 20 × बल ÷ (1.25 × (SDR − 1)), श्रेणीमा मिलाइएको</translation>
+    </message>
+    <message>
+        <source>Field line, pipe</source>
+        <translation>बारीको पाइपलाइन, पाइप</translation>
+    </message>
+    <message>
+        <source>Field line, smallest pipe that would do</source>
+        <translation>बारीको पाइपलाइन, काम चल्ने सबैभन्दा सानो पाइप</translation>
+    </message>
+    <message>
+        <source>its flow</source>
+        <translation>त्यसको बहाव</translation>
+    </message>
+    <message>
+        <source>like the flow of the line, where that is less</source>
+        <translation>पाइपलाइनको बहावजस्तै, त्यो कम भए</translation>
+    </message>
+    <message>
+        <source>Field line, tank full</source>
+        <translation>बारीको पाइपलाइन, ट्याङ्की भरि</translation>
+    </message>
+    <message>
+        <source>Field line, tank nearly empty</source>
+        <translation>बारीको पाइपलाइन, ट्याङ्की लगभग खाली</translation>
+    </message>
+    <message>
+        <source>air pressure less vapour</source>
+        <translation>हावाको चाप, बाफ घटाएर</translation>
+    </message>
+    <message>
+        <source>air pressure at that height − vapour pressure, as water column</source>
+        <translation>त्यो उचाइको हावाको चाप − बाफको चाप, पानीको उचाइमा</translation>
+    </message>
+    <message>
+        <source>most lift</source>
+        <translation>सबैभन्दा बढी उठाइ</translation>
+    </message>
+    <message>
+        <source>air pressure less vapour − reserve of 2 m</source>
+        <translation>हावाको चाप, बाफ घटाएर − 2 m जगेडा</translation>
+    </message>
+    <message>
+        <source>lift</source>
+        <translation>उठाइ</translation>
+    </message>
+    <message>
+        <source>crest − water</source>
+        <translation>टुप्पो − पानी</translation>
+    </message>
+    <message>
+        <source>lift left</source>
+        <translation>बाँकी उठाइ</translation>
+    </message>
+    <message>
+        <source>most lift − lift − loss up to the crest</source>
+        <translation>सबैभन्दा बढी उठाइ − उठाइ − टुप्पोसम्मको हेड घाटा</translation>
+    </message>
+    <message>
+        <source>draws down to, at a trickle</source>
+        <translation>सानो धारमा यहाँसम्म पानी झिक्छ</translation>
+    </message>
+    <message>
+        <source>highest of inlet, outlet and crest − most lift</source>
+        <translation>पस्ने मुख, निकास र (टुप्पो − सबैभन्दा बढी उठाइ) मध्ये सबैभन्दा माथि</translation>
+    </message>
+    <message>
+        <source>water that fills the pipe</source>
+        <translation>पाइप भर्ने पानी</translation>
+    </message>
+    <message>
+        <source>π D² ÷ 4 × length</source>
+        <translation>π D² ÷ 4 × लम्बाइ</translation>
+    </message>
+    <message>
+        <source>flow, valve open</source>
+        <translation>बहाव, भल्भ खुला</translation>
+    </message>
+    <message>
+        <source>found so that water − outlet = (1 + sum of K + f L ÷ D) V² ÷ 2g</source>
+        <translation>पानी − निकास = (1 + K को जम्मा + f L ÷ D) V² ÷ 2g हुने गरी खोजिएको</translation>
+    </message>
+    <message>
+        <source>loss up to the crest</source>
+        <translation>टुप्पोसम्मको हेड घाटा</translation>
+    </message>
+    <message>
+        <source>(1 + K up to the crest + f L ÷ D) V² ÷ 2g</source>
+        <translation>(1 + टुप्पोसम्मको K + f L ÷ D) V² ÷ 2g</translation>
+    </message>
+    <message>
+        <source>pressure at the crest</source>
+        <translation>टुप्पोमा चाप</translation>
+    </message>
+    <message>
+        <source>− lift − loss up to the crest</source>
+        <translation>− उठाइ − टुप्पोसम्मको हेड घाटा</translation>
+    </message>
+    <message>
+        <source>speed that carries air down</source>
+        <translation>हावा तल लैजाने वेग</translation>
+    </message>
+    <message>
+        <source>√(g D) × (0.825 + 0.25 √(sine of the fall))</source>
+        <translation>√(g D) × (0.825 + 0.25 √(ढालको साइन))</translation>
+    </message>
+    <message>
+        <source>most flow that the crest allows</source>
+        <translation>टुप्पोले दिने सबैभन्दा बढी बहाव</translation>
+    </message>
+    <message>
+        <source>flow whose loss up to the crest uses up the lift</source>
+        <translation>टुप्पोसम्मको हेड घाटाले उठाइ सकाउने बहाव</translation>
+    </message>
+    <message>
+        <source>Siphon, tank full</source>
+        <translation>साइफन, ट्याङ्की भरि</translation>
+    </message>
+    <message>
+        <source>Siphon, tank nearly empty</source>
+        <translation>साइफन, ट्याङ्की लगभग खाली</translation>
+    </message>
+    <message>
+        <source>of the even slope as entered, or of the plane laid through the survey under the platform</source>
+        <translation>राखिएको एकनास ढालको, वा सम्याएको ठाउँमुनिको नापीबाट मिलाइएको समतलको</translation>
+    </message>
+    <message>
+        <source>Downhill, from north by east</source>
+        <translation>ओरालोतिर, उत्तरबाट पूर्व हुँदै</translation>
+    </message>
+    <message>
+        <source>as entered, or of that plane</source>
+        <translation>राखिएअनुसार, वा त्यही समतलको</translation>
+    </message>
+    <message>
+        <source>outline of the pit at the ground with rim collar and walkway all round</source>
+        <translation>जमिनमा खाडलको घेरा, बिटको घेरा र वरिपरि हिँड्ने पेटीसहित</translation>
+    </message>
+    <message>
+        <source>Platform over the ground at the middle of the tank</source>
+        <translation>ट्याङ्कीको बीचमा जमिनभन्दा माथि सम्याएको ठाउँ</translation>
+    </message>
+    <message>
+        <source>as wished: whole pit in natural ground, cut and fill balanced, or as entered</source>
+        <translation>चाहनाअनुसार: पूरा खाडल सक्कली जमिनमा, कटान र पुराइ बराबर, वा राखिएअनुसार</translation>
+    </message>
+    <message>
+        <source>Ground to be brought for the fill</source>
+        <translation>पुराइका लागि बाहिरबाट ल्याउने माटो</translation>
+    </message>
+    <message>
+        <source>fill ÷ (rammed volume of 1 m³ dug) − pit − cut, where that is over 0</source>
+        <translation>पुराइ ÷ (खनेको 1 m³को खाँदेको आयतन) − खाडल − कटान, 0 भन्दा बढी भए</translation>
+    </message>
+    <message>
+        <source>Natural ground over the pit, least</source>
+        <translation>खाडलमाथि सक्कली जमिन, सबैभन्दा कम</translation>
+    </message>
+    <message>
+        <source>natural ground less topsoil − floor or wall of the pit, where that is least; below 0 it stands on fill</source>
+        <translation>मलिलो माटो घटाएको सक्कली जमिन − खाडलको पिँध वा भित्ता, सबैभन्दा कम भएको ठाउँमा; 0 भन्दा कम भए पुराइमाथि पर्छ</translation>
+    </message>
+    <message>
+        <source>Each way to find the level: over the ground at the middle</source>
+        <translation>उचाइ निकाल्ने हरेक तरिका: बीचमा जमिनभन्दा माथि</translation>
+    </message>
+    <message>
+        <source>highest with the whole pit in natural ground; (cut × rammed volume of 1 m³) = fill; as entered</source>
+        <translation>पूरा खाडल सक्कली जमिनमा पर्ने सबैभन्दा माथि; (कटान × 1 m³को खाँदेको आयतन) = पुराइ; राखिएअनुसार</translation>
+    </message>
+    <message>
+        <source>Each way: cut</source>
+        <translation>हरेक तरिका: कटान</translation>
+    </message>
+    <message>
+        <source>like the cut for the platform</source>
+        <translation>सम्याएको ठाउँको कटानजस्तै</translation>
+    </message>
+    <message>
+        <source>Each way: fill</source>
+        <translation>हरेक तरिका: पुराइ</translation>
+    </message>
+    <message>
+        <source>like the fill for the platform</source>
+        <translation>सम्याएको ठाउँको पुराइजस्तै</translation>
+    </message>
+    <message>
+        <source>Each way: natural ground over the pit, least</source>
+        <translation>हरेक तरिका: खाडलमाथि सक्कली जमिन, सबैभन्दा कम</translation>
+    </message>
+    <message>
+        <source>like the cover of the pit</source>
+        <translation>खाडलमाथिको सक्कली जमिनजस्तै</translation>
+    </message>
+    <message>
+        <source>Platform pegs: east</source>
+        <translation>सम्याएको ठाउँका किला: पूर्व</translation>
+    </message>
+    <message>
+        <source>corner of the platform, or where cut and fill come out of the ground on the line out from it</source>
+        <translation>सम्याएको ठाउँको कुना, वा त्यसबाट सीधा बाहिर कटान वा पुराइ जमिनमा भेटिने ठाउँ</translation>
+    </message>
+    <message>
+        <source>Platform pegs: north</source>
+        <translation>सम्याएको ठाउँका किला: उत्तर</translation>
+    </message>
+    <message>
+        <source>Platform pegs: level</source>
+        <translation>सम्याएको ठाउँका किला: उचाइ</translation>
+    </message>
+    <message>
+        <source>of the platform; out from it of the ground</source>
+        <translation>सम्याएको ठाउँको; त्यसबाट बाहिर जमिनको</translation>
+    </message>
+    <message>
+        <source>Platform pegs: natural ground</source>
+        <translation>सम्याएको ठाउँका किला: सक्कली जमिन</translation>
+    </message>
+    <message>
+        <source>height of the survey&apos;s triangle, or of the slope, at the peg</source>
+        <translation>किलामा नापीको त्रिकोण वा ढालको उचाइ</translation>
+    </message>
+    <message>
+        <source>Platform pegs: dig, below 0 fill</source>
+        <translation>सम्याएको ठाउँका किला: खन्ने, 0 भन्दा कम भए पुर्ने</translation>
+    </message>
+    <message>
+        <source>ground − finished surface</source>
+        <translation>जमिन − तयारी सतह</translation>
+    </message>
+    <message>
+        <source>Platform pegs: from the corner</source>
+        <translation>सम्याएको ठाउँका किला: कुनाबाट</translation>
+    </message>
+    <message>
+        <source>level distance</source>
+        <translation>समथर दूरी</translation>
+    </message>
+    <message>
+        <source>Platform pegs: over the platform</source>
+        <translation>सम्याएको ठाउँका किला: सम्याएको ठाउँभन्दा माथि</translation>
+    </message>
+    <message>
+        <source>peg − platform</source>
+        <translation>किला − सम्याएको ठाउँ</translation>
+    </message>
+    <message>
+        <source>Heap of spoil, loose</source>
+        <translation>माटोको थुप्रो, खुकुलो</translation>
+    </message>
+    <message>
+        <source>spoil as it lies × (1 + swell)</source>
+        <translation>नखनेको नापको माटो × (1 + खन्दा फुल्ने)</translation>
+    </message>
+    <message>
+        <source>Height of the heap</source>
+        <translation>थुप्रोको उचाइ</translation>
+    </message>
+    <message>
+        <source>cone with sides at 35°, cut off level at 1.5 m where it would be higher</source>
+        <translation>35° छेउ भएको सोली आकार; योभन्दा अग्लो हुने भए 1.5 m मा समथर काटिएको</translation>
+    </message>
+    <message>
+        <source>Radius of the heap&apos;s foot</source>
+        <translation>थुप्रोको फेदको अर्धव्यास</translation>
+    </message>
+    <message>
+        <source>cone: height ÷ tan 35°; cut off: from the volume</source>
+        <translation>सोली: उचाइ ÷ tan 35°; काटिएको: आयतनबाट</translation>
+    </message>
+    <message>
+        <source>Direction of the heap, from north by east</source>
+        <translation>थुप्रोको दिशा, उत्तरबाट पूर्व हुँदै</translation>
+    </message>
+    <message>
+        <source>as entered; else across the fall, east on level ground</source>
+        <translation>राखिएअनुसार; नत्र ढालको तेर्सो, समथर जमिनमा पूर्व</translation>
+    </message>
+    <message>
+        <source>Foot of the heap from the pit edge</source>
+        <translation>खाडलको डिलबाट थुप्रोको फेद</translation>
+    </message>
+    <message>
+        <source>at least 0.6 m, and clear of platform, cut and fill</source>
+        <translation>कम्तीमा 0.6 m, र सम्याएको ठाउँ, कटान र पुराइभन्दा पर</translation>
+    </message>
+    <message>
+        <source>Middle of the heap, east</source>
+        <translation>थुप्रोको बीच, पूर्व</translation>
+    </message>
+    <message>
+        <source>in its direction, as near as its foot may come</source>
+        <translation>त्यसको दिशामा, फेद आउन मिल्नेसम्म नजिक</translation>
+    </message>
+    <message>
+        <source>Middle of the heap, north</source>
+        <translation>थुप्रोको बीच, उत्तर</translation>
+    </message>
+    <message>
+        <source>Face of the pit wall, from the level</source>
+        <translation>खाडलको भित्ताको सतह, समथरबाट</translation>
+    </message>
+    <message>
+        <source>90° − arctan of the batter</source>
+        <translation>90° − ढल्काइको arctan</translation>
+    </message>
+    <message>
+        <source>Pit depth</source>
+        <translation>खाडलको गहिराइ</translation>
+    </message>
+    <message>
+        <source>clear depth + all coats + stone bed</source>
+        <translation>भित्री गहिराइ + सबै पत्र + ढुङ्गाको सोलिङ</translation>
+    </message>
+    <message>
+        <source>Factor wanted for the cut</source>
+        <translation>कटानमा चाहिने गुणक</translation>
+    </message>
+    <message>
+        <source>fixed</source>
+        <translation>तोकिएको</translation>
+    </message>
+    <message>
+        <source>Factor wanted for the downhill side</source>
+        <translation>ओरालोतिरको भागमा चाहिने गुणक</translation>
+    </message>
+    <message>
+        <source>Cohesion c</source>
+        <translation>टाँसिने बल c</translation>
+    </message>
+    <message>
+        <source>table by kind of soil</source>
+        <translation>माटोको किसिमअनुसार तालिका</translation>
+    </message>
+    <message>
+        <source>Friction φ</source>
+        <translation>घर्षण φ</translation>
+    </message>
+    <message>
+        <source>Unit weight γ</source>
+        <translation>एकाइ तौल γ</translation>
+    </message>
+    <message>
+        <source>Height of a vertical cut that just stands</source>
+        <translation>मुस्किलले अडिने ठाडो कटानको उचाइ</translation>
+    </message>
+    <message>
+        <source>4 c ÷ γ × tan(45° + φ ÷ 2)</source>
+        <translation>4 c ÷ γ × tan(45° + φ ÷ 2)</translation>
+    </message>
+    <message>
+        <source>Height at which this face just stands</source>
+        <translation>यो सतह मुस्किलले अडिने उचाइ</translation>
+    </message>
+    <message>
+        <source>4 c sin β cos φ ÷ (γ (1 − cos(β − φ)))</source>
+        <translation>4 c sin β cos φ ÷ (γ (1 − cos(β − φ)))</translation>
+    </message>
+    <message>
+        <source>Height of this face with the factor wanted</source>
+        <translation>चाहिने गुणकमा यो सतहको उचाइ</translation>
+    </message>
+    <message>
+        <source>the same with c ÷ F and tan φ ÷ F</source>
+        <translation>उही, c ÷ F र tan φ ÷ F ले</translation>
+    </message>
+    <message>
+        <source>Stability number N</source>
+        <translation>स्थिरता अङ्क N</translation>
+    </message>
+    <message>
+        <source>table by face and friction, straight between</source>
+        <translation>सतह र घर्षणको तालिका, बीचमा सोझो रेखा</translation>
+    </message>
+    <message>
+        <source>Height of this face by it</source>
+        <translation>त्यसले यो सतहको उचाइ</translation>
+    </message>
+    <message>
+        <source>c ÷ (γ N)</source>
+        <translation>c ÷ (γ N)</translation>
+    </message>
+    <message>
+        <source>Factor of this cut by it</source>
+        <translation>त्यसले यो कटानको गुणक</translation>
+    </message>
+    <message>
+        <source>F for which c ÷ F and tan φ ÷ F just hold the pit&apos;s depth</source>
+        <translation>c ÷ F र tan φ ÷ F ले खाडलको गहिराइ मुस्किलले थाम्ने F</translation>
+    </message>
+    <message>
+        <source>Lowest factor of the downhill side</source>
+        <translation>ओरालोतिरको भागको सबैभन्दा कम गुणक</translation>
+    </message>
+    <message>
+        <source>Σ[(c b + (W − u b) tan φ) ÷ m] ÷ (Σ W sin α + P e ÷ R), m = cos α + sin α tan φ ÷ F; circle with the lowest of all tried, low strengths</source>
+        <translation>Σ[(c b + (W − u b) tan φ) ÷ m] ÷ (Σ W sin α + P e ÷ R), m = cos α + sin α tan φ ÷ F; हेरिएकामध्ये सबैभन्दा कमको वृत्त, कम बल</translation>
+    </message>
+    <message>
+        <source>Its circle: middle, downhill from the tank</source>
+        <translation>त्यसको वृत्त: बीच, ट्याङ्कीबाट ओरालोतिर</translation>
+    </message>
+    <message>
+        <source>place that the search found</source>
+        <translation>खोजेर भेटिएको ठाउँ</translation>
+    </message>
+    <message>
+        <source>Its circle: middle, over the finished floor</source>
+        <translation>त्यसको वृत्त: बीच, तयारी भुइँभन्दा माथि</translation>
+    </message>
+    <message>
+        <source>Its circle: radius</source>
+        <translation>त्यसको वृत्त: अर्धव्यास</translation>
+    </message>
+    <message>
+        <source>size that the search found</source>
+        <translation>खोजेर भेटिएको साइज</translation>
+    </message>
+    <message>
+        <source>Slip from, downhill from the middle of the tank</source>
+        <translation>पहिरो सुरु, ट्याङ्कीको बीचबाट ओरालोतिर</translation>
+    </message>
+    <message>
+        <source>where the circle meets the ground above</source>
+        <translation>वृत्तले माथि जमिन भेट्ने ठाउँ</translation>
+    </message>
+    <message>
+        <source>Slip to, downhill from the middle of the tank</source>
+        <translation>पहिरो अन्त्य, ट्याङ्कीको बीचबाट ओरालोतिर</translation>
+    </message>
+    <message>
+        <source>where the circle meets the ground below</source>
+        <translation>वृत्तले तल जमिन भेट्ने ठाउँ</translation>
+    </message>
+    <message>
+        <source>Circles tried</source>
+        <translation>हेरिएका वृत्त</translation>
+    </message>
+    <message>
+        <source>a coarse grid of ends and depths, then ever smaller steps from the best</source>
+        <translation>छेउ र गहिराइका फराकिला खुड्किला, अनि सबैभन्दा राम्रोबाट झन्झन् साना खुड्किला</translation>
+    </message>
+    <message>
+        <source>Crack behind the slip</source>
+        <translation>पहिरोपछाडिको चिरा</translation>
+    </message>
+    <message>
+        <source>as deep as the pit, no deeper than the ground falls away; the lower of the factors with and without counts</source>
+        <translation>खाडल जति गहिरो, तर जमिन ओर्लिएभन्दा गहिरो होइन; हुँदा र नहुँदाका गुणकमध्ये कम चाहिँ लिइन्छ</translation>
+    </message>
+    <message>
+        <source>Months with readings</source>
+        <translation>नाप भएका महिना</translation>
+    </message>
+    <message>
+        <source>Readings of the month</source>
+        <translation>महिनाका नाप</translation>
+    </message>
+    <message>
+        <source>Flow, middle of the readings</source>
+        <translation>बहाव, बीचको नाप</translation>
+    </message>
+    <message>
+        <source>vessel ÷ seconds × 60; the middle one, or mean of the two middle ones</source>
+        <translation>भाँडो ÷ सेकेन्ड × 60; बीचको, वा बीचका दुईको औसत</translation>
+    </message>
+    <message>
+        <source>Flow, smallest reading</source>
+        <translation>बहाव, सबैभन्दा सानो नाप</translation>
+    </message>
+    <message>
+        <source>vessel ÷ seconds × 60</source>
+        <translation>भाँडो ÷ सेकेन्ड × 60</translation>
+    </message>
+    <message>
+        <source>Flow, largest reading</source>
+        <translation>बहाव, सबैभन्दा ठूलो नाप</translation>
+    </message>
+    <message>
+        <source>Spread of the readings</source>
+        <translation>नापको घटबढ</translation>
+    </message>
+    <message>
+        <source>(largest − smallest) ÷ middle, readings far off left out</source>
+        <translation>(सबैभन्दा ठूलो − सबैभन्दा सानो) ÷ बीचको, धेरै टाढाका नाप छोडेर</translation>
+    </message>
+    <message>
+        <source>Readings far off, by number</source>
+        <translation>धेरै टाढाका नाप, नम्बरले</translation>
+    </message>
+    <message>
+        <source>0.6745 × distance from the middle ÷ middle of those distances over 3.5; counted from 0</source>
+        <translation>0.6745 × बीचकोदेखिको दूरी ÷ ती दूरीको बीचको, 3.5 भन्दा बढी; 0 देखि गनेर</translation>
+    </message>
+    <message>
+        <source>Readings too quick, by number</source>
+        <translation>धेरै छिटोका नाप, नम्बरले</translation>
+    </message>
+    <message>
+        <source>vessel full in under 3 s; counted from 0</source>
+        <translation>भाँडो 3 s भन्दा कममा भरिएको; 0 देखि गनेर</translation>
+    </message>
+    <message>
+        <source>Height of the place over the sea</source>
+        <translation>समुद्र सतहदेखि ठाउँको उचाइ</translation>
+    </message>
+    <message>
+        <source>as entered; 0 when it is not known</source>
+        <translation>राखिएअनुसार; थाहा नभए 0</translation>
+    </message>
+    <message>
+        <source>Rim over the finished floor</source>
+        <translation>तयारी भुइँभन्दा माथि बिट</translation>
+    </message>
+    <message>
+        <source>Overflow over the finished floor</source>
+        <translation>तयारी भुइँभन्दा माथि ओभरफ्लो</translation>
+    </message>
+    <message>
+        <source>depth − freeboard</source>
+        <translation>गहिराइ − फ्रिबोर्ड</translation>
+    </message>
+    <message>
+        <source>Source line fills the empty tank in</source>
+        <translation>स्रोतको पाइपलाइनले खाली ट्याङ्की भर्ने समय</translation>
+    </message>
+    <message>
+        <source>held up to the overflow ÷ flow with the tank full, nothing drawn</source>
+        <translation>ओभरफ्लोसम्म अट्ने ÷ ट्याङ्की भरि हुँदाको बहाव, केही नझिकी</translation>
+    </message>
+    <message>
+        <source>water that the outlet dips into, tank full</source>
+        <translation>निकास डुब्ने पानी, ट्याङ्की भरि</translation>
+    </message>
+    <message>
+        <source>overflow level where the end lies below it</source>
+        <translation>छेउ ओभरफ्लोको सतहभन्दा तल भए ओभरफ्लोको सतह</translation>
+    </message>
+    <message>
+        <source>water that the outlet dips into, tank nearly empty</source>
+        <translation>निकास डुब्ने पानी, ट्याङ्की लगभग खाली</translation>
+    </message>
+    <message>
+        <source>dead level where the end lies below it</source>
+        <translation>छेउ निकासमुनिको पानीको सतहभन्दा तल भए त्यही सतह</translation>
+    </message>
+    <message>
+        <source>Source line</source>
+        <translation>स्रोतको पाइपलाइन</translation>
+    </message>
+    <message>
+        <source>Source line, pipe</source>
+        <translation>स्रोतको पाइपलाइन, पाइप</translation>
+    </message>
+    <message>
+        <source>Source line, smallest pipe that would do</source>
+        <translation>स्रोतको पाइपलाइन, काम चल्ने सबैभन्दा सानो पाइप</translation>
+    </message>
+    <message>
+        <source>Source line, tank full</source>
+        <translation>स्रोतको पाइपलाइन, ट्याङ्की भरि</translation>
+    </message>
+    <message>
+        <source>Source line, tank nearly empty</source>
+        <translation>स्रोतको पाइपलाइन, ट्याङ्की लगभग खाली</translation>
+    </message>
+    <message>
+        <source>V(h) = A h + P b h² ÷ 2 + C b² h³ ÷ 3 less the cove, with h up to the overflow; A floor, P its edge, b batter, C corner coefficient</source>
+        <translation>V(h) = A h + P b h² ÷ 2 + C b² h³ ÷ 3, फेदको गोलाइ घटाएर, h ओभरफ्लोसम्म; A भुइँ, P त्यसको घेरा, b ढल्काइ, C कुनाको गुणाङ्क</translation>
+    </message>
+    <message>
+        <source>Holds, filled to the rim</source>
+        <translation>बिटसम्म भर्दा अट्ने</translation>
+    </message>
+    <message>
+        <source>V(h) as above, with h up to the rim</source>
+        <translation>V(h) माथिकै जस्तो, h बिटसम्म</translation>
+    </message>
+    <message>
+        <source>Cannot be drawn</source>
+        <translation>झिक्न नसकिने</translation>
+    </message>
+    <message>
+        <source>V(h) as above, with h the dead depth</source>
+        <translation>V(h) माथिकै जस्तो, h निकासमुनिको गहिराइ</translation>
+    </message>
+    <message>
+        <source>held up to the overflow − what cannot be drawn</source>
+        <translation>ओभरफ्लोसम्म अट्ने − झिक्न नसकिने</translation>
+    </message>
+    <message>
+        <source>Water surface when full</source>
+        <translation>भरिँदा पानीको माथिल्लो सतह</translation>
+    </message>
+    <message>
+        <source>A + P d + C d² with d = batter × height up to the overflow</source>
+        <translation>A + P d + C d², d = ढल्काइ × ओभरफ्लोसम्मको उचाइ</translation>
+    </message>
+    <message>
+        <source>Clear floor</source>
+        <translation>भित्री भुइँ</translation>
+    </message>
+    <message>
+        <source>area of the clear floor, cove left out</source>
+        <translation>भित्री भुइँको क्षेत्रफल, फेदको गोलाइ छोडेर</translation>
+    </message>
+    <message>
+        <source>Edge of the clear floor</source>
+        <translation>भित्री भुइँको घेरा</translation>
+    </message>
+    <message>
+        <source>length all round the clear floor</source>
+        <translation>भित्री भुइँको वरिपरिको लम्बाइ</translation>
+    </message>
+    <message>
+        <source>Corner coefficient</source>
+        <translation>कुनाको गुणाङ्क</translation>
+    </message>
+    <message>
+        <source>C in: an outline moved out by d has the area A + P d + C d²; sum of cot(half the inside angle) of sharp corners; π for round ones</source>
+        <translation>यसमा C: घेरा d जति बाहिर सार्दा क्षेत्रफल A + P d + C d² हुन्छ; चुच्चा कुनाको cot(भित्री कोणको आधा) को जम्मा; गोलालाई π</translation>
+    </message>
+    <message>
+        <source>Clear wall, along the slope</source>
+        <translation>भित्री भित्ता, ढल्काइमा नापेर</translation>
+    </message>
+    <message>
+        <source>√(1 + batter²) × depth × half of (edge of the floor + edge at the rim)</source>
+        <translation>√(1 + ढल्काइ²) × गहिराइ × (भुइँको घेरा + मुखको घेरा) को आधा</translation>
+    </message>
+    <message>
+        <source>Length round the clear top</source>
+        <translation>भित्री मुखको वरिपरिको लम्बाइ</translation>
+    </message>
+    <message>
+        <source>edge of the floor + 2 C × batter × depth</source>
+        <translation>भुइँको घेरा + 2 C × ढल्काइ × गहिराइ</translation>
+    </message>
+    <message>
+        <source>Clear opening at the rim</source>
+        <translation>बिटमा भित्री मुख</translation>
+    </message>
+    <message>
+        <source>A + P d + C d² with d = batter × depth</source>
+        <translation>A + P d + C d², d = ढल्काइ × गहिराइ</translation>
+    </message>
+    <message>
+        <source>as entered at the floor; entered at the rim: less 2 × batter × depth</source>
+        <translation>भुइँमा राखिएअनुसार; बिटमा राखिएको भए: 2 × ढल्काइ × गहिराइ घटाएर</translation>
+    </message>
+    <message>
+        <source>Clear length at the rim</source>
+        <translation>बिटमा भित्री लम्बाइ</translation>
+    </message>
+    <message>
+        <source>length at the floor + 2 × batter × depth</source>
+        <translation>भुइँमा लम्बाइ + 2 × ढल्काइ × गहिराइ</translation>
+    </message>
+    <message>
+        <source>Clear width at the rim</source>
+        <translation>बिटमा भित्री चौडाइ</translation>
+    </message>
+    <message>
+        <source>width at the floor + 2 × batter × depth</source>
+        <translation>भुइँमा चौडाइ + 2 × ढल्काइ × गहिराइ</translation>
+    </message>
+    <message>
+        <source>finished floor to rim, as entered</source>
+        <translation>तयारी भुइँदेखि बिटसम्म, राखिएअनुसार</translation>
+    </message>
+    <message>
+        <source>Overflow over the floor</source>
+        <translation>भुइँभन्दा माथि ओभरफ्लो</translation>
+    </message>
+    <message>
+        <source>Marks of the dip-stick</source>
+        <translation>पानी नाप्ने लट्ठीका चिनो</translation>
+    </message>
+    <message>
+        <source>every 5 cm from the finished floor, the overflow and the rim</source>
+        <translation>तयारी भुइँदेखि हरेक 5 cm, ओभरफ्लो र बिट</translation>
+    </message>
+    <message>
+        <source>Held at each mark</source>
+        <translation>हरेक चिनोमा अट्ने</translation>
+    </message>
+    <message>
+        <source>V(h) as above, with h the mark</source>
+        <translation>V(h) माथिकै जस्तो, h चिनोसम्म</translation>
+    </message>
+    <message>
+        <source>outline grown by all coats square to their faces, from the pit floor to the ground, same formula as for the tank; with the ledge of the rim collar</source>
+        <translation>सबै पत्र आफ्नो सतहमा गुनिया पारेर बढाइएको घेरा, खाडलको पिँधदेखि जमिनसम्म, ट्याङ्कीकै सूत्रले; बिटको घेराको खुड्किलासमेत</translation>
+    </message>
+    <message>
+        <source>Pit length at the ground</source>
+        <translation>जमिनमा खाडलको लम्बाइ</translation>
+    </message>
+    <message>
+        <source>clear length at the rim + 2 × all coats × √(1 + batter²)</source>
+        <translation>बिटमा भित्री लम्बाइ + 2 × सबै पत्र × √(1 + ढल्काइ²)</translation>
+    </message>
+    <message>
+        <source>Pit width at the ground</source>
+        <translation>जमिनमा खाडलको चौडाइ</translation>
+    </message>
+    <message>
+        <source>clear width at the rim + 2 × all coats × √(1 + batter²)</source>
+        <translation>बिटमा भित्री चौडाइ + 2 × सबै पत्र × √(1 + ढल्काइ²)</translation>
+    </message>
+    <message>
+        <source>Pit length at its floor</source>
+        <translation>पिँधमा खाडलको लम्बाइ</translation>
+    </message>
+    <message>
+        <source>length at the ground − 2 × batter × pit depth</source>
+        <translation>जमिनमा लम्बाइ − 2 × ढल्काइ × खाडलको गहिराइ</translation>
+    </message>
+    <message>
+        <source>Pit width at its floor</source>
+        <translation>पिँधमा खाडलको चौडाइ</translation>
+    </message>
+    <message>
+        <source>width at the ground − 2 × batter × pit depth</source>
+        <translation>जमिनमा चौडाइ − 2 × ढल्काइ × खाडलको गहिराइ</translation>
+    </message>
+    <message>
+        <source>Cut for the platform, as it lies</source>
+        <translation>सम्याएको ठाउँको कटान, नखनेको नापले</translation>
+    </message>
+    <message>
+        <source>ground above platform and cut faces, every triangle of the survey cut along their edges; even slope in closed form</source>
+        <translation>सम्याएको ठाउँ र कटानका सतहभन्दा माथिको जमिन, नापीको हरेक त्रिकोण तिनको छेउमा काटेर; एकनास ढाल सिधै सूत्रले</translation>
+    </message>
+    <message>
+        <source>Fill for the platform, as rammed</source>
+        <translation>सम्याएको ठाउँको पुराइ, खाँदेको नापले</translation>
+    </message>
+    <message>
+        <source>room between the ground and platform and fill faces, reckoned like the cut</source>
+        <translation>जमिन र सम्याएको ठाउँ तथा पुराइका सतहबीचको खाली ठाउँ, कटानजस्तै हिसाब गरेर</translation>
+    </message>
+    <message>
+        <source>Topsoil stripped first</source>
+        <translation>पहिले झिकेको मलिलो माटो</translation>
+    </message>
+    <message>
+        <source>all ground that is disturbed × depth of topsoil, on the cut face no deeper than the face</source>
+        <translation>चलाइने सबै जमिन × मलिलो माटोको गहिराइ, कटानको सतहमा सतहभन्दा गहिरो होइन</translation>
+    </message>
+    <message>
+        <source>Spoil left over, as it lies</source>
+        <translation>उब्रिने खनेको माटो, नखनेको नापले</translation>
+    </message>
+    <message>
+        <source>pit + cut − fill ÷ (rammed volume of 1 m³ dug); not below 0</source>
+        <translation>खाडल + कटान − पुराइ ÷ (खनेको 1 m³को खाँदेको आयतन); 0 भन्दा कम होइन</translation>
+    </message>
+    <message>
+        <source>Swell of the soil</source>
+        <translation>खन्दा माटो फुल्ने</translation>
+    </message>
+    <message>
+        <source>by kind of soil: clay and wet ground 40 %, loam and fill 25 %, sand 12 %, rock 65 %</source>
+        <translation>माटोको किसिमअनुसार: चिम्टाइलो माटो र भिजेको जमिन 40 %, दोमट माटो र पुराइ 25 %, बालुवा 12 %, चट्टान 65 %</translation>
+    </message>
+    <message>
+        <source>Spoil, loose</source>
+        <translation>खनेको माटो, खुकुलो</translation>
+    </message>
+    <message>
+        <source>Pegs: along the first side</source>
+        <translation>किला: पहिलो छेउसँगै</translation>
+    </message>
+    <message>
+        <source>corners of the pit at the ground and at its floor, offset pegs 1 m clear of edge and rim collar, 3-4-5 marks; from the first corner, or from the centre</source>
+        <translation>जमिनमा र पिँधमा खाडलका कुना, डिल र बिटको घेराबाट 1 m पर बाहिरी किला, 3-4-5 का चिनो; पहिलो कुनाबाट, वा केन्द्रबाट</translation>
+    </message>
+    <message>
+        <source>Pegs: square to the first side</source>
+        <translation>किला: पहिलो छेउमा गुनिया पारेर</translation>
+    </message>
+    <message>
+        <source>as along the first side</source>
+        <translation>पहिलो छेउसँगैको जस्तै</translation>
+    </message>
+    <message>
+        <source>Pegs: over the ground</source>
+        <translation>किला: जमिनभन्दा माथि</translation>
+    </message>
+    <message>
+        <source>0 at the ground, − pit depth at the pit floor</source>
+        <translation>जमिनमा 0, खाडलको पिँधमा − खाडलको गहिराइ</translation>
+    </message>
+    <message>
+        <source>Lengths to check with the tape</source>
+        <translation>फित्ताले जाँच्ने लम्बाइ</translation>
+    </message>
+    <message>
+        <source>level distance between two pegs: √(Δx² + Δy²)</source>
+        <translation>दुई किलाबीचको समथर दूरी: √(Δx² + Δy²)</translation>
+    </message>
+    <message>
+        <source>Marks of the depth rod, below the ground</source>
+        <translation>गहिराइ लट्ठीका चिनो, जमिनभन्दा तल</translation>
+    </message>
+    <message>
+        <source>pit depth less the layers up to the mark; the overflow: the freeboard</source>
+        <translation>खाडलको गहिराइ, चिनोसम्मका तह घटाएर; ओभरफ्लो: फ्रिबोर्ड</translation>
+    </message>
+    <message>
+        <source>Depths at which the pit wall is checked</source>
+        <translation>खाडलको भित्ता जाँच्ने गहिराइ</translation>
+    </message>
+    <message>
+        <source>every 0.5 m, and the pit floor</source>
+        <translation>हरेक 0.5 m, र खाडलको पिँध</translation>
+    </message>
+    <message>
+        <source>Pit wall in from its edge there</source>
+        <translation>त्यहाँ खाडलको भित्ता डिलबाट भित्र</translation>
+    </message>
+    <message>
+        <source>batter × depth below the ground</source>
+        <translation>ढल्काइ × जमिनमुनिको गहिराइ</translation>
+    </message>
+    <message>
+        <source>Weather years</source>
+        <translation>मौसम वर्ष</translation>
+    </message>
+    <message>
+        <source>made from the monthly means (as many as entered), or the whole years of the daily record</source>
+        <translation>मासिक औसतबाट बनाइएका (राखिए जति), वा दैनिक रेकर्डका पूरा वर्ष</translation>
+    </message>
+    <message>
+        <source>Years with water all year</source>
+        <translation>वर्षभरि पानी भएका वर्ष</translation>
+    </message>
+    <message>
+        <source>years without a day on which less than 99.9 % of the need could be drawn</source>
+        <translation>चाहिनेको 99.9 % भन्दा कम झिक्न सकिएको दिन एउटै नभएका वर्ष</translation>
+    </message>
+    <message>
+        <source>10 × years with water all year ÷ years</source>
+        <translation>10 × वर्षभरि पानी भएका वर्ष ÷ वर्ष</translation>
+    </message>
+    <message>
+        <source>Days on which the need was met</source>
+        <translation>चाहिने पानी पुगेका दिन</translation>
+    </message>
+    <message>
+        <source>100 × (1 − days short of water ÷ days with a need)</source>
+        <translation>100 × (1 − पानी नपुगेका दिन ÷ पानी चाहिने दिन)</translation>
+    </message>
+    <message>
+        <source>Share of the need that was met</source>
+        <translation>चाहिने पानीको पुगेको भाग</translation>
+    </message>
+    <message>
+        <source>100 × drawn ÷ needed</source>
+        <translation>100 × झिकिएको ÷ चाहिएको</translation>
+    </message>
+    <message>
+        <source>sum over the years ÷ years</source>
+        <translation>वर्षहरूको जम्मा ÷ वर्ष</translation>
+    </message>
+    <message>
+        <source>Days short of water in the worst year</source>
+        <translation>सबैभन्दा खराब वर्षमा पानी नपुगेका दिन</translation>
+    </message>
+    <message>
+        <source>largest of the years</source>
+        <translation>वर्षमध्ये सबैभन्दा ठूलो</translation>
+    </message>
+    <message>
+        <source>Lacking in a mean year</source>
+        <translation>औसत वर्षमा अपुग</translation>
+    </message>
+    <message>
+        <source>need that could not be drawn, mean of the years</source>
+        <translation>झिक्न नसकिएको चाहिने पानी, वर्षहरूको औसत</translation>
+    </message>
+    <message>
+        <source>Lacking in the worst year</source>
+        <translation>सबैभन्दा खराब वर्षमा अपुग</translation>
+    </message>
+    <message>
+        <source>Run over in a mean year</source>
+        <translation>औसत वर्षमा पोखिने</translation>
+    </message>
+    <message>
+        <source>mean of the years</source>
+        <translation>वर्षहरूको औसत</translation>
+    </message>
+    <message>
+        <source>Largest need of a day</source>
+        <translation>एक दिनमा सबैभन्दा बढी चाहिने</translation>
+    </message>
+    <message>
+        <source>beds + animals + people, largest day of each year, mean of the years</source>
+        <translation>ड्याङ + गाईवस्तु + मान्छे, हरेक वर्षको सबैभन्दा ठूलो दिन, वर्षहरूको औसत</translation>
+    </message>
+    <message>
+        <source>Beds together</source>
+        <translation>ड्याङ जम्मा</translation>
+    </message>
+    <message>
+        <source>Smallest tank that meets the target</source>
+        <translation>लक्ष्य पुग्ने सबैभन्दा सानो ट्याङ्की</translation>
+    </message>
+    <message>
+        <source>plan made larger or smaller at the same depth and batter, every size run through all years; least that meets the target</source>
+        <translation>उही गहिराइ र ढल्काइमा प्लान ठूलो वा सानो पारेर, हरेक साइज सबै वर्षमा चलाएर; लक्ष्य पुग्ने सबैभन्दा सानो</translation>
+    </message>
+    <message>
+        <source>Largest tank tried</source>
+        <translation>हेरिएको सबैभन्दा ठूलो ट्याङ्की</translation>
+    </message>
+    <message>
+        <source>200 m³, or reach of the curve where that is more</source>
+        <translation>200 m³, वा वक्रको पहुँच, त्यो बढी भए</translation>
+    </message>
+    <message>
+        <source>Largest beds that meet the target</source>
+        <translation>लक्ष्य पुग्ने सबैभन्दा ठूला ड्याङ</translation>
+    </message>
+    <message>
+        <source>all beds grown alike, every area run through all years; largest up to which the target is met</source>
+        <translation>सबै ड्याङ एउटै अनुपातमा बढाएर, हरेक क्षेत्रफल सबै वर्षमा चलाएर; लक्ष्य पुग्ने सबैभन्दा ठूलो</translation>
+    </message>
+    <message>
+        <source>Largest beds tried</source>
+        <translation>हेरिएका सबैभन्दा ठूला ड्याङ</translation>
+    </message>
+    <message>
+        <source>10 × the beds</source>
+        <translation>10 × ड्याङ</translation>
+    </message>
+    <message>
+        <source>Error of the water balance</source>
+        <translation>पानीको हिसाबको गल्ती</translation>
+    </message>
+    <message>
+        <source>(start + supply + rain − evaporation − seepage − drawn − spill − end) ÷ (start + supply + rain)</source>
+        <translation>(सुरु + आउने + वर्षा − वाष्पीकरण − रसाउने − झिकिएको − पोखिएको − अन्त्य) ÷ (सुरु + आउने + वर्षा)</translation>
+    </message>
+    <message>
+        <source>Weather year begins with month</source>
+        <translation>मौसम वर्ष सुरु हुने महिना</translation>
+    </message>
+    <message>
+        <source>month with most rain, so that no dry season is cut in two</source>
+        <translation>सबैभन्दा बढी वर्षा हुने महिना, सुक्खा याम दुई टुक्रा नहोस् भनेर</translation>
+    </message>
+    <message>
+        <source>Rain in a mean year</source>
+        <translation>औसत वर्षमा वर्षा</translation>
+    </message>
+    <message>
+        <source>sum of all days ÷ years</source>
+        <translation>सबै दिनको जम्मा ÷ वर्ष</translation>
+    </message>
+    <message>
+        <source>Spread of the yearly rain</source>
+        <translation>वार्षिक वर्षाको घटबढ</translation>
+    </message>
+    <message>
+        <source>standard deviation ÷ mean of the weather years</source>
+        <translation>मौसम वर्षहरूको स्तरीय भिन्नता ÷ औसत</translation>
+    </message>
+    <message>
+        <source>ET0 of a mean year, Penman-Monteith</source>
+        <translation>औसत वर्षको ET0, Penman-Monteith</translation>
+    </message>
+    <message>
+        <source>(0.408 Δ (Rn − G) + γ 900 ÷ (T + 273) u (es − ea)) ÷ (Δ + γ (1 + 0.34 u)) each day, eq. 6; what was not measured estimated by eq. 48 and 50, wind 2 m/s</source>
+        <translation>(0.408 Δ (Rn − G) + γ 900 ÷ (T + 273) u (es − ea)) ÷ (Δ + γ (1 + 0.34 u)) हरेक दिन, सूत्र 6; ननापिएको सूत्र 48 र 50 ले अनुमान, हावा 2 m/s</translation>
+    </message>
+    <message>
+        <source>ET0 of a mean year, Hargreaves</source>
+        <translation>औसत वर्षको ET0, Hargreaves</translation>
+    </message>
+    <message>
+        <source>0.0023 (T + 17.8) √(Tmax − Tmin) Ra each day, eq. 52, Ra in mm</source>
+        <translation>0.0023 (T + 17.8) √(Tmax − Tmin) Ra हरेक दिन, सूत्र 52, Ra mm मा</translation>
+    </message>
+    <message>
+        <source>Years left out of the record</source>
+        <translation>रेकर्डबाट छोडिएका वर्ष</translation>
+    </message>
+    <message>
+        <source>years with gaps, when gaps are left out</source>
+        <translation>दिन छुटेका वर्ष, छुटेका दिन नलिँदा</translation>
+    </message>
+    <message>
+        <source>Values put in for gaps</source>
+        <translation>छुटेको ठाउँमा भरिएका मान</translation>
+    </message>
+    <message>
+        <source>taken from the nearest year</source>
+        <translation>सबैभन्दा नजिकको वर्षबाट लिइएको</translation>
+    </message>
+    <message>
+        <source>Days outside whole years</source>
+        <translation>पूरा वर्षबाहिरका दिन</translation>
+    </message>
+    <message>
+        <source>days of the record before the first and after the last whole year</source>
+        <translation>रेकर्डमा पहिलो पूरा वर्षअघि र अन्तिम पूरा वर्षपछिका दिन</translation>
+    </message>
+    <message>
+        <source>Months</source>
+        <translation>महिना</translation>
+    </message>
+    <message>
+        <source>January first</source>
+        <translation>पहिले जनवरी</translation>
+    </message>
+    <message>
+        <source>A full tank lasts, from the first of the month, days</source>
+        <translation>भरि ट्याङ्की यति दिन पुग्छ, महिनाको पहिलो दिनदेखि</translation>
+    </message>
+    <message>
+        <source>nothing flows in, no rain on it; days to the first day short of water, middle of all years</source>
+        <translation>केही आउँदैन, त्यसमा वर्षा पर्दैन; पानी नपुग्ने पहिलो दिनसम्मका दिन, सबै वर्षको बीचको</translation>
+    </message>
+    <message>
+        <source>An empty tank fills, from the first of the month, days</source>
+        <translation>खाली ट्याङ्की यति दिनमा भरिन्छ, महिनाको पहिलो दिनदेखि</translation>
+    </message>
+    <message>
+        <source>nothing drawn; days until full, middle of all years</source>
+        <translation>केही झिकिँदैन; भरिउन्जेलका दिन, सबै वर्षको बीचको</translation>
+    </message>
+    <message>
+        <source>Area of each bed</source>
+        <translation>हरेक ड्याङको क्षेत्रफल</translation>
+    </message>
+    <message>
+        <source>Planted</source>
+        <translation>रोप्ने</translation>
+    </message>
+    <message>
+        <source>Season ends</source>
+        <translation>बाली सकिने</translation>
+    </message>
+    <message>
+        <source>planted + lengths of the four stages − 1 day</source>
+        <translation>रोप्ने + चार अवस्थाको लम्बाइ − 1 दिन</translation>
+    </message>
+    <message>
+        <source>Days of the season</source>
+        <translation>बालीका दिन</translation>
+    </message>
+    <message>
+        <source>sum of the four stages of the crop</source>
+        <translation>बालीका चार अवस्थाको जम्मा</translation>
+    </message>
+    <message>
+        <source>Share that reaches the roots</source>
+        <translation>जरामा पुग्ने भाग</translation>
+    </message>
+    <message>
+        <source>as entered, else usual for the method</source>
+        <translation>राखिएअनुसार, नत्र सिँचाइको तरिकाको साधारण मान</translation>
+    </message>
+    <message>
+        <source>Use of the crop in a season</source>
+        <translation>एक बालीमा बालीले खाने पानी</translation>
+    </message>
+    <message>
+        <source>sum of Kc × ET0, Kc from stage to stage by eq. 66, adjusted to wind and humidity by eq. 62 and 65; mean of the years</source>
+        <translation>Kc × ET0 को जम्मा, अवस्थापिच्छे Kc सूत्र 66 ले, हावा र आर्द्रताअनुसार सूत्र 62 र 65 ले मिलाइएको; वर्षहरूको औसत</translation>
+    </message>
+    <message>
+        <source>What rain does not bring</source>
+        <translation>वर्षाले नल्याउने पानी</translation>
+    </message>
+    <message>
+        <source>root zone as a bucket: dried by the use, wetted by rain; brought back each day to what the crop bears: p × soil water × root depth (eq. 82 to 85)</source>
+        <translation>जराको क्षेत्र बाल्टीजस्तै: बालीले सुकाउने, वर्षाले भिजाउने; हरेक दिन बालीले सहने सीमामा फर्काइने: p × माटोको पानी × जराको गहिराइ (सूत्र 82 देखि 85)</translation>
+    </message>
+    <message>
+        <source>To be drawn for each bed in a year</source>
+        <translation>वर्षमा हरेक ड्याङलाई झिक्ने पानी</translation>
+    </message>
+    <message>
+        <source>net × area ÷ share that reaches the roots</source>
+        <translation>खुद × क्षेत्रफल ÷ जरामा पुग्ने भाग</translation>
+    </message>
+    <message>
+        <source>Largest need of a day for each bed</source>
+        <translation>एक दिनमा हरेक ड्याङलाई सबैभन्दा बढी चाहिने</translation>
+    </message>
+    <message>
+        <source>largest day of each year, mean of the years</source>
+        <translation>हरेक वर्षको सबैभन्दा ठूलो दिन, वर्षहरूको औसत</translation>
+    </message>
+    <message>
+        <source>Days short of water, year by year</source>
+        <translation>पानी नपुगेका दिन, वर्षैपिच्छे</translation>
+    </message>
+    <message>
+        <source>days on which less than 99.9 % of the need could be drawn</source>
+        <translation>चाहिनेको 99.9 % भन्दा कम झिक्न सकिएका दिन</translation>
+    </message>
+    <message>
+        <source>Lacking, year by year</source>
+        <translation>अपुग, वर्षैपिच्छे</translation>
+    </message>
+    <message>
+        <source>need − drawn</source>
+        <translation>चाहिने − झिकिएको</translation>
+    </message>
+    <message>
+        <source>Run over, year by year</source>
+        <translation>पोखिने, वर्षैपिच्छे</translation>
+    </message>
+    <message>
+        <source>what is above full at the end of a day</source>
+        <translation>दिनको अन्त्यमा भरिभन्दा बढी हुने</translation>
+    </message>
+    <message>
+        <source>Days of the year</source>
+        <translation>वर्षका दिन</translation>
+    </message>
+    <message>
+        <source>from the first day of the weather year, 29 February left out</source>
+        <translation>मौसम वर्षको पहिलो दिनदेखि, फेब्रुअरी 29 छोडेर</translation>
+    </message>
+    <message>
+        <source>Held by day: least of all years</source>
+        <translation>दिनदिन भएको पानी: सबै वर्षको सबैभन्दा कम</translation>
+    </message>
+    <message>
+        <source>daily balance of all years, sorted</source>
+        <translation>सबै वर्षको दैनिक हिसाब, क्रम मिलाएर</translation>
+    </message>
+    <message>
+        <source>Held by day: one year in ten below</source>
+        <translation>दिनदिन भएको पानी: दशमा एक वर्ष योभन्दा कम</translation>
+    </message>
+    <message>
+        <source>straight between neighbours of the sorted years</source>
+        <translation>क्रम मिलाइएका वर्षका छिमेकीबीच सोझो रेखा</translation>
+    </message>
+    <message>
+        <source>Held by day: middle of all years</source>
+        <translation>दिनदिन भएको पानी: सबै वर्षको बीचको</translation>
+    </message>
+    <message>
+        <source>Held by day: nine years in ten below</source>
+        <translation>दिनदिन भएको पानी: दशमा नौ वर्ष योभन्दा कम</translation>
+    </message>
+    <message>
+        <source>Held by day: most of all years</source>
+        <translation>दिनदिन भएको पानी: सबै वर्षको सबैभन्दा बढी</translation>
+    </message>
+    <message>
+        <source>Sizes tried</source>
+        <translation>जाँचिएका साइज</translation>
+    </message>
+    <message>
+        <source>even steps at the same depth and batter</source>
+        <translation>उही गहिराइ र ढल्काइमा बराबर खुड्किला</translation>
+    </message>
+    <message>
+        <source>Years in ten with water all year, by size</source>
+        <translation>10 मध्ये कति वर्ष वर्षभरि पानी, साइजअनुसार</translation>
+    </message>
+    <message>
+        <source>every size run through all years</source>
+        <translation>हरेक साइज सबै वर्षमा चलाएर</translation>
+    </message>
+    <message>
+        <source>Map: sizes</source>
+        <translation>चित्र: साइज</translation>
+    </message>
+    <message>
+        <source>even steps, up to about 2.5 times this tank; see the map itself</source>
+        <translation>बराबर खुड्किला, यो ट्याङ्कीको करिब 2.5 गुणासम्म; चित्र नै हेर्नुहोस्</translation>
+    </message>
+    <message>
+        <source>Map: beds</source>
+        <translation>चित्र: ड्याङ</translation>
+    </message>
+    <message>
+        <source>even steps, up to about 2.5 times these beds; see the map itself</source>
+        <translation>बराबर खुड्किला, यी ड्याङको करिब 2.5 गुणासम्म; चित्र नै हेर्नुहोस्</translation>
+    </message>
+    <message>
+        <source>Map: years in ten with water all year</source>
+        <translation>चित्र: 10 मध्ये कति वर्ष वर्षभरि पानी</translation>
+    </message>
+    <message>
+        <source>each size with each area run through all years; see the map itself</source>
+        <translation>हरेक साइज हरेक क्षेत्रफलसँग सबै वर्षमा चलाएर; चित्र नै हेर्नुहोस्</translation>
+    </message>
+    <message>
+        <source>tap or spring</source>
+        <translation>धारा वा मूल</translation>
+    </message>
+    <message>
+        <source>flow × hours a day × 60</source>
+        <translation>बहाव × दिनको घण्टा × 60</translation>
+    </message>
+    <message>
+        <source>runoff of the roof</source>
+        <translation>छानाबाट बगेको पानी</translation>
+    </message>
+    <message>
+        <source>rain × area × share that runs off, less the first flush of a wet spell</source>
+        <translation>वर्षा × क्षेत्रफल × बग्ने भाग, झरीको पहिलो पानी घटाएर</translation>
+    </message>
+    <message>
+        <source>runoff of the ground</source>
+        <translation>जमिनबाट बगेको पानी</translation>
+    </message>
+    <message>
+        <source>rain on the tank</source>
+        <translation>ट्याङ्कीमै परेको वर्षा</translation>
+    </message>
+    <message>
+        <source>rain × opening at the rim</source>
+        <translation>वर्षा × बिटको मुख</translation>
+    </message>
+    <message>
+        <source>evaporation</source>
+        <translation>वाष्पीकरण</translation>
+    </message>
+    <message>
+        <source>ET0 × open water × (1 − cover) × water surface of the day</source>
+        <translation>ET0 × खुला पानी × (1 − ढकनी) × दिनको पानीको माथिल्लो सतह</translation>
+    </message>
+    <message>
+        <source>seepage</source>
+        <translation>रसाउने</translation>
+    </message>
+    <message>
+        <source>seepage a day × wet face of the day</source>
+        <translation>दिनको रसाउने × दिनको भिजेको सतह</translation>
+    </message>
+    <message>
+        <source>run over</source>
+        <translation>पोखिने</translation>
+    </message>
+    <message>
+        <source>need of the beds</source>
+        <translation>ड्याङलाई चाहिने</translation>
+    </message>
+    <message>
+        <source>net need × area ÷ share that reaches the roots</source>
+        <translation>खुद चाहिने पानी × क्षेत्रफल ÷ जरामा पुग्ने भाग</translation>
+    </message>
+    <message>
+        <source>need of the animals</source>
+        <translation>गाईवस्तुलाई चाहिने</translation>
+    </message>
+    <message>
+        <source>head × litres a day, as entered or usual for the kind</source>
+        <translation>सङ्ख्या × दिनको लिटर, राखिएअनुसार वा किसिमको साधारण</translation>
+    </message>
+    <message>
+        <source>need of people</source>
+        <translation>मान्छेलाई चाहिने</translation>
+    </message>
+    <message>
+        <source>people × litres a day</source>
+        <translation>मान्छे × दिनको लिटर</translation>
+    </message>
+    <message>
+        <source>drawn</source>
+        <translation>झिकिने</translation>
+    </message>
+    <message>
+        <source>need, no more than what is held over the dead depth</source>
+        <translation>चाहिने, निकासमुनिको गहिराइमाथि भएको पानीभन्दा बढी होइन</translation>
+    </message>
+    <message>
+        <source>lacking</source>
+        <translation>अपुग</translation>
+    </message>
+    <message>
+        <source>days short of water</source>
+        <translation>पानी नपुगेका दिन</translation>
+    </message>
+    <message>
+        <source>days on which less than 99.9 % of the need could be drawn, mean of the years</source>
+        <translation>चाहिनेको 99.9 % भन्दा कम झिक्न सकिएका दिन, वर्षहरूको औसत</translation>
+    </message>
+    <message>
+        <source>Mean year</source>
+        <translation>औसत वर्ष</translation>
+    </message>
+    <message>
+        <source>By month</source>
+        <translation>महिनाअनुसार</translation>
+    </message>
+    <message>
+        <source>plain sums and products of numbers of the plan</source>
+        <translation>योजनाका अङ्कको साधारण जोड र गुणन</translation>
     </message>
 </context>
 </TS>

@@ -1002,6 +1002,119 @@
         <comment>lining</comment>
         <translation>%1: خرچ معلوم نہیں</translation>
     </message>
+    <message>
+        <source>plumb line and bob</source>
+        <translation>ساہول اور ڈوری</translation>
+    </message>
+    <message>
+        <source>level side: spirit level or hose</source>
+        <translation>ہموار پہلو: اسپرٹ لیول یا لیول پائپ</translation>
+    </message>
+    <message>
+        <source>slanting side lies on the pit wall</source>
+        <translation>ترچھا پہلو گڑھے کی دیوار سے لگتا ہے</translation>
+    </message>
+    <message>
+        <source>straight staff stands on the pit wall</source>
+        <translation>سیدھی چھڑ گڑھے کی دیوار سے لگی کھڑی ہے</translation>
+    </message>
+    <message>
+        <source>%1 up</source>
+        <translation>%1 اوپر</translation>
+    </message>
+    <message>
+        <source>%1 out</source>
+        <translation>%1 باہر</translation>
+    </message>
+    <message>
+        <source>The board gives the lean of the pit wall, as it is dug.</source>
+        <translation>پھٹا گڑھے کی دیوار کی سلامی بتاتا ہے، جیسی کھودی جاتی ہے۔</translation>
+    </message>
+    <message>
+        <source>The pit wall is dug upright.</source>
+        <translation>گڑھے کی دیوار سیدھی کھڑی کھودی جاتی ہے۔</translation>
+    </message>
+    <message>
+        <source>Plaster follows it: the clear wall leans the same.</source>
+        <translation>پلستر اسی کے ساتھ چلتا ہے: اندر کی دیوار کی سلامی بھی اتنی ہی ہوتی ہے۔</translation>
+    </message>
+    <message>
+        <source>%1, level with the string: 0</source>
+        <translation>%1، ڈوری کے برابر: 0</translation>
+    </message>
+    <message>
+        <source>%1, dig to here: %2 down</source>
+        <translation>%1، یہاں تک کھودیں: %2 نیچے</translation>
+    </message>
+    <message>
+        <source>%1, the clear floor: %2 down</source>
+        <translation>%1، اندر کا فرش: %2 نیچے</translation>
+    </message>
+    <message>
+        <source>%1: %2 down</source>
+        <translation>%1: %2 نیچے</translation>
+    </message>
+    <message>
+        <source>clear face: inside of the finished plaster</source>
+        <translation>اندر کی سطح: تیار پلستر کا اندر</translation>
+    </message>
+    <message>
+        <source>coats, %1 thick in all, each brought up to the collar</source>
+        <translation>کوٹ، سب ملا کر %1 موٹے، ہر ایک کالر تک لایا ہوا</translation>
+    </message>
+    <message>
+        <source>pit wall, as it is dug; ground behind it</source>
+        <translation>گڑھے کی دیوار، جیسی کھودی گئی؛ اس کے پیچھے زمین</translation>
+    </message>
+    <message>
+        <source>pipe, %1 outside</source>
+        <translation>پائپ، باہر سے %1</translation>
+    </message>
+    <message>
+        <source>pipe, %1 outside as an example</source>
+        <translation>پائپ، باہر سے %1، مثال کے طور پر</translation>
+    </message>
+    <message>
+        <source>collar of stiff mortar all round the pipe</source>
+        <translation>پائپ کے چاروں طرف سخت مسالے کا کالر</translation>
+    </message>
+    <message>
+        <source>outside end: on beyond the pit edge, no joint in the wall</source>
+        <translation>باہر کا سرا: گڑھے کے کنارے سے آگے تک، دیوار میں کوئی جوڑ نہیں</translation>
+    </message>
+    <message>
+        <source>clamp: the pipe cannot pull or shake on the rim</source>
+        <translation>کلیمپ: پائپ کنارے پر نہ کھنچے نہ ہلے</translation>
+    </message>
+    <message>
+        <source>bell mouth, above the dead level</source>
+        <translation>پھیلا ہوا منہ، ڈیڈ لیول سے اوپر</translation>
+    </message>
+    <message>
+        <source>dead level: %1 over the clear floor</source>
+        <translation>ڈیڈ لیول: اندر کے فرش سے %1 اوپر</translation>
+    </message>
+    <message>
+        <source>Pipe through the wall</source>
+        <translation>دیوار میں سے پائپ</translation>
+    </message>
+    <message>
+        <source>Pipe over the rim</source>
+        <translation>اوپری کنارے کے اوپر سے پائپ</translation>
+    </message>
+    <message>
+        <source>B</source>
+        <comment>letter of the section</comment>
+        <translation>B</translation>
+    </message>
+    <message>
+        <source>%1, at B-B</source>
+        <translation>%1، B-B پر</translation>
+    </message>
+    <message>
+        <source>pit floor length %1</source>
+        <translation>گڑھے کے تلے کی لمبائی %1</translation>
+    </message>
 </context>
 <context>
     <name>Figures</name>
@@ -1635,28 +1748,8 @@ clear depth %3</source>
         <translation>کن دو پر بھروسا کرنا ہے، یہ موقع کے لوگ طے کریں: تیار کوٹ ناپیں اور گنیں کہ اس میں کتنی بوریاں لگیں۔</translation>
     </message>
     <message>
-        <source>gauge boxes of %1</source>
-        <translation>ناپ کی پیٹیاں، ہر ایک %1</translation>
-    </message>
-    <message>
-        <source>or pans of %1</source>
-        <translation>یا تغاریاں، ہر ایک %1</translation>
-    </message>
-    <message>
-        <source>or buckets of %1</source>
-        <translation>یا بالٹیاں، ہر ایک %1</translation>
-    </message>
-    <message>
         <source>Cement</source>
         <translation>سیمنٹ</translation>
-    </message>
-    <message>
-        <source>Soil: %1</source>
-        <translation>مٹی: %1</translation>
-    </message>
-    <message>
-        <source>Sand: %1</source>
-        <translation>ریت: %1</translation>
     </message>
     <message>
         <source>Makes plaster</source>
@@ -1795,10 +1888,6 @@ clear depth %3</source>
         <translation>دیوار کے نیچے سے کبھی نہ کھودیں، اور کمر سے گہری تنگ کھدائی میں ٹیک لگائے بغیر کبھی کھڑے نہ ہوں۔</translation>
     </message>
     <message>
-        <source>Lifting</source>
-        <translation>بوجھ اٹھانا</translation>
-    </message>
-    <message>
         <source>Bags and stones: two people, backs straight, paths clear and dry.</source>
         <translation>بوریاں اور پتھر: دو آدمی، کمر سیدھی، راستہ صاف اور سوکھا۔</translation>
     </message>
@@ -1833,10 +1922,6 @@ clear depth %3</source>
     <message>
         <source>The water is for fields and animals. It is not drinking water.</source>
         <translation>یہ پانی کھیتوں اور جانوروں کے لیے ہے۔ یہ پینے کا پانی نہیں۔</translation>
-    </message>
-    <message>
-        <source>Before you build</source>
-        <translation>بنانے سے پہلے</translation>
     </message>
     <message>
         <source>Local codes and licensed practice come first. On a slope, on filled ground, near a house or a drop, or where ground water is high, ask a licensed engineer before digging.</source>
@@ -3946,6 +4031,786 @@ Cross-check: %2</source>
         <source>%1 (rest days counted)</source>
         <translation>%1 (چھٹی کے دن گن کر)</translation>
     </message>
+    <message>
+        <source>%1. From: %2. %3</source>
+        <translation>%1۔ ان سے: %2۔ %3</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Every number of this plan: what it is, how it was reckoned, from which numbers, and where the figures come from. A number that is reckoned from others names them; each stands here in its own place.</source>
+        <translation>اس منصوبے کا ہر عدد: کیا ہے، حساب کیسے لگا، کن عددوں سے، اور اعداد کا حوالہ کیا ہے۔ جو عدد دوسروں سے نکلا ہے وہ ان کے نام بتاتا ہے؛ ان میں سے ہر ایک یہاں اپنی جگہ پر ہے۔</translation>
+    </message>
+    <message>
+        <source>Cleaning, each year before the rains</source>
+        <translation>صفائی، ہر سال بارشوں سے پہلے</translation>
+    </message>
+    <message>
+        <source>Two people, never one alone in the tank, not even in an empty one. Ladder to the floor; get out when you feel dizzy.</source>
+        <translation>دو آدمی؛ ٹینکی میں کبھی کوئی اکیلا نہ ہو، خالی ٹینکی میں بھی نہیں۔ سیڑھی فرش تک ہو؛ چکر آئے تو فوراً باہر نکلیں۔</translation>
+    </message>
+    <message>
+        <source>Choose the weeks when the tank is nearly empty and the rains are near. Draw the last water for the beds.</source>
+        <translation>وہ ہفتے چنیں جب ٹینکی تقریباً خالی ہو اور بارشیں قریب ہوں۔ آخری پانی کیاریوں کے لیے نکال لیں۔</translation>
+    </message>
+    <message>
+        <source>Loosen the silt with a soft brush and a wooden scoop. No spade, no hoe, no wire brush: they cut the plaster.</source>
+        <translation>گاد کو نرم برش اور لکڑی کے کڑچھے سے ڈھیلا کریں۔ نہ بیلچہ، نہ کدال، نہ تار کا برش: یہ پلستر کو کاٹتے ہیں۔</translation>
+    </message>
+    <message>
+        <source>Lift the silt out in buckets, the bucket never over someone&apos;s head. Silt is good soil: spread it on the beds as manure.</source>
+        <translation>گاد بالٹیوں میں اوپر نکالیں، بالٹی کبھی کسی کے سر کے اوپر نہ ہو۔ گاد اچھی مٹی ہے: کھاد کی طرح کیاریوں میں پھیلا دیں۔</translation>
+    </message>
+    <message>
+        <source>Look for cracks on walls and floor while it is clean. Mark them with charcoal and mend them now.</source>
+        <translation>صاف ہوتے ہی دیواروں اور فرش پر دراڑیں دیکھیں۔ کوئلے سے نشان لگائیں اور ابھی مرمت کریں۔</translation>
+    </message>
+    <message>
+        <source>Do not let the plaster dry out: it shrinks and cracks. Keep it wet and fill the tank again within days.</source>
+        <translation>پلستر کو سوکھنے نہ دیں: سکڑتا ہے اور دراڑیں پڑتی ہیں۔ اسے گیلا رکھیں اور چند دن میں ٹینکی پھر بھر دیں۔</translation>
+    </message>
+    <message>
+        <source>Mortar, as for the last coat: %1 soil : %2 sand : %3 cement, by loose volume, mixed stiff.</source>
+        <translation>مسالا، جیسا آخری کوٹ کا: %1 مٹی : %2 ریت : %3 سیمنٹ، کھلے ناپ سے، سخت گھولا ہوا۔</translation>
+    </message>
+    <message>
+        <source>Mending cracks</source>
+        <translation>دراڑوں کی مرمت</translation>
+    </message>
+    <message>
+        <source>Hairline crack, thinner than a fingernail: brush it clean, wet it, and rub in cement stirred with water to a cream.</source>
+        <translation>بال جیسی دراڑ، ناخن سے پتلی: برش سے صاف کریں، گیلا کریں، اور سیمنٹ کو پانی میں ملائی جیسا گھول کر رگڑ دیں۔</translation>
+    </message>
+    <message>
+        <source>Open crack: cut it out to a groove like a V, as deep as it is wide, until sound plaster shows. Brush out all dust and wet the groove well.</source>
+        <translation>کھلی دراڑ: کاٹ کر V جیسی جھری بنائیں، جتنی چوڑی اتنی گہری، یہاں تک کہ پکا پلستر نکل آئے۔ ساری دھول برش سے نکالیں اور جھری کو خوب گیلا کریں۔</translation>
+    </message>
+    <message>
+        <source>Rub cement cream into the wet groove, then press the mortar in hard, in two layers where it is deep, and float it level with the old face.</source>
+        <translation>گیلی جھری میں سیمنٹ کی ملائی رگڑیں، پھر مسالا زور سے دبا کر بھریں، گہری ہو تو دو تہوں میں، اور گرمالے سے پرانی سطح کے برابر کریں۔</translation>
+    </message>
+    <message>
+        <source>Wet sacks over the place for %1. Then fill, and make the leak test (sheet F6).</source>
+        <translation>اس جگہ پر %1 تک گیلے ٹاٹ رکھیں۔ پھر پانی بھریں، اور لیکیج ٹیسٹ کریں (شیٹ F6)۔</translation>
+    </message>
+    <message>
+        <source>A wall that bulges, leans or sinks, or a crack that opens again after mending: do not go in, let no more water in, and ask a licensed engineer. Mortar does not hold moving ground.</source>
+        <translation>دیوار باہر پھولے، جھکے یا بیٹھے، یا دراڑ مرمت کے بعد پھر کھلے: اندر نہ جائیں، مزید پانی نہ آنے دیں، اور لائسنس یافتہ انجینئر سے پوچھیں۔ مسالا ہلتی زمین کو نہیں روکتا۔</translation>
+    </message>
+    <message>
+        <source>Cleaned on</source>
+        <translation>صفائی کی تاریخ</translation>
+    </message>
+    <message>
+        <source>By whom</source>
+        <translation>کس نے کی</translation>
+    </message>
+    <message>
+        <source>Silt, buckets</source>
+        <translation>گاد، بالٹیاں</translation>
+    </message>
+    <message>
+        <source>Filled again on</source>
+        <translation>پھر بھری، تاریخ</translation>
+    </message>
+    <message>
+        <source>How to clean and mend: %1.</source>
+        <translation>صفائی اور مرمت کا طریقہ: %1۔</translation>
+    </message>
+    <message>
+        <source>Mended on</source>
+        <translation>مرمت کی تاریخ</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>کہاں</translation>
+    </message>
+    <message>
+        <source>Wet sacks until</source>
+        <translation>گیلے ٹاٹ کب تک</translation>
+    </message>
+    <message>
+        <source>%1, TOO FEW: %2 needed</source>
+        <translation>%1، بہت کم: %2 چاہییں</translation>
+    </message>
+    <message>
+        <source>People planned on it</source>
+        <translation>منصوبے میں اس پر لوگ</translation>
+    </message>
+    <message>
+        <source>Put on within</source>
+        <translation>اتنے وقت میں لگائیں</translation>
+    </message>
+    <message>
+        <source>Sacks to cover it</source>
+        <translation>ڈھانپنے کو ٹاٹ</translation>
+    </message>
+    <message>
+        <source>Batches with a whole bag</source>
+        <translation>پوری بوری والی گھانیاں</translation>
+    </message>
+    <message>
+        <source>Days under wet sacks</source>
+        <translation>گیلے ٹاٹ کے نیچے دن</translation>
+    </message>
+    <message>
+        <source>This coat</source>
+        <translation>یہ کوٹ</translation>
+    </message>
+    <message>
+        <source>Wet the earth walls and the stone bed until they are dark but no water stands on them. Dry earth drinks the plaster&apos;s water.</source>
+        <translation>مٹی کی دیواریں اور پتھر کی سولنگ اتنی گیلی کریں کہ رنگ گہرا ہو جائے مگر اوپر پانی کھڑا نہ ہو۔ سوکھی مٹی پلستر کا پانی پی جاتی ہے۔</translation>
+    </message>
+    <message>
+        <source>The coat below is roughened and free of dust. Wet it until it is dark but no water stands on it.</source>
+        <translation>نیچے کا کوٹ کھردرا کیا ہوا اور دھول سے پاک ہو۔ اسے اتنا گیلا کریں کہ رنگ گہرا ہو جائے مگر اوپر پانی کھڑا نہ ہو۔</translation>
+    </message>
+    <message>
+        <source>Rub it even with the wooden float, then scratch it crosswise so that the next coat holds.</source>
+        <translation>لکڑی کے گرمالے سے برابر کریں، پھر آڑی ترچھی لکیریں کھرچیں تاکہ اگلا کوٹ پکڑے۔</translation>
+    </message>
+    <message>
+        <source>Rub it smooth and dense with the float while it is still fresh; no cracks, no pits.</source>
+        <translation>ابھی تازہ ہو تو گرمالے سے چکنا اور ٹھوس کریں؛ نہ دراڑ ہو نہ چھید۔</translation>
+    </message>
+    <message>
+        <source>Press walls and floor into one another where they meet: no joint.</source>
+        <translation>جہاں دیوار اور فرش ملتے ہیں، دونوں کو ایک دوسرے میں دبا دیں: کوئی جوڑ نہ رہے۔</translation>
+    </message>
+    <message>
+        <source>Round off the corner of wall and floor with a radius of %1: no joint.</source>
+        <translation>دیوار اور فرش کا کونا %1 نصف قطر سے گول کریں: کوئی جوڑ نہ رہے۔</translation>
+    </message>
+    <message>
+        <source>Begin early and finish in one go. Walls first, from the foot upward, all round, pressed on hard, %1 thick by a marked nail; then the floor, backing out to the ladder.</source>
+        <translation>صبح جلدی شروع کریں اور ایک ہی بار میں ختم کریں۔ پہلے دیواریں، جڑ سے اوپر کو، چاروں طرف، زور سے دبا کر، نشان لگی کیل سے %1 موٹی؛ پھر فرش، سیڑھی کی طرف پیچھے ہٹتے ہوئے۔</translation>
+    </message>
+    <message>
+        <source>Keep shade over the fresh coat. None is put on in rain, or when frost is to come.</source>
+        <translation>تازہ کوٹ پر سایہ رکھیں۔ بارش میں یا جب کورا پڑنے والا ہو، کوئی کوٹ نہ لگائیں۔</translation>
+    </message>
+    <message>
+        <source>Wet sacks over all of it as soon as it takes no thumb print, within the hour in sun or wind. Keep them wet by the wetting calendar.</source>
+        <translation>جیسے ہی انگوٹھے کا نشان نہ پڑے، سب پر گیلے ٹاٹ ڈالیں، دھوپ یا ہوا میں ایک گھنٹے کے اندر۔ ترائی کے کیلنڈر کے مطابق گیلے رکھیں۔</translation>
+    </message>
+    <message>
+        <source>The plan does not say yet which pipes go through the lining.</source>
+        <translation>منصوبہ ابھی نہیں بتاتا کہ لائننگ میں سے کون سے پائپ گزرتے ہیں۔</translation>
+    </message>
+    <message>
+        <source>Through the lining go the pipe to the field and the overflow pipe.</source>
+        <translation>لائننگ میں سے کھیت کو جانے والا پائپ اور اوور فلو کا پائپ گزرتے ہیں۔</translation>
+    </message>
+    <message>
+        <source>Through the lining goes the pipe to the field.</source>
+        <translation>لائننگ میں سے کھیت کو جانے والا پائپ گزرتا ہے۔</translation>
+    </message>
+    <message>
+        <source>Through the lining goes the overflow pipe.</source>
+        <translation>لائننگ میں سے اوور فلو کا پائپ گزرتا ہے۔</translation>
+    </message>
+    <message>
+        <source>By this plan no pipe goes through the lining: pipes lie over the rim.</source>
+        <translation>اس منصوبے میں لائننگ میں سے کوئی پائپ نہیں گزرتا: پائپ اوپری کنارے کے اوپر سے جاتے ہیں۔</translation>
+    </message>
+    <message>
+        <source>Pipes and collars, before coat 1</source>
+        <translation>پائپ اور کالر، کوٹ 1 سے پہلے</translation>
+    </message>
+    <message>
+        <source>Every pipe through the wall is laid before coat 1. Roughen it where the plaster will hold it; smooth plastic lets water along.</source>
+        <translation>دیوار میں سے جانے والا ہر پائپ کوٹ 1 سے پہلے بچھائیں۔ جہاں پلستر اسے پکڑے گا وہاں کھردرا کریں؛ چکنے پلاسٹک کے ساتھ ساتھ پانی نکل جاتا ہے۔</translation>
+    </message>
+    <message>
+        <source>Bed it in rammed earth over its whole length, so that it cannot sink and break away.</source>
+        <translation>پوری لمبائی میں کوٹی ہوئی مٹی پر بٹھائیں، تاکہ نہ دھنسے اور نہ ٹوٹ کر الگ ہو۔</translation>
+    </message>
+    <message>
+        <source>Set a collar of stiff plaster around it, a hand&apos;s breadth wide on every side, let into the earth wall. Coat 1 goes on while the collar is still damp.</source>
+        <translation>اس کے گرد سخت پلستر کا کالر لگائیں، ہر طرف ایک ہتھیلی کی چوڑائی، مٹی کی دیوار میں بٹھا کر۔ کوٹ 1 تب لگائیں جب کالر ابھی گیلا ہو۔</translation>
+    </message>
+    <message>
+        <source>Where it can be, take the pipe over the rim instead: a hole that is not made cannot leak.</source>
+        <translation>جہاں ہو سکے، پائپ اوپری کنارے کے اوپر سے لے جائیں: جو سوراخ بنا ہی نہیں وہ لیک نہیں ہوتا۔</translation>
+    </message>
+    <message>
+        <source>Pipes through the wall and over the rim</source>
+        <translation>دیوار میں سے اور اوپری کنارے کے اوپر سے پائپ</translation>
+    </message>
+    <message>
+        <source>The design in short form, to scan or to type into the program:</source>
+        <translation>ڈیزائن کی مختصر شکل، اسکین کرنے یا پروگرام میں ٹائپ کرنے کے لیے:</translation>
+    </message>
+    <message>
+        <source>From %1 deep on a ladder stands in the pit, close to those who dig, until the last one is out.</source>
+        <translation>%1 گہرائی سے آگے گڑھے میں سیڑھی کھڑی رہے، کھودنے والوں کے پاس، جب تک آخری آدمی باہر نہ آ جائے۔</translation>
+    </message>
+    <message>
+        <source>Throw the spoil %1 or more back from the edge. No stones, tools, bags or animals nearer than that.</source>
+        <translation>کھدائی کی مٹی کنارے سے %1 یا زیادہ دور پھینکیں۔ اس سے قریب نہ پتھر، نہ اوزار، نہ بوریاں، نہ جانور۔</translation>
+    </message>
+    <message>
+        <source>Fence the pit, by night and on rest days too. Children stay away.</source>
+        <translation>گڑھے کے گرد باڑ لگائیں، رات کو اور چھٹی کے دن بھی۔ بچے دور رہیں۔</translation>
+    </message>
+    <message>
+        <source>Dig inside the strings. Leave the pegs where they stand: all sizes are measured from them.</source>
+        <translation>ڈوریوں کے اندر کھودیں۔ کھونٹیاں جہاں ہیں وہیں رہنے دیں: سب ناپ انہی سے لیے جاتے ہیں۔</translation>
+    </message>
+    <message>
+        <source>Take the whole floor down evenly, no more than %1 at a time. Never dig under a wall.</source>
+        <translation>پورا تلا برابر نیچے لے جائیں، ایک بار میں %1 سے زیادہ نہیں۔ دیوار کے نیچے کبھی نہ کھودیں۔</translation>
+    </message>
+    <message>
+        <source>After every such step hold the batter board against the walls and check sides and diagonals (sheet M5). Cut off what stands out; do not fill what was dug too far with loose earth.</source>
+        <translation>ہر ایسے قدم کے بعد سلامی کا پھٹا دیواروں سے لگائیں اور پہلو اور وتر جانچیں (شیٹ M5)۔ جو باہر نکلا ہو کاٹ دیں؛ جو زیادہ کھد گیا ہو اسے کچی مٹی سے نہ بھریں۔</translation>
+    </message>
+    <message>
+        <source>Watch walls and edge. Cracks along the edge, bulging, falling crumbs or water in the wall: everybody out at once, and ask before going on.</source>
+        <translation>دیواروں اور کنارے پر نظر رکھیں۔ کنارے کے ساتھ دراڑیں، پھولتی دیوار، جھڑتی مٹی یا دیوار میں پانی: سب فوراً باہر، اور آگے بڑھنے سے پہلے پوچھیں۔</translation>
+    </message>
+    <message>
+        <source>Stop in rain. Lead water away from the edge. Go in again only when the walls have been looked at all round.</source>
+        <translation>بارش میں کام روک دیں۔ پانی کو کنارے سے دور لے جائیں۔ دوبارہ تبھی اندر جائیں جب دیواریں چاروں طرف سے دیکھ لی گئی ہوں۔</translation>
+    </message>
+    <message>
+        <source>Dig the last hand&apos;s breadth by scraping, to the rod&apos;s mark for the pit floor; then ram the floor.</source>
+        <translation>آخری ایک ہتھیلی کی چوڑائی چھیل کر کھودیں، چھڑ پر گڑھے کے تلے کے نشان تک؛ پھر تلا کوٹیں۔</translation>
+    </message>
+    <message>
+        <source>This pit gets deeper than %1. Walls of that height bury people: ask a licensed engineer how far they must lean or be propped, and follow the local code.</source>
+        <translation>یہ گڑھا %1 سے زیادہ گہرا ہو گا۔ اتنی اونچی دیواریں لوگوں کو دبا کر مار دیتی ہیں: لائسنس یافتہ انجینئر سے پوچھیں کہ کتنی سلامی یا ٹیک ضروری ہے، اور مقامی ضابطے پر عمل کریں۔</translation>
+    </message>
+    <message>
+        <source>Loose spoil left over</source>
+        <translation>بچی ہوئی کھلی مٹی</translation>
+    </message>
+    <message>
+        <source>Heap of it</source>
+        <translation>اس کا ڈھیر</translation>
+    </message>
+    <message>
+        <source>%1 high, %2 across</source>
+        <translation>%1 اونچا، %2 چوڑا</translation>
+    </message>
+    <message>
+        <source>Pit at the ground</source>
+        <translation>گڑھا، زمین پر</translation>
+    </message>
+    <message>
+        <source>Pit at its floor</source>
+        <translation>گڑھا، تلے پر</translation>
+    </message>
+    <message>
+        <source>Pit depth, ground to pit floor</source>
+        <translation>گڑھے کی گہرائی، زمین سے تلے تک</translation>
+    </message>
+    <message>
+        <source>To dig for the pit, as it lies</source>
+        <translation>گڑھے کی کھدائی، ٹھوس زمین</translation>
+    </message>
+    <message>
+        <source>What is dug, before any lining</source>
+        <translation>جو کھودنا ہے، لائننگ سے پہلے</translation>
+    </message>
+    <message>
+        <source>The pit when it is dug</source>
+        <translation>گڑھا، کھدائی کے بعد</translation>
+    </message>
+    <message>
+        <source>The board for the lean of the dug wall</source>
+        <translation>کھودی ہوئی دیوار کی سلامی کا پھٹا</translation>
+    </message>
+    <message>
+        <source>Sections: A-A on sheet M3, B-B on sheet M15.</source>
+        <translation>سیکشن: A-A شیٹ M3 پر، B-B شیٹ M15 پر۔</translation>
+    </message>
+    <message>
+        <source>B-B: sheet M15.</source>
+        <translation>B-B: شیٹ M15۔</translation>
+    </message>
+    <message>
+        <source>Section B-B of the plan. A-A: sheet M3.</source>
+        <translation>اوپر کے نقشے کا سیکشن B-B۔ A-A: شیٹ M3۔</translation>
+    </message>
+    <message>
+        <source>The rod, standing in the pit</source>
+        <translation>چھڑ، گڑھے میں کھڑی</translation>
+    </message>
+    <message>
+        <source>Take soil from below the roots, dry and crush it, sieve out stones and straw.</source>
+        <translation>جڑوں سے نیچے کی مٹی لیں، سکھا کر پیسیں، کنکر اور بھوسا چھان کر نکال دیں۔</translation>
+    </message>
+    <message>
+        <source>Fill a clear jar with straight sides to a third with the soil. Add a pinch of salt or washing powder, and water until two fingers of air are left.</source>
+        <translation>سیدھی دیواروں والے شفاف جار کا تیسرا حصہ مٹی سے بھریں۔ ایک چٹکی نمک یا کپڑے دھونے کا پاؤڈر ڈالیں، اور پانی اتنا کہ اوپر دو انگل خالی رہے۔</translation>
+    </message>
+    <message>
+        <source>Shut it, shake it hard for %1 minutes, set it down level and do not move it again.</source>
+        <translation>بند کریں، %1 منٹ زور سے ہلائیں، ہموار جگہ پر رکھیں اور پھر نہ ہلائیں۔</translation>
+    </message>
+    <message>
+        <source>After %1 minute mark the top of the sand on the jar, after %2 hours the top of the silt. When the water is clear, after %3 to %4 hours, mark the top of the clay.</source>
+        <translation>%1 منٹ بعد جار پر ریت کے اوپر نشان لگائیں، %2 گھنٹے بعد گاد کے اوپر۔ جب پانی صاف ہو جائے، %3 تا %4 گھنٹے بعد، چکنی مٹی کے اوپر نشان لگائیں۔</translation>
+    </message>
+    <message>
+        <source>Fold the sheet along the ruler&apos;s edge, stand it at the jar with its zero at the jar&apos;s floor inside, and read how thick each layer is.</source>
+        <translation>شیٹ کو پیمانے کے کنارے پر موڑیں، جار کے ساتھ ایسے کھڑی کریں کہ صفر جار کے اندر کے پیندے پر ہو، اور پڑھیں کہ ہر تہہ کتنی موٹی ہے۔</translation>
+    </message>
+    <message>
+        <source>Jar</source>
+        <translation>جار</translation>
+    </message>
+    <message>
+        <source>Soil from where, how deep</source>
+        <translation>مٹی کہاں سے، کتنی گہرائی سے</translation>
+    </message>
+    <message>
+        <source>Sand, mm</source>
+        <translation>ریت، mm</translation>
+    </message>
+    <message>
+        <source>Silt, mm</source>
+        <translation>گاد، mm</translation>
+    </message>
+    <message>
+        <source>Clay, mm</source>
+        <translation>چکنی مٹی، mm</translation>
+    </message>
+    <message>
+        <source>All, mm</source>
+        <translation>کل، mm</translation>
+    </message>
+    <message>
+        <source>Clay, %</source>
+        <translation>چکنی مٹی، %</translation>
+    </message>
+    <message>
+        <source>How much clay is in the soil? In water sand sinks first, then silt, clay last.</source>
+        <translation>مٹی میں چکنی مٹی کتنی ہے؟ پانی میں پہلے ریت بیٹھتی ہے، پھر گاد، آخر میں چکنی مٹی۔</translation>
+    </message>
+    <message>
+        <source>Clay in the soil, in percent = clay ÷ all × %1.</source>
+        <translation>مٹی میں چکنی مٹی، فیصد = چکنی مٹی ÷ کل × %1۔</translation>
+    </message>
+    <message>
+        <source>Read by:</source>
+        <translation>کس نے پڑھا:</translation>
+    </message>
+    <message>
+        <source>Type the thickness of each layer in on the tab %1.</source>
+        <translation>ہر تہہ کی موٹائی ٹیب %1 میں درج کریں۔</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>نوٹ</translation>
+    </message>
+    <message>
+        <source>How the jar is done: %1. A laboratory measures it more exactly.</source>
+        <translation>جار ٹیسٹ کا طریقہ: %1۔ لیبارٹری زیادہ ٹھیک ناپتی ہے۔</translation>
+    </message>
+    <message>
+        <source>or</source>
+        <translation>یا</translation>
+    </message>
+    <message>
+        <source>For 1 bag of cement, and below it for half a bag (½): boxes of %1, or pans of %2, or buckets of %3, level with the rim.</source>
+        <translation>سیمنٹ کی 1 بوری کے لیے، اور اس کے نیچے آدھی بوری (½) کے لیے: %1 کی ناپ کی پیٹیاں، یا %2 کی تغاریاں، یا %3 کی بالٹیاں، کنارے تک برابر بھری۔</translation>
+    </message>
+    <message>
+        <source>Test pits</source>
+        <translation>آزمائشی گڑھے</translation>
+    </message>
+    <message>
+        <source>Soil by ball and ribbon</source>
+        <translation>گولی اور ربن سے مٹی</translation>
+    </message>
+    <message>
+        <source>Jar test</source>
+        <translation>جار ٹیسٹ</translation>
+    </message>
+    <message>
+        <source>Slope by water level</source>
+        <translation>لیول پائپ سے ڈھلان</translation>
+    </message>
+    <message>
+        <source>Section B-B</source>
+        <translation>سیکشن B-B</translation>
+    </message>
+    <message>
+        <source>Build stages</source>
+        <translation>تعمیر کے مرحلے</translation>
+    </message>
+    <message>
+        <source>Stone bed</source>
+        <translation>پتھر کی سولنگ</translation>
+    </message>
+    <message>
+        <source>Coats and pipes</source>
+        <translation>کوٹ اور پائپ</translation>
+    </message>
+    <message>
+        <source>Use by month</source>
+        <translation>مہینوں کا استعمال</translation>
+    </message>
+    <message>
+        <source>Cleaning and crack repair</source>
+        <translation>صفائی اور دراڑوں کی مرمت</translation>
+    </message>
+    <message>
+        <source>Calculation sheet</source>
+        <translation>حساب کی شیٹ</translation>
+    </message>
+    <message>
+        <source>%1 mm</source>
+        <translation>%1 mm</translation>
+    </message>
+    <message>
+        <source>Take a handful of soil without stones. Drip water on and knead it until it is like putty: no dry crumbs, no water running.</source>
+        <translation>بغیر کنکر کی ایک مٹھی مٹی لیں۔ پانی ٹپکاتے ہوئے گوندھیں یہاں تک کہ پٹین جیسی ہو جائے: نہ سوکھے ذرے رہیں، نہ پانی بہے۔</translation>
+    </message>
+    <message>
+        <source>Squeeze it in the fist. Does a ball hold together?</source>
+        <translation>مٹھی میں دبائیں۔ کیا گولی جڑی رہتی ہے؟</translation>
+    </message>
+    <message>
+        <source>Push the ball with the thumb over the forefinger to a flat ribbon of even thickness, and let it hang until it breaks. Lay it on the strip below and read its length.</source>
+        <translation>گولی کو انگوٹھے سے شہادت کی انگلی کے اوپر دھکیل کر برابر موٹائی کا چپٹا ربن بنائیں، اور لٹکنے دیں جب تک ٹوٹ نہ جائے۔ اسے نیچے کی پٹی پر رکھیں اور لمبائی پڑھیں۔</translation>
+    </message>
+    <message>
+        <source>Wet a pinch in the palm very much and rub it with a finger. Is it above all gritty, above all smooth, or neither? Then wash your hands.</source>
+        <translation>ایک چٹکی ہتھیلی میں بہت گیلی کریں اور انگلی سے رگڑیں۔ زیادہ تر کرکری ہے، زیادہ تر ملائم ہے، یا دونوں نہیں؟ پھر ہاتھ دھو لیں۔</translation>
+    </message>
+    <message>
+        <source>loamy sand</source>
+        <translation>میرا والی ریت</translation>
+    </message>
+    <message>
+        <source>Ball and ribbon</source>
+        <translation>گولی اور ربن</translation>
+    </message>
+    <message>
+        <source>Gritty</source>
+        <translation>کرکری</translation>
+    </message>
+    <message>
+        <source>Neither</source>
+        <translation>دونوں نہیں</translation>
+    </message>
+    <message>
+        <source>Smooth</source>
+        <translation>ملائم</translation>
+    </message>
+    <message>
+        <source>no ball holds</source>
+        <translation>گولی نہیں بنتی</translation>
+    </message>
+    <message>
+        <source>ball, but no ribbon</source>
+        <translation>گولی، مگر ربن نہیں</translation>
+    </message>
+    <message>
+        <source>ribbon shorter than %1</source>
+        <translation>ربن %1 سے چھوٹا</translation>
+    </message>
+    <message>
+        <source>sandy loam</source>
+        <translation>ریتلی میرا</translation>
+    </message>
+    <message>
+        <source>loam</source>
+        <translation>میرا مٹی</translation>
+    </message>
+    <message>
+        <source>silt loam</source>
+        <translation>گاد والی میرا</translation>
+    </message>
+    <message>
+        <source>sandy clay loam</source>
+        <translation>ریتلی چکنی میرا</translation>
+    </message>
+    <message>
+        <source>clay loam</source>
+        <translation>چکنی میرا</translation>
+    </message>
+    <message>
+        <source>silty clay loam</source>
+        <translation>گاد والی چکنی میرا</translation>
+    </message>
+    <message>
+        <source>%1 or longer</source>
+        <translation>%1 یا لمبا</translation>
+    </message>
+    <message>
+        <source>sandy clay</source>
+        <translation>ریتلی چکنی مٹی</translation>
+    </message>
+    <message>
+        <source>clay</source>
+        <translation>چکنی مٹی</translation>
+    </message>
+    <message>
+        <source>silty clay</source>
+        <translation>گاد والی چکنی مٹی</translation>
+    </message>
+    <message>
+        <source>Soil from where</source>
+        <translation>مٹی کہاں سے</translation>
+    </message>
+    <message>
+        <source>Ball</source>
+        <translation>گولی</translation>
+    </message>
+    <message>
+        <source>Ribbon, mm</source>
+        <translation>ربن، mm</translation>
+    </message>
+    <message>
+        <source>It is</source>
+        <translation>کیسی ہے</translation>
+    </message>
+    <message>
+        <source>What soil is it? Hands can tell, with a little water.</source>
+        <translation>یہ کون سی مٹی ہے؟ تھوڑا پانی ہو تو ہاتھ بتا دیتے ہیں۔</translation>
+    </message>
+    <message>
+        <source>Type the readings in on the tab %1.</source>
+        <translation>ریڈنگیں ٹیب %1 میں درج کریں۔</translation>
+    </message>
+    <message>
+        <source>Two people who look where they step. Never walk backward toward the edge of a terrace or a pit.</source>
+        <translation>دو آدمی، جو دیکھ کر قدم رکھیں۔ سیڑھی کھیت یا گڑھے کے کنارے کی طرف کبھی الٹے پاؤں نہ چلیں۔</translation>
+    </message>
+    <message>
+        <source>Take a clear hose of %1 to %2 m and two sticks with marks every centimetre. Fill the hose until no bubble is left in it, and tie an end to each stick.</source>
+        <translation>%1 تا %2 m کا شفاف ربڑ پائپ اور دو چھڑیں لیں جن پر ہر سینٹی میٹر کا نشان ہو۔ پائپ کو بھریں یہاں تک کہ کوئی بلبلا نہ رہے، اور ہر چھڑ سے ایک سرا باندھ دیں۔</translation>
+    </message>
+    <message>
+        <source>One stick stands uphill, one straight downhill, both upright on the ground. Both ends of the hose are open.</source>
+        <translation>ایک چھڑ ڈھلان پر اوپر کھڑی ہو، دوسری سیدھی اس سے نیچے، دونوں زمین پر سیدھی کھڑی۔ پائپ کے دونوں سرے کھلے ہوں۔</translation>
+    </message>
+    <message>
+        <source>Wait until the water stands still: it is equally high at both ends. Read it on both sticks, from the ground up.</source>
+        <translation>انتظار کریں کہ پانی ٹھہر جائے: دونوں سروں پر ایک ہی اونچائی پر ہوتا ہے۔ دونوں چھڑوں پر زمین سے اوپر کو پڑھیں۔</translation>
+    </message>
+    <message>
+        <source>Drop = reading downhill less reading uphill; less than nothing where the ground rises. Run = how far the sticks are apart, with the tape held level. Write both down.</source>
+        <translation>اترائی = نچلی ریڈنگ منفی اوپر کی ریڈنگ؛ زمین چڑھتی ہو تو صفر سے کم۔ ہموار فاصلہ = چھڑیں کتنی دور ہیں، فیتہ ہموار پکڑ کر۔ دونوں لکھیں۔</translation>
+    </message>
+    <message>
+        <source>The uphill stick goes where the downhill one stood, and so on over the whole place of the tank and some metres beyond.</source>
+        <translation>اوپر والی چھڑ وہاں جائے جہاں نیچے والی تھی، اور اسی طرح ٹینکی کی پوری جگہ اور اس سے کچھ میٹر آگے تک۔</translation>
+    </message>
+    <message>
+        <source>Sum</source>
+        <translation>مجموعہ</translation>
+    </message>
+    <message>
+        <source>Setting</source>
+        <translation>پیمائش</translation>
+    </message>
+    <message>
+        <source>Uphill, m</source>
+        <translation>اوپر، m</translation>
+    </message>
+    <message>
+        <source>Downhill, m</source>
+        <translation>نیچے، m</translation>
+    </message>
+    <message>
+        <source>Drop, m</source>
+        <translation>اترائی، m</translation>
+    </message>
+    <message>
+        <source>Run, m</source>
+        <translation>ہموار فاصلہ، m</translation>
+    </message>
+    <message>
+        <source>How steep is the ground? Water in a hose stands equally high at both ends.</source>
+        <translation>زمین کتنی ڈھلواں ہے؟ پائپ میں پانی دونوں سروں پر ایک ہی اونچائی پر ٹھہرتا ہے۔</translation>
+    </message>
+    <message>
+        <source>Fall in percent = sum of the drops ÷ sum of the runs × %1.</source>
+        <translation>ڈھلوان فیصد میں = اترائیوں کا مجموعہ ÷ ہموار فاصلوں کا مجموعہ × %1۔</translation>
+    </message>
+    <message>
+        <source>Fall, %:</source>
+        <translation>ڈھلوان، %:</translation>
+    </message>
+    <message>
+        <source>Downhill toward, by compass:</source>
+        <translation>ڈھلان کس طرف، قطب نما سے:</translation>
+    </message>
+    <message>
+        <source>Type runs and drops in on the tab %1.</source>
+        <translation>ہموار فاصلے اور اترائیاں ٹیب %1 میں درج کریں۔</translation>
+    </message>
+    <message>
+        <source>How the hose is used: %1.</source>
+        <translation>لیول پائپ کا طریقہ: %1۔</translation>
+    </message>
+    <message>
+        <source>first on %1</source>
+        <translation>پہلی بار %1 کو</translation>
+    </message>
+    <message>
+        <source>How the tank grows, with the first day on which it stands so.</source>
+        <translation>ٹینکی کیسے بنتی جاتی ہے، اور کس دن پہلی بار ایسی کھڑی ہوتی ہے۔</translation>
+    </message>
+    <message>
+        <source>How the tank grows, cut upright at A-A.</source>
+        <translation>ٹینکی کیسے بنتی جاتی ہے، A-A پر سیدھا کھڑا کاٹ کر۔</translation>
+    </message>
+    <message>
+        <source>Wet cement burns, its dust harms the lungs. Wear all of these; wash splashes off at once with much clean water.</source>
+        <translation>گیلا سیمنٹ جلد کو جلاتا ہے، اس کی دھول پھیپھڑوں کو نقصان دیتی ہے۔ یہ سب چیزیں پہنیں؛ چھینٹے پڑیں تو فوراً بہت سے صاف پانی سے دھوئیں۔</translation>
+    </message>
+    <message>
+        <source>Nobody goes into the pit alone: one works, one stays at the top, watches the walls and can fetch help.</source>
+        <translation>گڑھے میں کوئی اکیلا نہ جائے: ایک کام کرے، ایک اوپر رہے، دیواروں پر نظر رکھے اور مدد بلا سکے۔</translation>
+    </message>
+    <message>
+        <source>Thickness, rammed</source>
+        <translation>موٹائی، کوٹی ہوئی</translation>
+    </message>
+    <message>
+        <source>Stone to bring, loose</source>
+        <translation>لانے کا پتھر، کھلا</translation>
+    </message>
+    <message>
+        <source>Top of the bed below the string at ground level</source>
+        <translation>سولنگ کا اوپر، زمین کے برابر لگی ڈوری سے نیچے</translation>
+    </message>
+    <message>
+        <source>Stone bed under the floor</source>
+        <translation>فرش کے نیچے پتھر کی سولنگ</translation>
+    </message>
+    <message>
+        <source>Nobody goes into the pit alone. Heavy stones: two people. Hand them or let them down; never throw stones into a pit where somebody stands.</source>
+        <translation>گڑھے میں کوئی اکیلا نہ جائے۔ بھاری پتھر: دو آدمی اٹھائیں۔ ہاتھ سے دیں یا رسی سے نیچے اتاریں؛ جس گڑھے میں کوئی کھڑا ہو اس میں پتھر کبھی نہ پھینکیں۔</translation>
+    </message>
+    <message>
+        <source>Take hard, clean stones, about %1 high when they stand on edge. No soft or rotten ones.</source>
+        <translation>سخت، صاف پتھر لیں، کھڑے رکھنے پر تقریباً %1 اونچے۔ نرم یا گلے ہوئے نہ لیں۔</translation>
+    </message>
+    <message>
+        <source>Set them on edge on the rammed floor, close together, from the far side toward the ladder.</source>
+        <translation>انہیں کوٹے ہوئے تلے پر کھڑا کر کے پاس پاس جمائیں، دور کے پہلو سے سیڑھی کی طرف۔</translation>
+    </message>
+    <message>
+        <source>Ram them until none moves under the foot. Fill all gaps with gravel and small stones, and ram again.</source>
+        <translation>کوٹیں یہاں تک کہ پاؤں کے نیچے کوئی نہ ہلے۔ سب خالی جگہیں بجری اور چھوٹے پتھروں سے بھریں، اور پھر کوٹیں۔</translation>
+    </message>
+    <message>
+        <source>Check with string and rod in the middle and along all sides: the top lies %1 below the string everywhere.</source>
+        <translation>بیچ میں اور سب پہلوؤں کے ساتھ ڈوری اور چھڑ سے جانچیں: ہر جگہ اوپر ڈوری سے %1 نیچے ہو۔</translation>
+    </message>
+    <message>
+        <source>Wash dust off and keep the bed moist until the first coat goes on.</source>
+        <translation>دھول دھو دیں اور پہلے کوٹ تک سولنگ کو نم رکھیں۔</translation>
+    </message>
+    <message>
+        <source>Pit:</source>
+        <translation>گڑھا:</translation>
+    </message>
+    <message>
+        <source>A narrow pit caves in on whoever stands in it. Nobody climbs into one deeper than the waist: look from above, lift soil out with the spade. Deeper than %1 only with an auger or a wide, leaning pit.</source>
+        <translation>تنگ گڑھا اس میں کھڑے آدمی پر گر جاتا ہے۔ کمر سے گہرے گڑھے میں کوئی نہ اترے: اوپر سے دیکھیں، مٹی بیلچے سے باہر نکالیں۔ %1 سے گہرا صرف برمے سے یا چوڑے، سلامی والے گڑھے سے۔</translation>
+    </message>
+    <message>
+        <source>Two people at each pit. Fence or cover it while it is open, and fill it when it has been logged: people and animals fall in.</source>
+        <translation>ہر گڑھے پر دو آدمی۔ کھلا ہو تو باڑ لگائیں یا ڈھانپیں، اور لکھ لینے کے بعد بھر دیں: لوگ اور جانور گر جاتے ہیں۔</translation>
+    </message>
+    <message>
+        <source>Dig or bore two or three, at the tank&apos;s place and beside it. The tank&apos;s pit will be %1 deep (dashed line): go deeper.</source>
+        <translation>دو یا تین کھودیں یا برمے سے کریں، ٹینکی کی جگہ پر اور پاس میں۔ ٹینکی کا گڑھا %1 گہرا ہو گا (ٹوٹی لکیر): اس سے گہرا جائیں۔</translation>
+    </message>
+    <message>
+        <source>Draw a line in the strip wherever the soil changes, and write one row of the log for each layer. Soil is one of: %1.</source>
+        <translation>پٹی میں جہاں مٹی بدلے وہاں لکیر کھینچیں، اور ہر تہہ کے لیے ریکارڈ کی ایک قطار لکھیں۔ مٹی ان میں سے ایک ہے: %1۔</translation>
+    </message>
+    <message>
+        <source>Write how deep water comes in. Look again the next day, and in the wet months.</source>
+        <translation>لکھیں پانی کتنی گہرائی پر آتا ہے۔ اگلے دن اور بارش کے مہینوں میں پھر دیکھیں۔</translation>
+    </message>
+    <message>
+        <source>Hard: a pick is needed. Firm: the spade goes in under the foot. Soft: the thumb goes in.</source>
+        <translation>سخت: گینتی چاہیے۔ ٹھوس: بیلچہ پاؤں کے زور سے گھستا ہے۔ نرم: انگوٹھا گھس جاتا ہے۔</translation>
+    </message>
+    <message>
+        <source>Type the layers in on the tab %1.</source>
+        <translation>تہیں ٹیب %1 میں درج کریں۔</translation>
+    </message>
+    <message>
+        <source>Pit</source>
+        <translation>گڑھا</translation>
+    </message>
+    <message>
+        <source>From, m</source>
+        <translation>سے، m</translation>
+    </message>
+    <message>
+        <source>To, m</source>
+        <translation>تک، m</translation>
+    </message>
+    <message>
+        <source>Soil</source>
+        <translation>مٹی</translation>
+    </message>
+    <message>
+        <source>Hard, firm or soft</source>
+        <translation>سخت، ٹھوس یا نرم</translation>
+    </message>
+    <message>
+        <source>Water at, m</source>
+        <translation>پانی، m پر</translation>
+    </message>
+    <message>
+        <source>Logged by:</source>
+        <translation>کس نے لکھا:</translation>
+    </message>
+    <message>
+        <source>Wanted in the month</source>
+        <translation>مہینے کی ضرورت</translation>
+    </message>
+    <message>
+        <source>There to use in the month</source>
+        <translation>مہینے میں استعمال کو موجود</translation>
+    </message>
+    <message>
+        <source>There to use each day</source>
+        <translation>روزانہ استعمال کو موجود</translation>
+    </message>
+    <message>
+        <source>Stick, usual year</source>
+        <translation>چھڑ، عام سال</translation>
+    </message>
+    <message>
+        <source>Stick, bad year</source>
+        <translation>چھڑ، برا سال</translation>
+    </message>
+    <message>
+        <source>Used each day</source>
+        <translation>روزانہ استعمال</translation>
+    </message>
+    <message>
+        <source>On the first of each month read the dip-stick and look at the row.</source>
+        <translation>ہر مہینے کی پہلی تاریخ کو پانی کی چھڑ پڑھیں اور قطار دیکھیں۔</translation>
+    </message>
+    <message>
+        <source>As much as in a usual year, or more: use what the row says for each day. Less than in a bad year: use less from this day on, and water the beds that matter most. Between: use with care.</source>
+        <translation>عام سال جتنا یا زیادہ: روزانہ اتنا استعمال کریں جتنا قطار بتاتی ہے۔ برے سال سے کم: آج سے کم استعمال کریں، اور سب سے ضروری کیاریوں کو پانی دیں۔ بیچ میں: سنبھل کر استعمال کریں۔</translation>
+    </message>
+    <message>
+        <source>A bucket of the mix cards holds %1. Count the buckets of one day and write down what was used.</source>
+        <translation>مسالے کے کارڈوں کی ایک بالٹی میں %1 آتا ہے۔ ایک دن کی بالٹیاں گنیں اور لکھیں کہ کتنا استعمال ہوا۔</translation>
+    </message>
+    <message>
+        <source>Wanted and there to use: means of all years reckoned. Usual year: half of the years had more in the tank on that day. Bad year: one year in ten had less.</source>
+        <translation>ضرورت اور استعمال کو موجود: حساب میں آئے سب سالوں کی اوسط۔ عام سال: اس دن آدھے سالوں میں ٹینکی میں اس سے زیادہ تھا۔ برا سال: دس میں سے ایک سال میں کم تھا۔</translation>
+    </message>
 </context>
 <context>
     <name>Summary</name>
@@ -4136,6 +5001,10 @@ Cross-check: %2</source>
         <source>%1 cannot be read: %2</source>
         <translation>%1 نہیں پڑھی جا سکتی: %2</translation>
     </message>
+    <message>
+        <source>This project has no sheet %1.</source>
+        <translation>اس پراجیکٹ میں %1 نام کی شیٹ نہیں۔</translation>
+    </message>
 </context>
 <context>
     <name>ui::Actions</name>
@@ -4260,10 +5129,6 @@ Cross-check: %2</source>
         <translation>ڈیسک ٹاپ کے مطابق</translation>
     </message>
     <message>
-        <source>&amp;Language and numbers</source>
-        <translation>زبان اور اعداد (&amp;L)</translation>
-    </message>
-    <message>
         <source>&amp;Help</source>
         <translation>مدد (&amp;H)</translation>
     </message>
@@ -4298,6 +5163,34 @@ Cross-check: %2</source>
     <message>
         <source>&amp;Options</source>
         <translation>متبادل (&amp;O)</translation>
+    </message>
+    <message>
+        <source>Open from s&amp;hort form…</source>
+        <translation>مختصر شکل سے کھولیں (&amp;H)…</translation>
+    </message>
+    <message>
+        <source>&amp;Copy the design in short form</source>
+        <translation>ڈیزائن کی مختصر شکل کاپی کریں (&amp;C)</translation>
+    </message>
+    <message>
+        <source>Group &amp;view, whole screen</source>
+        <translation>گروپ کا منظر، پوری اسکرین (&amp;V)</translation>
+    </message>
+    <message>
+        <source>No&amp;tes</source>
+        <translation>نوٹ (&amp;T)</translation>
+    </message>
+    <message>
+        <source>&amp;Language</source>
+        <translation>زبان (&amp;L)</translation>
+    </message>
+    <message>
+        <source>As the language</source>
+        <translation>زبان کے مطابق</translation>
+    </message>
+    <message>
+        <source>&amp;Numbers and dates</source>
+        <translation>اعداد اور تاریخیں (&amp;N)</translation>
     </message>
 </context>
 <context>
@@ -4543,6 +5436,10 @@ Cross-check: %2</source>
         <source>Foot of the wall</source>
         <translation>دیوار کی جڑ</translation>
     </message>
+    <message>
+        <source>Sections A-A and B-B</source>
+        <translation>سیکشن A-A اور B-B</translation>
+    </message>
 </context>
 <context>
     <name>ui::EditorPanel</name>
@@ -4629,6 +5526,37 @@ Cross-check: %2</source>
     <message>
         <source>Limits of the search</source>
         <translation>تلاش کی حدیں</translation>
+    </message>
+</context>
+<context>
+    <name>ui::Explained</name>
+    <message>
+        <source>From: %1</source>
+        <translation>ان سے: %1</translation>
+    </message>
+    <message>
+        <source>Source: %1</source>
+        <translation>حوالہ: %1</translation>
+    </message>
+    <message>
+        <source>How is this reckoned?</source>
+        <translation>اس کا حساب کیسے لگا؟</translation>
+    </message>
+    <message>
+        <source>How is this reckoned? %1</source>
+        <translation>اس کا حساب کیسے لگا؟ %1</translation>
+    </message>
+    <message>
+        <source>Unfolded; press to fold</source>
+        <translation>کھلا ہے؛ بند کرنے کو دبائیں</translation>
+    </message>
+    <message>
+        <source>Folded; press to unfold</source>
+        <translation>بند ہے؛ کھولنے کو دبائیں</translation>
+    </message>
+    <message>
+        <source>There is no number to reckon yet.</source>
+        <translation>ابھی حساب کرنے کو کوئی عدد نہیں۔</translation>
     </message>
 </context>
 <context>
@@ -4734,10 +5662,6 @@ Cross-check: %2</source>
     <message>
         <source>Sheets</source>
         <translation>شیٹیں</translation>
-    </message>
-    <message>
-        <source>Numbers and dates follow now; texts follow at the next start.</source>
-        <translation>اعداد اور تاریخیں ابھی بدل گئیں؛ متن پروگرام اگلی بار کھلنے پر بدلے گا۔</translation>
     </message>
     <message>
         <source>not saved yet</source>
@@ -4955,6 +5879,30 @@ Cross-check: %2</source>
         <source>Dates for a calendar (*.ics)</source>
         <translation>کیلنڈر کے لیے تاریخیں (*.ics)</translation>
     </message>
+    <message>
+        <source>Notes</source>
+        <translation>نوٹ</translation>
+    </message>
+    <message>
+        <source>The short form was not taken.</source>
+        <translation>مختصر شکل قبول نہیں ہوئی۔</translation>
+    </message>
+    <message>
+        <source>The design is there. What a short form does not hold is as in a new project.</source>
+        <translation>ڈیزائن آ گیا۔ جو مختصر شکل میں نہیں ہوتا، وہ نئے پراجیکٹ جیسا ہے۔</translation>
+    </message>
+    <message>
+        <source>Open from short form</source>
+        <translation>مختصر شکل سے کھولیں</translation>
+    </message>
+    <message>
+        <source>Type, paste or scan the line from the cover sheet:</source>
+        <translation>پہلی شیٹ والی سطر ٹائپ، پیسٹ یا اسکین کریں:</translation>
+    </message>
+    <message>
+        <source>The short form can be pasted into a message.</source>
+        <translation>مختصر شکل پیغام میں پیسٹ کی جا سکتی ہے۔</translation>
+    </message>
 </context>
 <context>
     <name>ui::MessageBar</name>
@@ -5028,6 +5976,77 @@ Cross-check: %2</source>
     <message>
         <source>Price of the lining alone, digging left out. For soil-cement an empty price is reckoned from the bill and the works.</source>
         <translation>صرف لائننگ کی قیمت، کھدائی کے بغیر۔ مٹی سیمنٹ کی خالی قیمت تخمینے اور تعمیر سے نکالی جاتی ہے۔</translation>
+    </message>
+</context>
+<context>
+    <name>ui::NotesPanel</name>
+    <message>
+        <source>In short</source>
+        <translation>مختصر بات</translation>
+    </message>
+    <message>
+        <source>Put these in place of what was entered</source>
+        <translation>جو درج تھا اس کی جگہ یہ رکھیں</translation>
+    </message>
+    <message>
+        <source>Put the notes in place</source>
+        <translation>نوٹ لاگو کریں</translation>
+    </message>
+    <message>
+        <source>Flow</source>
+        <translation>بہاؤ</translation>
+    </message>
+    <message>
+        <source>Ask in the tab Water whether the water lasts.</source>
+        <translation>ٹیب ”پانی“ میں پوچھیں کہ پانی پورا پڑتا ہے یا نہیں۔</translation>
+    </message>
+    <message>
+        <source>No flow measured yet.</source>
+        <translation>ابھی کوئی بہاؤ نہیں ناپا گیا۔</translation>
+    </message>
+    <message>
+        <source>Bucket and watch: time how long a vessel takes to fill, more than three times</source>
+        <translation>بالٹی اور گھڑی: دیکھیں کہ برتن بھرنے میں کتنا وقت لگتا ہے، تین بار سے زیادہ</translation>
+    </message>
+    <message>
+        <source>Jar</source>
+        <translation>جار</translation>
+    </message>
+    <message>
+        <source>Layers of soil settled in a jar, read with a ruler</source>
+        <translation>جار میں بیٹھی مٹی کی تہیں، پیمانے سے پڑھی ہوئی</translation>
+    </message>
+    <message>
+        <source>Ball and ribbon</source>
+        <translation>گولی اور ربن</translation>
+    </message>
+    <message>
+        <source>Moist soil squeezed to a ball and pushed to a ribbon</source>
+        <translation>نم مٹی، دبا کر گولی اور دھکیل کر ربن بنائی</translation>
+    </message>
+    <message>
+        <source>Test pits</source>
+        <translation>آزمائشی گڑھے</translation>
+    </message>
+    <message>
+        <source>Layers of the test pits, from the ground down</source>
+        <translation>آزمائشی گڑھوں کی تہیں، زمین سے نیچے کو</translation>
+    </message>
+    <message>
+        <source>Slope</source>
+        <translation>ڈھلان</translation>
+    </message>
+    <message>
+        <source>Settings of the hose level, one after the other down the fall</source>
+        <translation>لیول پائپ کی پیمائشیں، ایک کے بعد ایک، ڈھلان کی طرف نیچے کو</translation>
+    </message>
+    <message>
+        <source>Leak</source>
+        <translation>لیکیج</translation>
+    </message>
+    <message>
+        <source>Plan pipes and overflow in the tab Pipes first.</source>
+        <translation>پہلے ٹیب ”پائپ“ میں پائپ اور اوور فلو کا منصوبہ بنائیں۔</translation>
     </message>
 </context>
 <context>
@@ -5325,6 +6344,69 @@ Cross-check: %2</source>
     <message>
         <source>Print…</source>
         <translation>پرنٹ…</translation>
+    </message>
+    <message>
+        <source>Sheets to print</source>
+        <translation>پرنٹ کرنے کی شیٹیں</translation>
+    </message>
+    <message>
+        <source>Tick what is to be printed</source>
+        <translation>جو پرنٹ کرنا ہو اس پر نشان لگائیں</translation>
+    </message>
+    <message>
+        <source>Language of the sheets</source>
+        <translation>شیٹوں کی زبان</translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <translation>کاغذ</translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation>A4</translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <translation>Letter</translation>
+    </message>
+    <message>
+        <source>All</source>
+        <translation>سب</translation>
+    </message>
+    <message>
+        <source>Farmers</source>
+        <translation>کسان</translation>
+    </message>
+    <message>
+        <source>Masons</source>
+        <translation>مستری</translation>
+    </message>
+</context>
+<context>
+    <name>ui::StageBar</name>
+    <message>
+        <source>To the stage before</source>
+        <translation>پچھلے مرحلے پر</translation>
+    </message>
+    <message>
+        <source>To the next stage</source>
+        <translation>اگلے مرحلے پر</translation>
+    </message>
+    <message>
+        <source>Day of the works</source>
+        <translation>تعمیر کا دن</translation>
+    </message>
+    <message>
+        <source>Shows the pit as it stands on that day; at the far end the tank is finished</source>
+        <translation>دکھاتا ہے کہ اس دن گڑھا کیسا ہو گا؛ آخری سرے پر ٹینکی تیار ہے</translation>
+    </message>
+    <message>
+        <source>&amp;Building</source>
+        <translation>تعمیر کے مرحلے (&amp;B)</translation>
+    </message>
+    <message>
+        <source>finished tank</source>
+        <translation>تیار ٹینکی</translation>
     </message>
 </context>
 <context>
@@ -5670,6 +6752,109 @@ Cross-check: %2</source>
     <message>
         <source>Records in force</source>
         <translation>لاگو ریکارڈ</translation>
+    </message>
+</context>
+<context>
+    <name>ui::group::GroupView</name>
+    <message>
+        <source>Blank</source>
+        <translation>خالی اسکرین</translation>
+    </message>
+    <message>
+        <source>The pit in three dimensions</source>
+        <translation>گڑھا تین رخوں میں (3D)</translation>
+    </message>
+    <message>
+        <source>Holds</source>
+        <translation>گنجائش</translation>
+    </message>
+    <message>
+        <source>Water all year</source>
+        <translation>پورا سال پانی</translation>
+    </message>
+    <message>
+        <source>Usable</source>
+        <translation>قابلِ استعمال</translation>
+    </message>
+    <message>
+        <source>Cement</source>
+        <translation>سیمنٹ</translation>
+    </message>
+    <message>
+        <source>Cost</source>
+        <translation>خرچ</translation>
+    </message>
+    <message>
+        <source>Work</source>
+        <translation>محنت</translation>
+    </message>
+    <message>
+        <source>Play</source>
+        <translation>چلائیں</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>دن</translation>
+    </message>
+    <message>
+        <source>1 Size</source>
+        <translation>1 سائز</translation>
+    </message>
+    <message>
+        <source>2 Options</source>
+        <translation>2 متبادل</translation>
+    </message>
+    <message>
+        <source>3 Building</source>
+        <translation>3 تعمیر</translation>
+    </message>
+    <message>
+        <source>4 Water</source>
+        <translation>4 پانی</translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation>باہر نکلیں</translation>
+    </message>
+    <message>
+        <source>Group view – Tankwright</source>
+        <translation>گروپ کا منظر – Tankwright</translation>
+    </message>
+    <message>
+        <source>%1 of 10</source>
+        <comment>years</comment>
+        <translation>10 میں سے %1</translation>
+    </message>
+    <message>
+        <source>%1, in a dry year: %2 in the tank</source>
+        <translation>%1، سوکھے سال میں: ٹینکی میں %2</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>رکیں</translation>
+    </message>
+</context>
+<context>
+    <name>ui::group::OptionsStrip</name>
+    <message>
+        <source>There are no options yet: the tab Options adds them.</source>
+        <translation>ابھی کوئی متبادل نہیں: ٹیب ”متبادل“ میں شامل کریں۔</translation>
+    </message>
+    <message>
+        <source>Holds</source>
+        <translation>گنجائش</translation>
+    </message>
+    <message>
+        <source>Cement</source>
+        <translation>سیمنٹ</translation>
+    </message>
+    <message>
+        <source>Cost</source>
+        <translation>خرچ</translation>
+    </message>
+    <message>
+        <source>Work</source>
+        <translation>محنت</translation>
     </message>
 </context>
 <context>
@@ -11865,6 +13050,4434 @@ Cross-check: %2</source>
     <message>
         <source>Soil dug</source>
         <translation>کھودی مٹی</translation>
+    </message>
+    <message>
+        <source>Draft translation, to be checked by a speaker.</source>
+        <translation>ترجمے کا مسودہ، زبان بولنے والے سے جانچ باقی ہے۔</translation>
+    </message>
+    <message>
+        <source>Pegs and strings</source>
+        <translation>کھونٹیاں اور ڈوریاں</translation>
+    </message>
+    <message>
+        <source>Wet sacks</source>
+        <translation>گیلے ٹاٹ</translation>
+    </message>
+    <message>
+        <source>ground as it lies</source>
+        <translation>زمین، جیسی ہے</translation>
+    </message>
+    <message>
+        <source>pegs and strings</source>
+        <translation>کھونٹیاں اور ڈوریاں</translation>
+    </message>
+    <message>
+        <source>making the platform</source>
+        <translation>پلیٹ فارم بنانا</translation>
+    </message>
+    <message>
+        <source>pit dug and trimmed</source>
+        <translation>گڑھا کھدا اور چھیل کر برابر</translation>
+    </message>
+    <message>
+        <source>stone bed</source>
+        <translation>پتھر کی سولنگ</translation>
+    </message>
+    <message>
+        <source>first filling</source>
+        <translation>پہلی بار پانی بھرنا</translation>
+    </message>
+    <message>
+        <source>full tank</source>
+        <translation>بھری ٹینکی</translation>
+    </message>
+    <message>
+        <source>field notes</source>
+        <translation>فیلڈ نوٹ</translation>
+    </message>
+    <message>
+        <source>coat %1 put on</source>
+        <translation>کوٹ %1 لگ گیا</translation>
+    </message>
+    <message>
+        <source>coat %1 under wet sacks</source>
+        <translation>کوٹ %1 گیلے ٹاٹ کے نیچے</translation>
+    </message>
+    <message>
+        <source>%1: %2 sand, %3 silt, %4 clay; texture: %5.</source>
+        <translation>%1: %2 ریت، %3 گاد، %4 چکنی مٹی؛ مٹی کی قسم: %5۔</translation>
+    </message>
+    <message>
+        <source>Jar %1</source>
+        <translation>جار %1</translation>
+    </message>
+    <message>
+        <source>The jar shows %1 clay.</source>
+        <translation>جار میں %1 چکنی مٹی ہے۔</translation>
+    </message>
+    <message>
+        <source>The jars show %1 clay in the middle of %2.</source>
+        <translation>جاروں میں %1 چکنی مٹی ہے (%2 میں درمیانی)۔</translation>
+    </message>
+    <message>
+        <source>%1: %2 by ball and ribbon.</source>
+        <translation>%1: گولی اور ربن سے %2۔</translation>
+    </message>
+    <message>
+        <source>Sample %1</source>
+        <translation>نمونہ %1</translation>
+    </message>
+    <message>
+        <source>For digging this program takes such soil as: %1.</source>
+        <translation>کھدائی کے لیے یہ پروگرام ایسی مٹی کو یہ مانتا ہے: %1۔</translation>
+    </message>
+    <message>
+        <source>There is clay or clay loam. The hand does not tell whether it is stiff: dig a test pit, press a thumb into its wall, and write down what the layer is.</source>
+        <translation>یہاں چکنی مٹی یا چکنی میرا ہے۔ ہاتھ نہیں بتاتا کہ یہ سخت ہے یا نہیں: آزمائشی گڑھا کھودیں، اس کی دیوار میں انگوٹھا دبائیں، اور لکھیں کہ تہہ کیا ہے۔</translation>
+    </message>
+    <message>
+        <source>No layer down to the floor of the pit (%1) has its soil written down.</source>
+        <translation>گڑھے کے تلے (%1) تک کسی تہہ کی مٹی نہیں لکھی گئی۔</translation>
+    </message>
+    <message>
+        <source>The weakest soil down to the floor of the pit (%1) is: %2.</source>
+        <translation>گڑھے کے تلے (%1) تک سب سے کمزور مٹی یہ ہے: %2۔</translation>
+    </message>
+    <message>
+        <source>No water came in down to %1. Look again after the rains, or ask how high the nearest well stands then.</source>
+        <translation>%1 تک پانی نہیں آیا۔ بارشوں کے بعد پھر دیکھیں، یا پوچھیں کہ تب سب سے قریبی کنویں میں پانی کتنا اونچا ہوتا ہے۔</translation>
+    </message>
+    <message>
+        <source>Water came in at %1 below the ground, and it may stand higher after the rains.</source>
+        <translation>زمین سے %1 نیچے پانی آیا، اور بارشوں کے بعد یہ اور اونچا ہو سکتا ہے۔</translation>
+    </message>
+    <message>
+        <source>The ground has no fall over %1.</source>
+        <translation>%1 پر زمین کی کوئی ڈھلوان نہیں۔</translation>
+    </message>
+    <message>
+        <source>The ground rises %1 over %2: the line was walked uphill. Walk it straight down the fall, or turn the signs of the drops.</source>
+        <translation>زمین %2 پر %1 چڑھتی ہے: لکیر اوپر کی طرف چلی گئی۔ اسے سیدھا ڈھلان کی طرف نیچے چلیں، یا اترائیوں کے جمع منفی کے نشان الٹ دیں۔</translation>
+    </message>
+    <message>
+        <source>The slope falls %1 over %2.</source>
+        <translation>زمین %2 پر %1 نیچے اترتی ہے۔</translation>
+    </message>
+    <message>
+        <source>No jar read yet. Fill a straight jar a third with soil, the rest with water and a pinch of salt, shake it long, put it down, and measure the layers when they have settled.</source>
+        <translation>ابھی کوئی جار نہیں پڑھا گیا۔ سیدھے جار کا تیسرا حصہ مٹی سے، باقی پانی اور ایک چٹکی نمک سے بھریں، دیر تک ہلائیں، رکھ دیں، اور تہیں بیٹھ جائیں تو ناپیں۔</translation>
+    </message>
+    <message>
+        <source>These are shares of the height, not of the weight: clay settles loosely, so by weight there is less of it.</source>
+        <translation>یہ حصے اونچائی کے ہیں، وزن کے نہیں: چکنی مٹی پھول کر بیٹھتی ہے، اس لیے وزن سے یہ کم ہوتی ہے۔</translation>
+    </message>
+    <message>
+        <source>No soil felt yet. Knead a moist handful, squeeze it to a ball, push it to a ribbon, and write down what happens.</source>
+        <translation>ابھی کوئی مٹی ہاتھ سے نہیں دیکھی گئی۔ نم مٹی کی ایک مٹھی گوندھیں، دبا کر گولی بنائیں، دھکیل کر ربن بنائیں، اور لکھیں کیا ہوا۔</translation>
+    </message>
+    <message>
+        <source>No test pit yet. Dig one beside the tank as deep as its pit (%1), and write down each layer and where water comes in. A pit can cave in: step its sides back, and never work in it alone.</source>
+        <translation>ابھی کوئی آزمائشی گڑھا نہیں۔ ٹینکی کے پاس ایک کھودیں، ٹینکی کے گڑھے (%1) جتنا گہرا، اور ہر تہہ اور پانی آنے کی جگہ لکھیں۔ گڑھے کی دیواریں گر سکتی ہیں: پہلو سیڑھی کی طرح پیچھے کاٹیں، اور اس میں کبھی اکیلے کام نہ کریں۔</translation>
+    </message>
+    <message>
+        <source>Layers without a soil: %1. Until they are known the pits do not count for the soil of the site.</source>
+        <translation>جن تہوں کی مٹی نہیں لکھی: %1۔ جب تک معلوم نہ ہو، جگہ کی مٹی کے لیے یہ گڑھے نہیں گنے جاتے۔</translation>
+    </message>
+    <message>
+        <source>The deepest test pit ends at %1, above the floor of the tank&apos;s pit: what lies below is not known.</source>
+        <translation>سب سے گہرا آزمائشی گڑھا %1 پر ختم ہوتا ہے، ٹینکی کے گڑھے کے تلے سے اوپر: نیچے کیا ہے، معلوم نہیں۔</translation>
+    </message>
+    <message>
+        <source>No slope taken yet. Hold a hose full of water along the fall, measure the level distance and both water marks, and go on from the lower staff.</source>
+        <translation>ابھی ڈھلان نہیں ناپی گئی۔ پانی بھرا پائپ ڈھلان کی طرف رکھیں، ہموار فاصلہ اور پانی کے دونوں نشان ناپیں، اور نچلی چھڑ سے آگے بڑھیں۔</translation>
+    </message>
+    <message>
+        <source>Setting %1: %2.</source>
+        <translation>پیمائش %1: %2۔</translation>
+    </message>
+    <message>
+        <source>The ground was surveyed; its spot heights stay in place of this fall.</source>
+        <translation>زمین کا سروے ہو چکا ہے؛ اس کے اونچائی کے نقطے اس ڈھلوان کی جگہ رہتے ہیں۔</translation>
+    </message>
+    <message>
+        <source>A test pit shows a weaker soil (%1) above the floor of the pit than the one entered (%2). The weakest layer decides how steep a cut may stand: enter that one.</source>
+        <translation>آزمائشی گڑھا گڑھے کے تلے سے اوپر درج (%2) سے کمزور مٹی (%1) دکھاتا ہے۔ کٹائی کتنی سیدھی کھڑی رہ سکتی ہے، یہ سب سے کمزور تہہ طے کرتی ہے: وہی درج کریں۔</translation>
+    </message>
+    <message>
+        <source>Water came into a test pit %1 below the ground; entered is %2. Enter the highest level that was seen, for it is the one that lifts the floor.</source>
+        <translation>آزمائشی گڑھے میں زمین سے %1 نیچے پانی آیا؛ درج %2 ہے۔ جو سب سے اونچا لیول دیکھا گیا وہ درج کریں، کیونکہ فرش کو وہی اٹھاتا ہے۔</translation>
+    </message>
+    <message>
+        <source>Where the soil in the jar was taken, and how deep; take it from where the soil for the mix will be dug.</source>
+        <translation>جار کی مٹی کہاں سے لی گئی، اور کتنی گہرائی سے؛ وہاں سے لیں جہاں سے مسالے کی مٹی کھودی جائے گی۔</translation>
+    </message>
+    <message>
+        <source>Height of the lowest layer, marked one minute after the jar was put down: grains that the eye can see.</source>
+        <translation>سب سے نیچے کی تہہ کی اونچائی، جار رکھنے کے ایک منٹ بعد نشان لگایا: ذرے جو آنکھ دیکھ سکتی ہے۔</translation>
+    </message>
+    <message>
+        <source>Height of the layer over the sand alone, marked after two hours; not from the bottom of the jar.</source>
+        <translation>صرف ریت سے اوپر کی تہہ کی اونچائی، دو گھنٹے بعد نشان لگایا؛ جار کے پیندے سے نہیں۔</translation>
+    </message>
+    <message>
+        <source>Height of the top layer alone, when the water over it is clear; that may take a day or more.</source>
+        <translation>صرف سب سے اوپر کی تہہ کی اونچائی، جب اس کے اوپر پانی صاف ہو جائے؛ اس میں ایک دن یا زیادہ لگ سکتا ہے۔</translation>
+    </message>
+    <message>
+        <source>Where the soil in the hand was taken, and how deep.</source>
+        <translation>ہاتھ والی مٹی کہاں سے لی گئی، اور کتنی گہرائی سے۔</translation>
+    </message>
+    <message>
+        <source>Moisten a handful, knead it like dough, squeeze it and open the hand. Left empty: not tried yet.</source>
+        <translation>ایک مٹھی مٹی نم کریں، آٹے کی طرح گوندھیں، دبائیں اور ہاتھ کھولیں۔ خالی چھوڑا ہو: ابھی آزمایا نہیں۔</translation>
+    </message>
+    <message>
+        <source>Push the ball out between thumb and finger to a flat ribbon and measure it when it breaks by its own weight; 0 when none forms.</source>
+        <translation>گولی کو انگوٹھے اور انگلی کے بیچ سے دھکیل کر چپٹا ربن بنائیں اور جب اپنے وزن سے ٹوٹے تو ناپیں؛ نہ بنے تو 0۔</translation>
+    </message>
+    <message>
+        <source>Rub a pinch with much water in the palm: grit like sugar, smooth like flour, or neither.</source>
+        <translation>ایک چٹکی ہتھیلی میں بہت پانی کے ساتھ رگڑیں: چینی جیسی کرکری، آٹے جیسی ملائم، یا دونوں نہیں۔</translation>
+    </message>
+    <message>
+        <source>Name of the test pit, the same in each of its layers. Nobody climbs into a pit deeper than the waist that is not stepped back or shored.</source>
+        <translation>آزمائشی گڑھے کا نام، اس کی ہر تہہ میں ایک ہی۔ کمر سے گہرے ایسے گڑھے میں کوئی نہ اترے جس کے پہلو سیڑھی کی طرح نہ کاٹے گئے ہوں یا ٹیک نہ لگی ہو۔</translation>
+    </message>
+    <message>
+        <source>Depth of the top of the layer below the ground; 0 for the first.</source>
+        <translation>زمین سے تہہ کے اوپر تک کی گہرائی؛ پہلی کے لیے 0۔</translation>
+    </message>
+    <message>
+        <source>Depth of the bottom of the layer below the ground; of the last layer, of the test pit.</source>
+        <translation>زمین سے تہہ کے نیچے تک کی گہرائی؛ آخری تہہ کے لیے آزمائشی گڑھے کی پوری گہرائی۔</translation>
+    </message>
+    <message>
+        <source>What the layer is. Clay is stiff when the thumb dents it but goes in only with great effort; leave the soil empty when nobody tried.</source>
+        <translation>تہہ کس چیز کی ہے۔ چکنی مٹی سخت ہے جب انگوٹھا نشان ڈالے مگر بڑے زور سے ہی گھسے؛ کسی نے نہ آزمایا ہو تو مٹی کا خانہ خالی چھوڑیں۔</translation>
+    </message>
+    <message>
+        <source>Whether water stood or seeped in there; look again on the next day. It stands highest after the rains.</source>
+        <translation>کیا وہاں پانی کھڑا تھا یا رس کر آیا؛ اگلے دن پھر دیکھیں۔ بارشوں کے بعد سب سے اونچا ہوتا ہے۔</translation>
+    </message>
+    <message>
+        <source>Distance of one setting of the hose, held level, straight down the fall; 0: not measured yet.</source>
+        <translation>لیول پائپ کی ایک پیمائش کا فاصلہ، ہموار پکڑ کر، سیدھا ڈھلان کی طرف نیچے؛ 0: ابھی نہیں ناپا۔</translation>
+    </message>
+    <message>
+        <source>Water mark on the lower staff less that on the upper one; less than 0 where the ground rises.</source>
+        <translation>نچلی چھڑ پر پانی کا نشان منفی اوپر والی چھڑ کا نشان؛ زمین چڑھتی ہو تو 0 سے کم۔</translation>
+    </message>
+    <message>
+        <source>Taken from</source>
+        <translation>کہاں سے لیا</translation>
+    </message>
+    <message>
+        <source>Silt</source>
+        <translation>گاد</translation>
+    </message>
+    <message>
+        <source>Clay</source>
+        <translation>چکنی مٹی</translation>
+    </message>
+    <message>
+        <source>The ball</source>
+        <translation>گولی</translation>
+    </message>
+    <message>
+        <source>The ribbon breaks at</source>
+        <translation>ربن ٹوٹتا ہے</translation>
+    </message>
+    <message>
+        <source>Rubbed wet it is</source>
+        <translation>گیلی رگڑنے پر</translation>
+    </message>
+    <message>
+        <source>Test pit</source>
+        <translation>آزمائشی گڑھا</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>کہاں سے</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>کہاں تک</translation>
+    </message>
+    <message>
+        <source>Water came in</source>
+        <translation>پانی آیا</translation>
+    </message>
+    <message>
+        <source>Level distance</source>
+        <translation>ہموار فاصلہ</translation>
+    </message>
+    <message>
+        <source>Drop</source>
+        <translation>اترائی</translation>
+    </message>
+    <message>
+        <source>falls apart</source>
+        <translation>بکھر جاتی ہے</translation>
+    </message>
+    <message>
+        <source>holds together</source>
+        <translation>جڑی رہتی ہے</translation>
+    </message>
+    <message>
+        <source>gritty</source>
+        <translation>کرکری</translation>
+    </message>
+    <message>
+        <source>neither gritty nor smooth</source>
+        <translation>نہ کرکری نہ ملائم</translation>
+    </message>
+    <message>
+        <source>smooth like flour</source>
+        <translation>آٹے جیسی ملائم</translation>
+    </message>
+    <message>
+        <source>sand</source>
+        <translation>ریت</translation>
+    </message>
+    <message>
+        <source>loamy sand</source>
+        <translation>میرا والی ریت</translation>
+    </message>
+    <message>
+        <source>sandy loam</source>
+        <translation>ریتلی میرا</translation>
+    </message>
+    <message>
+        <source>loam</source>
+        <translation>میرا مٹی</translation>
+    </message>
+    <message>
+        <source>silt loam</source>
+        <translation>گاد والی میرا</translation>
+    </message>
+    <message>
+        <source>silt</source>
+        <translation>گاد</translation>
+    </message>
+    <message>
+        <source>sandy clay loam</source>
+        <translation>ریتلی چکنی میرا</translation>
+    </message>
+    <message>
+        <source>clay loam</source>
+        <translation>چکنی میرا</translation>
+    </message>
+    <message>
+        <source>silty clay loam</source>
+        <translation>گاد والی چکنی میرا</translation>
+    </message>
+    <message>
+        <source>sandy clay</source>
+        <translation>ریتلی چکنی مٹی</translation>
+    </message>
+    <message>
+        <source>silty clay</source>
+        <translation>گاد والی چکنی مٹی</translation>
+    </message>
+    <message>
+        <source>clay</source>
+        <translation>چکنی مٹی</translation>
+    </message>
+    <message>
+        <source>%1: %2 in place of %3.</source>
+        <translation>%1: %3 کی جگہ %2۔</translation>
+    </message>
+    <message>
+        <source>Nothing noted yet. Type in what stands on the paper forms, page by page; what follows from it is shown at once and changes nothing until you put it in place.</source>
+        <translation>ابھی کچھ نہیں لکھا۔ کاغذی فارموں پر جو لکھا ہے صفحہ بہ صفحہ درج کریں؛ اس سے جو نکلتا ہے فوراً دکھایا جاتا ہے، اور جب تک آپ اسے لاگو نہ کریں کچھ نہیں بدلتا۔</translation>
+    </message>
+    <message>
+        <source>The notes change nothing of what is entered for the site.</source>
+        <translation>نوٹ سے جگہ کے لیے درج چیزوں میں کچھ نہیں بدلتا۔</translation>
+    </message>
+    <message>
+        <source>Putting the notes in place would change:</source>
+        <translation>نوٹ لاگو کرنے سے یہ بدلے گا:</translation>
+    </message>
+    <message>
+        <source>Field notes</source>
+        <translation>فیلڈ نوٹ</translation>
+    </message>
+    <message>
+        <source>Jars of soil</source>
+        <translation>مٹی کے جار</translation>
+    </message>
+    <message>
+        <source>Balls and ribbons</source>
+        <translation>گولیاں اور ربن</translation>
+    </message>
+    <message>
+        <source>Layers of test pits</source>
+        <translation>آزمائشی گڑھوں کی تہیں</translation>
+    </message>
+    <message>
+        <source>Settings of the hose level</source>
+        <translation>لیول پائپ کی پیمائشیں</translation>
+    </message>
+    <message>
+        <source>Ball and ribbon %1</source>
+        <translation>گولی اور ربن %1</translation>
+    </message>
+    <message>
+        <source>Layer %1</source>
+        <translation>تہہ %1</translation>
+    </message>
+    <message>
+        <source>Setting %1</source>
+        <translation>پیمائش %1</translation>
+    </message>
+    <message>
+        <source>is not deeper than the top of the layer; measure both down from the ground</source>
+        <translation>تہہ کے اوپر سے گہرا نہیں؛ دونوں زمین سے نیچے کو ناپیں</translation>
+    </message>
+    <message>
+        <source>does not begin with a mark that this program knows</source>
+        <translation>ایسے نشان سے شروع نہیں ہوتا جسے یہ پروگرام جانتا ہو</translation>
+    </message>
+    <message>
+        <source>was not copied as it stands, for its last four signs do not fit the rest; compare it sign by sign</source>
+        <translation>ہو بہو نقل نہیں ہوا، کیونکہ آخری چار نشان باقی سے میل نہیں کھاتے؛ ایک ایک نشان ملا کر دیکھیں</translation>
+    </message>
+    <message>
+        <source>holds a part that this program does not know; compare it sign by sign</source>
+        <translation>اس میں ایسا حصہ ہے جسے یہ پروگرام نہیں جانتا؛ ایک ایک نشان ملا کر دیکھیں</translation>
+    </message>
+    <message>
+        <source>The design on one line</source>
+        <translation>ایک سطر میں ڈیزائن</translation>
+    </message>
+    <message>
+        <source>%1 values, %2 to %3</source>
+        <translation>%1 قدریں، %2 تا %3</translation>
+    </message>
+    <message>
+        <source>%1; all others 0</source>
+        <translation>%1؛ باقی سب 0</translation>
+    </message>
+    <message>
+        <source>on the map</source>
+        <translation>گراف پر</translation>
+    </message>
+    <message>
+        <source>as entered</source>
+        <translation>جیسا درج ہے</translation>
+    </message>
+    <message>
+        <source>%1: as it stands there</source>
+        <translation>%1: جیسا وہاں ہے</translation>
+    </message>
+    <message>
+        <source>%1: as entered</source>
+        <translation>%1: جیسا درج ہے</translation>
+    </message>
+    <message>
+        <source>tank empty</source>
+        <translation>ٹینکی خالی</translation>
+    </message>
+    <message>
+        <source>tank full and leaking</source>
+        <translation>ٹینکی بھری اور لیک</translation>
+    </message>
+    <message>
+        <source>The tank</source>
+        <translation>ٹینکی</translation>
+    </message>
+    <message>
+        <source>Pit, platform and setting out</source>
+        <translation>گڑھا، پلیٹ فارم اور لے آؤٹ</translation>
+    </message>
+    <message>
+        <source>Coats, materials and batches</source>
+        <translation>کوٹ، سامان اور گھانیاں</translation>
+    </message>
+    <message>
+        <source>Labour</source>
+        <translation>مزدوری</translation>
+    </message>
+    <message>
+        <source>Dates and people by day</source>
+        <translation>تاریخیں اور ہر دن کے لوگ</translation>
+    </message>
+    <message>
+        <source>Measured on site</source>
+        <translation>موقع پر ناپا گیا</translation>
+    </message>
+    <message>
+        <source>Coats in one go</source>
+        <translation>کوٹ ایک ہی بار میں</translation>
+    </message>
+    <message>
+        <source>First filling</source>
+        <translation>پہلی بار پانی بھرنا</translation>
+    </message>
+    <message>
+        <source>Weather window</source>
+        <translation>موزوں موسم کے ہفتے</translation>
+    </message>
+    <message>
+        <source>Will the water last</source>
+        <translation>کیا پانی پورا پڑے گا</translation>
+    </message>
+    <message>
+        <source>From the source</source>
+        <translation>ذریعے سے</translation>
+    </message>
+    <message>
+        <source>To the field</source>
+        <translation>کھیت تک</translation>
+    </message>
+    <message>
+        <source>Emptying</source>
+        <translation>ٹینکی خالی ہونا</translation>
+    </message>
+    <message>
+        <source>Ground, platform and spoil</source>
+        <translation>زمین، پلیٹ فارم اور کھدائی کی مٹی</translation>
+    </message>
+    <message>
+        <source>Stability</source>
+        <translation>پائیداری</translation>
+    </message>
+    <message>
+        <source>Bill and shares</source>
+        <translation>تخمینہ اور حصے</translation>
+    </message>
+    <message>
+        <source>Linings</source>
+        <translation>لائننگیں</translation>
+    </message>
+    <message>
+        <source>Coats in order</source>
+        <translation>کوٹ، ترتیب سے</translation>
+    </message>
+    <message>
+        <source>from the earth inward</source>
+        <translation>مٹی سے اندر کی طرف</translation>
+    </message>
+    <message>
+        <source>Work of each coat</source>
+        <translation>ہر کوٹ کی محنت</translation>
+    </message>
+    <message>
+        <source>face × spreading + plaster × mixing</source>
+        <translation>سطح × لگانے کی رفتار + پلستر × مسالا بنانے کی رفتار</translation>
+    </message>
+    <message>
+        <source>In which a coat must be on</source>
+        <translation>کوٹ کتنی دیر میں لگ جانا چاہیے</translation>
+    </message>
+    <message>
+        <source>People on each coat</source>
+        <translation>ہر کوٹ پر لوگ</translation>
+    </message>
+    <message>
+        <source>as entered, or as wished for the coat</source>
+        <translation>جیسا درج ہے، یا جیسی اس کوٹ کی خواہش ہے</translation>
+    </message>
+    <message>
+        <source>People needed</source>
+        <translation>لوگ جو چاہییں</translation>
+    </message>
+    <message>
+        <source>work × hours of a person-day ÷ hours for the coat, rounded up</source>
+        <translation>محنت × دیہاڑی کے گھنٹے ÷ کوٹ کے گھنٹے، اوپر کے پورے عدد تک</translation>
+    </message>
+    <message>
+        <source>Masons on each coat</source>
+        <translation>ہر کوٹ پر مستری</translation>
+    </message>
+    <message>
+        <source>as entered, no more than people on the coat</source>
+        <translation>جیسا درج ہے، مگر کوٹ کے لوگوں سے زیادہ نہیں</translation>
+    </message>
+    <message>
+        <source>Masons needed</source>
+        <translation>مستری جو چاہییں</translation>
+    </message>
+    <message>
+        <source>people needed × 0.074 ÷ 0.260, rounded up</source>
+        <translation>لوگ جو چاہییں × 0.074 ÷ 0.260، اوپر کے پورے عدد تک</translation>
+    </message>
+    <message>
+        <source>Batches with a whole bag</source>
+        <translation>پوری بوری والی گھانیاں</translation>
+    </message>
+    <message>
+        <source>plaster to mix ÷ yield of a batch, rounded up</source>
+        <translation>بنانے کا پلستر ÷ ایک گھانی سے بننے والا پلستر، اوپر کے پورے عدد تک</translation>
+    </message>
+    <message>
+        <source>Batches an hour needed</source>
+        <translation>فی گھنٹہ گھانیاں جو چاہییں</translation>
+    </message>
+    <message>
+        <source>batches ÷ hours for the coat</source>
+        <translation>گھانیاں ÷ کوٹ کے گھنٹے</translation>
+    </message>
+    <message>
+        <source>Batches an hour possible</source>
+        <translation>فی گھنٹہ گھانیاں جو بن سکتی ہیں</translation>
+    </message>
+    <message>
+        <source>mixing places × 60 ÷ minutes for a batch</source>
+        <translation>مسالا بنانے کی جگہیں × 60 ÷ ایک گھانی کے منٹ</translation>
+    </message>
+    <message>
+        <source>Mixing places needed</source>
+        <translation>مسالا بنانے کی جگہیں جو چاہییں</translation>
+    </message>
+    <message>
+        <source>batches an hour × minutes for a batch ÷ 60, rounded up</source>
+        <translation>فی گھنٹہ گھانیاں × ایک گھانی کے منٹ ÷ 60، اوپر کے پورے عدد تک</translation>
+    </message>
+    <message>
+        <source>Minutes to put a batch on</source>
+        <translation>ایک گھانی لگانے کے منٹ</translation>
+    </message>
+    <message>
+        <source>face that it covers × spreading × hours of a person-day × 60 ÷ people who spread: their share of the work</source>
+        <translation>جتنی سطح ڈھکتی ہے × لگانے کی رفتار × دیہاڑی کے گھنٹے × 60 ÷ لگانے والے لوگ: محنت میں ان کا حصہ</translation>
+    </message>
+    <message>
+        <source>Minutes for a batch with half a bag</source>
+        <translation>آدھی بوری والی گھانی کے منٹ</translation>
+    </message>
+    <message>
+        <source>as for a whole bag</source>
+        <translation>جیسے پوری بوری کے لیے</translation>
+    </message>
+    <message>
+        <source>In which a batch must be on the wall</source>
+        <translation>گھانی کتنی دیر میں دیوار پر لگ جانی چاہیے</translation>
+    </message>
+    <message>
+        <source>Bags of cement for each coat</source>
+        <translation>ہر کوٹ کے لیے سیمنٹ کی بوریاں</translation>
+    </message>
+    <message>
+        <source>cement to mix ÷ weight of a bag, not rounded</source>
+        <translation>مسالے کا سیمنٹ ÷ بوری کا وزن، پورا عدد کیے بغیر</translation>
+    </message>
+    <message>
+        <source>Mixing water for each coat</source>
+        <translation>ہر کوٹ کا مسالا بنانے کا پانی</translation>
+    </message>
+    <message>
+        <source>plaster to mix × litres for each m³</source>
+        <translation>بنانے کا پلستر × ہر m³ کے لیٹر</translation>
+    </message>
+    <message>
+        <source>Sacks to cover each coat</source>
+        <translation>ہر کوٹ کو ڈھکنے کے ٹاٹ</translation>
+    </message>
+    <message>
+        <source>face ÷ what a sack covers × (1 + spare), rounded up</source>
+        <translation>سطح ÷ ایک ٹاٹ سے ڈھکی سطح × (1 + فالتو)، اوپر کے پورے عدد تک</translation>
+    </message>
+    <message>
+        <source>Length and width times this, this crew could plaster</source>
+        <translation>لمبائی اور چوڑائی کے اتنے گنا پر یہ ٹیم پلستر کر سکتی ہے</translation>
+    </message>
+    <message>
+        <source>found by halving: largest plan, same depth, batter and lining, whose coat the crew can put on</source>
+        <translation>آدھا آدھا کر کے نکالا: اسی گہرائی، سلامی اور لائننگ کا سب سے بڑی لمبائی چوڑائی جس کا کوٹ یہ ٹیم لگا سکتی ہے</translation>
+    </message>
+    <message>
+        <source>Clear length of that tank</source>
+        <translation>اس ٹینکی کی اندر کی لمبائی</translation>
+    </message>
+    <message>
+        <source>length × factor</source>
+        <translation>لمبائی × فیکٹر</translation>
+    </message>
+    <message>
+        <source>Clear width of that tank</source>
+        <translation>اس ٹینکی کی اندر کی چوڑائی</translation>
+    </message>
+    <message>
+        <source>width × factor</source>
+        <translation>چوڑائی × فیکٹر</translation>
+    </message>
+    <message>
+        <source>Held by that tank, filled to the overflow</source>
+        <translation>اس ٹینکی کی گنجائش، اوور فلو تک بھری</translation>
+    </message>
+    <message>
+        <source>V(h) with its own floor</source>
+        <translation>V(h)، اس کے اپنے فرش کے ساتھ</translation>
+    </message>
+    <message>
+        <source>Inflow on the first day</source>
+        <translation>پہلے دن آنے والا پانی</translation>
+    </message>
+    <message>
+        <source>as entered, else flow × hours of the source in that month</source>
+        <translation>جیسا درج ہے، ورنہ بہاؤ × اس مہینے میں ذریعہ چلنے کے گھنٹے</translation>
+    </message>
+    <message>
+        <source>Filling starts</source>
+        <translation>پانی بھرنا شروع</translation>
+    </message>
+    <message>
+        <source>as in the dates: last day of curing or of the days within which it must start, whichever comes first</source>
+        <translation>جیسا تاریخوں میں ہے: ترائی کا آخری دن، یا ان دنوں کا آخری جن میں بھرنا شروع ہونا لازم ہے، جو پہلے آئے</translation>
+    </message>
+    <message>
+        <source>Latest start of filling</source>
+        <translation>پانی بھرنا شروع، زیادہ سے زیادہ دیر سے</translation>
+    </message>
+    <message>
+        <source>last coat + days within which filling must start</source>
+        <translation>آخری کوٹ + جتنے دن کے اندر پانی بھرنا شروع ہونا لازم ہے</translation>
+    </message>
+    <message>
+        <source>Tank full</source>
+        <translation>ٹینکی بھری</translation>
+    </message>
+    <message>
+        <source>first day on which it holds what it can up to the overflow</source>
+        <translation>پہلا دن جب ٹینکی میں اوور فلو تک جتنا آ سکتا ہے اتنا پانی ہو</translation>
+    </message>
+    <message>
+        <source>Water for sacks after curing</source>
+        <translation>ترائی کے بعد ٹاٹ کا پانی</translation>
+    </message>
+    <message>
+        <source>sum over the days of wall still to be wet × litres a day for each m²</source>
+        <translation>سب دنوں کا مجموعہ: دیوار جو ابھی گیلی رکھنی ہے × ہر m² کے روزانہ لیٹر</translation>
+    </message>
+    <message>
+        <source>Water to bring by hand</source>
+        <translation>ہاتھ سے لانے کا پانی</translation>
+    </message>
+    <message>
+        <source>held if the water covered the walls by the latest start + curing, as far as the limit on the rise lets it − held then</source>
+        <translation>ٹینکی میں پانی، اگر وہ آخری ممکن شروع + ترائی تک دیواریں ڈھک لے، جہاں تک چڑھنے کی حد اجازت دے − اس وقت کا پانی</translation>
+    </message>
+    <message>
+        <source>Bands of the wall: lower edge</source>
+        <translation>دیوار کی پٹیاں: نچلا کنارہ</translation>
+    </message>
+    <message>
+        <source>even steps up from the floor</source>
+        <translation>فرش سے اوپر برابر فاصلوں پر</translation>
+    </message>
+    <message>
+        <source>Bands of the wall: upper edge</source>
+        <translation>دیوار کی پٹیاں: اوپر کا کنارہ</translation>
+    </message>
+    <message>
+        <source>even steps up to the overflow, then the rim</source>
+        <translation>برابر فاصلوں پر اوور فلو تک، پھر ٹینکی کا اوپری کنارہ</translation>
+    </message>
+    <message>
+        <source>Bands of the wall: area</source>
+        <translation>دیوار کی پٹیاں: رقبہ</translation>
+    </message>
+    <message>
+        <source>wet face up to the upper edge − up to the lower; wet face = floor + √(1 + batter²) × h × mean edge</source>
+        <translation>پٹی کے اوپر کے کنارے تک گیلی سطح − نچلے کنارے تک؛ گیلی سطح = فرش + √(1 + سلامی²) × h × اوسط گھیرا</translation>
+    </message>
+    <message>
+        <source>Bands: sacks wet from</source>
+        <translation>پٹیاں: ٹاٹ گیلے اس دن سے</translation>
+    </message>
+    <message>
+        <source>day after the last coat</source>
+        <translation>آخری کوٹ کے بعد کا دن</translation>
+    </message>
+    <message>
+        <source>Bands: covered by water on</source>
+        <translation>پٹیاں: پانی سے ڈھکیں اس دن</translation>
+    </message>
+    <message>
+        <source>first day at whose end the level is at the upper edge</source>
+        <translation>پہلا دن جس کے آخر میں لیول پٹی کے اوپر کے کنارے پر ہو</translation>
+    </message>
+    <message>
+        <source>Bands: sacks wet until</source>
+        <translation>پٹیاں: ٹاٹ گیلے اس دن تک</translation>
+    </message>
+    <message>
+        <source>day before it is covered, not before the end of curing</source>
+        <translation>ڈھکنے سے پہلے کا دن، مگر ترائی ختم ہونے سے پہلے نہیں</translation>
+    </message>
+    <message>
+        <source>Bands: days of wetting</source>
+        <translation>پٹیاں: ترائی کے دن</translation>
+    </message>
+    <message>
+        <source>from the first to the last, both counted</source>
+        <translation>پہلے سے آخری تک، دونوں گن کر</translation>
+    </message>
+    <message>
+        <source>Days of filling</source>
+        <translation>پانی بھرنے کے دن</translation>
+    </message>
+    <message>
+        <source>from the start until full, 366 at most</source>
+        <translation>شروع سے بھرنے تک، زیادہ سے زیادہ 366</translation>
+    </message>
+    <message>
+        <source>Let in each day</source>
+        <translation>ہر دن چھوڑا پانی</translation>
+    </message>
+    <message>
+        <source>inflow, held to what raises the level by no more than the limit</source>
+        <translation>آنے والا پانی، اتنا ہی کہ لیول حد سے زیادہ نہ چڑھے</translation>
+    </message>
+    <message>
+        <source>Lost each day</source>
+        <translation>ہر دن ضائع</translation>
+    </message>
+    <message>
+        <source>ET0 of the month × open water × (1 − cover) × surface + seepage × wet face, no more than there is</source>
+        <translation>اس مہینے کا ET0 × کھلا پانی × (1 − ڈھکن) × پانی کی اوپری سطح + رساؤ × گیلی سطح، جتنا پانی ہے اس سے زیادہ نہیں</translation>
+    </message>
+    <message>
+        <source>Held at the end of each day</source>
+        <translation>ہر دن کے آخر میں ٹینکی میں پانی</translation>
+    </message>
+    <message>
+        <source>held before + let in − lost</source>
+        <translation>پہلے کا پانی + چھوڑا − ضائع</translation>
+    </message>
+    <message>
+        <source>Level at the end of each day</source>
+        <translation>ہر دن کے آخر میں لیول</translation>
+    </message>
+    <message>
+        <source>h at which V(h) is what is held</source>
+        <translation>وہ h جس پر V(h) ٹینکی کے پانی کے برابر ہو</translation>
+    </message>
+    <message>
+        <source>Wall above the water each day</source>
+        <translation>ہر دن پانی سے اوپر دیوار</translation>
+    </message>
+    <message>
+        <source>floor + wall − wet face up to the level</source>
+        <translation>فرش + دیوار − لیول تک گیلی سطح</translation>
+    </message>
+    <message>
+        <source>Water for sacks each day</source>
+        <translation>ہر دن ٹاٹ کا پانی</translation>
+    </message>
+    <message>
+        <source>wall above the water still to be wet × litres a day for each m²</source>
+        <translation>پانی سے اوپر کی دیوار جو ابھی گیلی رکھنی ہے × ہر m² کے روزانہ لیٹر</translation>
+    </message>
+    <message>
+        <source>Weather years looked at</source>
+        <translation>موسمی سال جو دیکھے گئے</translation>
+    </message>
+    <message>
+        <source>all that there are</source>
+        <translation>جتنے بھی ہیں سب</translation>
+    </message>
+    <message>
+        <source>Rain in a day that spoils a fresh coat</source>
+        <translation>ایک دن کی بارش جو تازہ کوٹ خراب کر دے</translation>
+    </message>
+    <message>
+        <source>Week of the first coat, as planned</source>
+        <translation>پہلے کوٹ کا ہفتہ، منصوبے کے مطابق</translation>
+    </message>
+    <message>
+        <source>week of its day; weeks count from 1 January</source>
+        <translation>اس کے دن کا ہفتہ؛ ہفتے 1 جنوری سے گنے جاتے ہیں</translation>
+    </message>
+    <message>
+        <source>Week with the best chance</source>
+        <translation>سب سے اچھے امکان والا ہفتہ</translation>
+    </message>
+    <message>
+        <source>largest share of undisturbed starts; of equal ones the planned one, else the next after it</source>
+        <translation>سلامت شروعاتوں کا سب سے بڑا حصہ؛ برابر ہوں تو طے شدہ ہفتہ، ورنہ اس کے بعد کا اگلا</translation>
+    </message>
+    <message>
+        <source>First coat in that week</source>
+        <translation>اس ہفتے میں پہلا کوٹ</translation>
+    </message>
+    <message>
+        <source>works begun so that it falls there, with rest days and closed days</source>
+        <translation>تعمیر ایسے شروع کہ کوٹ اسی ہفتے میں آئے، ہفتے کی چھٹی اور چھٹی کے دن ملا کر</translation>
+    </message>
+    <message>
+        <source>Start of the works for it</source>
+        <translation>اس کے لیے تعمیر کا شروع</translation>
+    </message>
+    <message>
+        <source>planned start moved by as many days as the first coat, then until the coat falls in the week</source>
+        <translation>طے شدہ شروع اتنے ہی دن ہٹا کر جتنے پہلا کوٹ ہٹا، پھر آگے جب تک کوٹ اس ہفتے میں نہ آ جائے</translation>
+    </message>
+    <message>
+        <source>Weeks of the year</source>
+        <translation>سال کے ہفتے</translation>
+    </message>
+    <message>
+        <source>first day of each</source>
+        <translation>ہر ایک کا پہلا دن</translation>
+    </message>
+    <message>
+        <source>Share undisturbed, by week</source>
+        <translation>سلامت کا حصہ، ہفتہ وار</translation>
+    </message>
+    <message>
+        <source>start days of the week in all years on which none of the three below happens ÷ all</source>
+        <translation>سب سالوں میں اس ہفتے کے شروع کے وہ دن جن پر نیچے کی تینوں باتوں میں سے کوئی نہ ہو ÷ کل</translation>
+    </message>
+    <message>
+        <source>Share with heavy rain, by week</source>
+        <translation>بھاری بارش کا حصہ، ہفتہ وار</translation>
+    </message>
+    <message>
+        <source>heavy rain on a coat&apos;s day or the day after ÷ all</source>
+        <translation>کوٹ کے دن یا اگلے دن بھاری بارش ÷ کل</translation>
+    </message>
+    <message>
+        <source>Share with frost, by week</source>
+        <translation>کورے کا حصہ، ہفتہ وار</translation>
+    </message>
+    <message>
+        <source>night at or below 0 °C before a coat or in the 7 days after ÷ all</source>
+        <translation>کوٹ سے پہلے یا بعد کے 7 دن میں 0 °C یا کم والی رات ÷ کل</translation>
+    </message>
+    <message>
+        <source>Share too cold or too hot, by week</source>
+        <translation>بہت ٹھنڈے یا بہت گرم دن کا حصہ، ہفتہ وار</translation>
+    </message>
+    <message>
+        <source>mean below 5 °C or maximum above 35 °C on a coat&apos;s day ÷ all</source>
+        <translation>کوٹ کے دن اوسط 5 °C سے کم یا زیادہ سے زیادہ 35 °C سے اوپر ÷ کل</translation>
+    </message>
+    <message>
+        <source>Coats whose drying is reckoned</source>
+        <translation>کوٹ جن کے سوکھنے کا حساب لگا</translation>
+    </message>
+    <message>
+        <source>those in whose month wind was measured</source>
+        <translation>جن کے مہینے میں ہوا ناپی گئی</translation>
+    </message>
+    <message>
+        <source>Air in the warmest hours</source>
+        <translation>سب سے گرم گھنٹوں میں ہوا کا درجہ حرارت</translation>
+    </message>
+    <message>
+        <source>mean maximum of the days on which the coat falls</source>
+        <translation>کوٹ جن دنوں پر آئے، ان کے زیادہ سے زیادہ کی اوسط</translation>
+    </message>
+    <message>
+        <source>Humidity in the warmest hours</source>
+        <translation>سب سے گرم گھنٹوں میں نمی</translation>
+    </message>
+    <message>
+        <source>vapour pressure of the day ÷ saturation pressure at the maximum, eq. 11 and 19</source>
+        <translation>دن کا بخارات کا دباؤ ÷ زیادہ سے زیادہ درجہ حرارت پر پوری نمی کا دباؤ، مساوات 11 اور 19</translation>
+    </message>
+    <message>
+        <source>Wind, km an hour</source>
+        <translation>ہوا کی رفتار، km فی گھنٹہ</translation>
+    </message>
+    <message>
+        <source>mean wind × 3.6</source>
+        <translation>ہوا کی اوسط رفتار × 3.6</translation>
+    </message>
+    <message>
+        <source>Water lost by the fresh plaster</source>
+        <translation>تازہ پلستر سے اڑنے والا پانی</translation>
+    </message>
+    <message>
+        <source>5 ((T + 18)^2.5 − r (T + 18)^2.5) (V + 4) ÷ 1 000 000; T air and plaster in °C, r humidity from 0 to 1, V wind in km an hour</source>
+        <translation>5 ((T + 18)^2.5 − r (T + 18)^2.5) (V + 4) ÷ 1 000 000؛ T ہوا اور پلستر کا درجہ حرارت °C میں، r نمی 0 سے 1 تک، V ہوا کی رفتار km فی گھنٹہ</translation>
+    </message>
+    <message>
+        <source>Reckoned with exact shells, net</source>
+        <translation>اصل حجم سے حساب، خالص</translation>
+    </message>
+    <message>
+        <source>sums of the net mixes; stone: the bed</source>
+        <translation>خالص مسالوں کے مجموعے؛ پتھر: سولنگ</translation>
+    </message>
+    <message>
+        <source>Reckoned by area × thickness, net</source>
+        <translation>رقبہ × موٹائی سے حساب، خالص</translation>
+    </message>
+    <message>
+        <source>sums of the mixes by area × thickness; stone: floor × bed</source>
+        <translation>رقبہ × موٹائی سے مسالوں کے مجموعے؛ پتھر: فرش × سولنگ</translation>
+    </message>
+    <message>
+        <source>Exact shells over the bill</source>
+        <translation>اصل حجم بٹا رواجی حساب</translation>
+    </message>
+    <message>
+        <source>reckoned ÷ customary</source>
+        <translation>حساب سے ÷ رواجی</translation>
+    </message>
+    <message>
+        <source>Area × thickness over the bill</source>
+        <translation>رقبہ × موٹائی بٹا رواجی حساب</translation>
+    </message>
+    <message>
+        <source>Soil for each sand in the bill</source>
+        <translation>رواجی حساب میں ریت کے ہر حصے پر مٹی</translation>
+    </message>
+    <message>
+        <source>soil ÷ sand</source>
+        <translation>مٹی ÷ ریت</translation>
+    </message>
+    <message>
+        <source>Soil for each sand in the mixes</source>
+        <translation>مسالوں میں ریت کے ہر حصے پر مٹی</translation>
+    </message>
+    <message>
+        <source>net soil ÷ net sand</source>
+        <translation>خالص مٹی ÷ خالص ریت</translation>
+    </message>
+    <message>
+        <source>Cement that thickness and mix need</source>
+        <translation>موٹائی اور تناسب کے لیے سیمنٹ</translation>
+    </message>
+    <message>
+        <source>sum of the net mixes, exact shells</source>
+        <translation>خالص مسالوں کا مجموعہ، اصل حجم سے</translation>
+    </message>
+    <message>
+        <source>The same by area × thickness</source>
+        <translation>وہی، رقبہ × موٹائی سے</translation>
+    </message>
+    <message>
+        <source>sum of the mixes by area × thickness</source>
+        <translation>رقبہ × موٹائی سے مسالوں کا مجموعہ</translation>
+    </message>
+    <message>
+        <source>All coats times this would use the bill&apos;s cement</source>
+        <translation>سب کوٹ اتنے گنا ہوں تو رواجی حساب کا سیمنٹ لگے</translation>
+    </message>
+    <message>
+        <source>found by halving: cement of the exact shells with all coats × factor = cement of the bill</source>
+        <translation>آدھا آدھا کر کے نکالا: سب کوٹ × فیکٹر پر اصل حجم کا سیمنٹ = رواجی حساب کا سیمنٹ</translation>
+    </message>
+    <message>
+        <source>cement of the bill ÷ cement by area × thickness</source>
+        <translation>رواجی حساب کا سیمنٹ ÷ رقبہ × موٹائی سے سیمنٹ</translation>
+    </message>
+    <message>
+        <source>Coats as thick as that</source>
+        <translation>اتنے موٹے کوٹ</translation>
+    </message>
+    <message>
+        <source>thickness × factor</source>
+        <translation>موٹائی × فیکٹر</translation>
+    </message>
+    <message>
+        <source>Coats as thick as that, by area</source>
+        <translation>اتنے موٹے کوٹ، رقبے سے</translation>
+    </message>
+    <message>
+        <source>Soil and sand times this would use the bill&apos;s cement</source>
+        <translation>مٹی اور ریت اتنے گنا ہوں تو رواجی حساب کا سیمنٹ لگے</translation>
+    </message>
+    <message>
+        <source>found by halving: cement of the exact shells with soil and sand parts × factor = cement of the bill</source>
+        <translation>آدھا آدھا کر کے نکالا: مٹی اور ریت کے حصے × فیکٹر پر اصل حجم کا سیمنٹ = رواجی حساب کا سیمنٹ</translation>
+    </message>
+    <message>
+        <source>found by halving, volumes by area × thickness</source>
+        <translation>آدھا آدھا کر کے نکالا، حجم رقبہ × موٹائی سے</translation>
+    </message>
+    <message>
+        <source>soil</source>
+        <translation>مٹی</translation>
+    </message>
+    <message>
+        <source>soil parts × factor</source>
+        <translation>مٹی کے حصے × فیکٹر</translation>
+    </message>
+    <message>
+        <source>sand parts × factor</source>
+        <translation>ریت کے حصے × فیکٹر</translation>
+    </message>
+    <message>
+        <source>cement</source>
+        <translation>سیمنٹ</translation>
+    </message>
+    <message>
+        <source>cement parts, as entered</source>
+        <translation>سیمنٹ کے حصے، جیسے درج ہیں</translation>
+    </message>
+    <message>
+        <source>Mix that would use the bill&apos;s cement</source>
+        <translation>تناسب جس سے رواجی حساب کا سیمنٹ لگے</translation>
+    </message>
+    <message>
+        <source>Each task starts</source>
+        <translation>ہر کام کا شروع</translation>
+    </message>
+    <message>
+        <source>latest of: start of the works, the day wished, what each arrow to it asks for; forward pass on days that are worked; fill_by: last coat + days within which filling must start</source>
+        <translation>ان میں سب سے بعد کا: تعمیر کا شروع، جس دن کی خواہش ہے، اور اس تک آنے والا ہر تیر جو مانگے؛ کام کے دنوں پر آگے کو گنتی؛ fill_by: آخری کوٹ + جتنے دن کے اندر پانی بھرنا شروع ہونا لازم ہے</translation>
+    </message>
+    <message>
+        <source>Each task ends</source>
+        <translation>ہر کام کا آخر</translation>
+    </message>
+    <message>
+        <source>start + duration on its clock, last day on which anything is done</source>
+        <translation>شروع + کام کی مدت اس کے اپنے کیلنڈر سے، آخری دن جس پر کچھ بھی ہو</translation>
+    </message>
+    <message>
+        <source>Duration of each task</source>
+        <translation>ہر کام کی مدت</translation>
+    </message>
+    <message>
+        <source>person-days ÷ people, up to the next quarter of a day, at least one; a coat one day; curing, filling and leak test their days</source>
+        <translation>دیہاڑیاں ÷ لوگ، اگلے چوتھائی دن تک، کم از کم ایک چوتھائی؛ کوٹ ایک دن؛ ترائی، پانی بھرنا اور لیکیج ٹیسٹ اپنے دن</translation>
+    </message>
+    <message>
+        <source>Days with work on them</source>
+        <translation>دن جن پر کام ہے</translation>
+    </message>
+    <message>
+        <source>days from start to end that are worked; all days for curing and filling</source>
+        <translation>شروع سے آخر تک کام کے دن؛ ترائی اور پانی بھرنے کے لیے سب دن</translation>
+    </message>
+    <message>
+        <source>People on each task</source>
+        <translation>ہر کام پر لوگ</translation>
+    </message>
+    <message>
+        <source>labourers + masons</source>
+        <translation>مزدور + مستری</translation>
+    </message>
+    <message>
+        <source>Labourers on each task</source>
+        <translation>ہر کام پر مزدور</translation>
+    </message>
+    <message>
+        <source>diggers, or people on a coat, or as wished; less the masons; spoil: as few as carry it while the pit is dug</source>
+        <translation>کھدائی کرنے والے، یا کوٹ کے لوگ، یا جیسی خواہش ہے؛ مستری نکال کر؛ کھدائی کی مٹی: کم سے کم اتنے جو گڑھا کھدنے کے دوران ڈھو لیں</translation>
+    </message>
+    <message>
+        <source>Masons on each task</source>
+        <translation>ہر کام پر مستری</translation>
+    </message>
+    <message>
+        <source>all there are for a coat, else people × skilled share, rounded up</source>
+        <translation>کوٹ پر جتنے ہیں سب، ورنہ لوگ × مستریوں کا حصہ، اوپر کے پورے عدد تک</translation>
+    </message>
+    <message>
+        <source>People wetting on each task</source>
+        <translation>ہر کام پر ترائی والے</translation>
+    </message>
+    <message>
+        <source>as entered, on curing, filling and leak test</source>
+        <translation>جیسے درج ہیں، ترائی، پانی بھرنے اور لیکیج ٹیسٹ پر</translation>
+    </message>
+    <message>
+        <source>Share of the first day gone at the start</source>
+        <translation>شروع پر پہلے دن کا کتنا حصہ گزر چکا</translation>
+    </message>
+    <message>
+        <source>quarters of a day from the start of the day</source>
+        <translation>دن کے شروع سے چوتھائیاں</translation>
+    </message>
+    <message>
+        <source>Room of each task</source>
+        <translation>ہر کام کی گنجائش</translation>
+    </message>
+    <message>
+        <source>late start − early start on its clock; backward pass from the last end; curing has none of its own</source>
+        <translation>دیر کا شروع − جلد کا شروع، اس کے اپنے کیلنڈر سے؛ آخری ختم سے پیچھے کو گنتی؛ ترائی کی اپنی کوئی گنجائش نہیں</translation>
+    </message>
+    <message>
+        <source>Room that moves no other task</source>
+        <translation>گنجائش جو کسی اور کام کو نہ ہلائے</translation>
+    </message>
+    <message>
+        <source>earliest that the next task asks for − early end</source>
+        <translation>اگلا کام جو جلد سے جلد دن مانگے − جلد کا ختم</translation>
+    </message>
+    <message>
+        <source>Earliest start wished</source>
+        <translation>جلد سے جلد شروع، خواہش کے مطابق</translation>
+    </message>
+    <message>
+        <source>Days between two tasks</source>
+        <translation>دو کاموں کے بیچ دن</translation>
+    </message>
+    <message>
+        <source>0, one after the other; spoil a quarter of a day after the pit; filling: smaller of last curing and days within which it must start, less one</source>
+        <translation>0، ایک کے بعد ایک؛ کھدائی کی مٹی گڑھے سے چوتھائی دن بعد؛ پانی بھرنا: آخری ترائی اور جتنے دن کے اندر شروع ہونا لازم ہے، ان میں کم والا، ایک نکال کر</translation>
+    </message>
+    <message>
+        <source>Days of the works</source>
+        <translation>تعمیر کے دن</translation>
+    </message>
+    <message>
+        <source>each day from the first start to the last end</source>
+        <translation>پہلے شروع سے آخری ختم تک ہر دن</translation>
+    </message>
+    <message>
+        <source>Labourers by day</source>
+        <translation>مزدور، دن وار</translation>
+    </message>
+    <message>
+        <source>most who are there at one quarter of the day</source>
+        <translation>دن کے کسی ایک چوتھائی میں موجود سب سے زیادہ</translation>
+    </message>
+    <message>
+        <source>Masons by day</source>
+        <translation>مستری، دن وار</translation>
+    </message>
+    <message>
+        <source>Wetters by day</source>
+        <translation>ترائی والے، دن وار</translation>
+    </message>
+    <message>
+        <source>those who see to all sacks</source>
+        <translation>جو سب ٹاٹ دیکھتے ہیں</translation>
+    </message>
+    <message>
+        <source>Water for sacks by day</source>
+        <translation>ٹاٹ کا پانی، دن وار</translation>
+    </message>
+    <message>
+        <source>face of each coat that cures or waits for the next × litres a day for each m²; once filling has begun the bands of wall still to be wet</source>
+        <translation>ہر کوٹ کی سطح جس کی ترائی جاری ہے یا جو اگلے کوٹ کے انتظار میں ہے × ہر m² کے روزانہ لیٹر؛ پانی بھرنا شروع ہونے کے بعد دیوار کی وہ پٹیاں جو ابھی گیلی رکھنی ہیں</translation>
+    </message>
+    <message>
+        <source>batches that count</source>
+        <translation>گنی جانے والی گھانیاں</translation>
+    </message>
+    <message>
+        <source>trial batches of a coat of this lining</source>
+        <translation>اس لائننگ کے کسی کوٹ کی آزمائشی گھانیاں</translation>
+    </message>
+    <message>
+        <source>middle of the batches</source>
+        <translation>گھانیوں کا درمیانہ</translation>
+    </message>
+    <message>
+        <source>loose soil, sand and cement ÷ (area × thickness); the middle one, or mean of the two middle ones</source>
+        <translation>کھلی مٹی، ریت اور سیمنٹ ÷ (رقبہ × موٹائی)؛ درمیانہ عدد، یا بیچ کے دو کی اوسط</translation>
+    </message>
+    <message>
+        <source>smallest of the batches</source>
+        <translation>گھانیوں میں سب سے کم</translation>
+    </message>
+    <message>
+        <source>as the middle</source>
+        <translation>درمیانی کی طرح</translation>
+    </message>
+    <message>
+        <source>largest of the batches</source>
+        <translation>گھانیوں میں سب سے زیادہ</translation>
+    </message>
+    <message>
+        <source>what stands in the project without them</source>
+        <translation>ان کے بغیر پراجیکٹ میں جو ہے</translation>
+    </message>
+    <message>
+        <source>Dry to wet, from trial batches</source>
+        <translation>خشک سے گیلے کی نسبت، آزمائشی گھانیوں سے</translation>
+    </message>
+    <message>
+        <source>records that count</source>
+        <translation>ریکارڈ جو گنے جاتے ہیں</translation>
+    </message>
+    <message>
+        <source>digging in this soil; other work all</source>
+        <translation>کھدائی صرف اس مٹی کی؛ باقی کام سب</translation>
+    </message>
+    <message>
+        <source>middle of the records</source>
+        <translation>ریکارڈ کی درمیانی قدر</translation>
+    </message>
+    <message>
+        <source>person-days ÷ quantity; the middle one, or mean of the two middle ones</source>
+        <translation>دیہاڑیاں ÷ مقدار؛ درمیانہ عدد، یا بیچ کے دو کی اوسط</translation>
+    </message>
+    <message>
+        <source>smallest of the records</source>
+        <translation>ریکارڈ میں سب سے کم</translation>
+    </message>
+    <message>
+        <source>largest of the records</source>
+        <translation>ریکارڈ میں سب سے زیادہ</translation>
+    </message>
+    <message>
+        <source>as entered, else from the table of rates or the district&apos;s own</source>
+        <translation>جیسا درج ہے، ورنہ کام کی رفتار کے جدول سے یا ضلع کی اپنی</translation>
+    </message>
+    <message>
+        <source>Ramming</source>
+        <translation>کوٹنا</translation>
+    </message>
+    <message>
+        <source>Spreading</source>
+        <translation>پلستر لگانا</translation>
+    </message>
+    <message>
+        <source>Mixing</source>
+        <translation>مسالا بنانا</translation>
+    </message>
+    <message>
+        <source>Outlets open at a time</source>
+        <translation>ایک وقت میں کھلے نکاس</translation>
+    </message>
+    <message>
+        <source>Head left at the outlets, tank full</source>
+        <translation>نکاس پر بچا ہیڈ، ٹینکی بھری</translation>
+    </message>
+    <message>
+        <source>overflow level − end of the line − losses while the outlets draw their usual flow</source>
+        <translation>اوور فلو کا لیول − پائپ لائن کا سرا − نقصان، جب نکاس اپنا عام بہاؤ لے رہے ہوں</translation>
+    </message>
+    <message>
+        <source>Head left at the outlets, tank nearly empty</source>
+        <translation>نکاس پر بچا ہیڈ، ٹینکی تقریباً خالی</translation>
+    </message>
+    <message>
+        <source>dead level − end of the line − losses while the outlets draw their usual flow</source>
+        <translation>ڈیڈ لیول − پائپ لائن کا سرا − نقصان، جب نکاس اپنا عام بہاؤ لے رہے ہوں</translation>
+    </message>
+    <message>
+        <source>Head that the outlet usually needs</source>
+        <translation>ہیڈ جو نکاس کو عام طور پر چاہیے</translation>
+    </message>
+    <message>
+        <source>by kind of outlet</source>
+        <translation>نکاس کی قسم کے حساب سے</translation>
+    </message>
+    <message>
+        <source>Head over that, tank full</source>
+        <translation>اس سے زیادہ ہیڈ، ٹینکی بھری</translation>
+    </message>
+    <message>
+        <source>head left − head needed</source>
+        <translation>بچا ہیڈ − جتنا ہیڈ چاہیے</translation>
+    </message>
+    <message>
+        <source>Head over that, tank nearly empty</source>
+        <translation>اس سے زیادہ ہیڈ، ٹینکی تقریباً خالی</translation>
+    </message>
+    <message>
+        <source>The line draws down to</source>
+        <translation>پائپ لائن یہاں تک پانی نکالتی ہے</translation>
+    </message>
+    <message>
+        <source>highest of dead level, end of the line + 2 cm, crest − (air pressure less vapour − reserve)</source>
+        <translation>ان میں سب سے اونچا: ڈیڈ لیول، پائپ لائن کا سرا + 2 cm، چوٹی − (ہوا کا دباؤ، بھاپ کا دباؤ نکال کر، − ریزرو)</translation>
+    </message>
+    <message>
+        <source>Emptied in, end wide open</source>
+        <translation>کتنے وقت میں خالی، سرا پورا کھلا</translation>
+    </message>
+    <message>
+        <source>integral of surface(z) ÷ outflow(z) over the level z, Gauss-Kronrod with 15 points</source>
+        <translation>لیول z پر پانی کی اوپری سطح(z) ÷ نکلنے والا بہاؤ(z) کا انٹیگرل، Gauss-Kronrod، 15 نقطوں سے</translation>
+    </message>
+    <message>
+        <source>Error of that time at most</source>
+        <translation>اس وقت کی غلطی، زیادہ سے زیادہ</translation>
+    </message>
+    <message>
+        <source>sum of the differences of the rules</source>
+        <translation>دونوں قاعدوں کے فرق کا مجموعہ</translation>
+    </message>
+    <message>
+        <source>Levels while it empties</source>
+        <translation>خالی ہوتے وقت کے لیول</translation>
+    </message>
+    <message>
+        <source>even steps from the overflow down</source>
+        <translation>اوور فلو سے نیچے برابر فاصلوں پر</translation>
+    </message>
+    <message>
+        <source>Time at each level</source>
+        <translation>ہر لیول کا وقت</translation>
+    </message>
+    <message>
+        <source>integral from the overflow level down to it</source>
+        <translation>اوور فلو کے لیول سے اس تک انٹیگرل</translation>
+    </message>
+    <message>
+        <source>Storm</source>
+        <translation>طوفانی بارش</translation>
+    </message>
+    <message>
+        <source>as entered; 100 mm an hour when it is not known</source>
+        <translation>جیسی درج ہے؛ معلوم نہ ہو تو 100 mm فی گھنٹہ</translation>
+    </message>
+    <message>
+        <source>Water of the storm</source>
+        <translation>طوفانی بارش کا پانی</translation>
+    </message>
+    <message>
+        <source>rain × sum of (runoff × area): roof at least 0.9, ground at least 0.5, opening of the tank 1</source>
+        <translation>بارش × (بہنے والا حصہ × رقبہ) کا مجموعہ: چھت کم از کم 0.9، زمین کم از کم 0.5، ٹینکی کا منہ 1</translation>
+    </message>
+    <message>
+        <source>Water of the source</source>
+        <translation>ذریعے کا پانی</translation>
+    </message>
+    <message>
+        <source>flow of its line to the full tank; without a line the largest of a month</source>
+        <translation>اس کی پائپ لائن کا بہاؤ، ٹینکی بھری؛ پائپ لائن نہ ہو تو سب سے زیادہ والے مہینے کا</translation>
+    </message>
+    <message>
+        <source>Both together</source>
+        <translation>دونوں مل کر</translation>
+    </message>
+    <message>
+        <source>storm + source</source>
+        <translation>طوفانی بارش + ذریعہ</translation>
+    </message>
+    <message>
+        <source>Sill over the finished floor</source>
+        <translation>تیار فرش سے دہلیز کی اونچائی</translation>
+    </message>
+    <message>
+        <source>overflow level</source>
+        <translation>اوور فلو کا لیول</translation>
+    </message>
+    <message>
+        <source>Water over the sill in the storm</source>
+        <translation>طوفانی بارش میں دہلیز سے اوپر پانی</translation>
+    </message>
+    <message>
+        <source>notch: Q = 0.9 × (2 ÷ 3)^1.5 √g b H^1.5; pipe: largest head of inlet, orifice, even flow and full pipe</source>
+        <translation>کھانچا: Q = 0.9 × (2 ÷ 3)^1.5 √g b H^1.5؛ پائپ: داخلے، سوراخ، یکساں بہاؤ اور بھرے پائپ میں سب سے بڑا ہیڈ</translation>
+    </message>
+    <message>
+        <source>Water level in the storm</source>
+        <translation>طوفانی بارش میں پانی کا لیول</translation>
+    </message>
+    <message>
+        <source>sill + water over it</source>
+        <translation>دہلیز + اس سے اوپر پانی</translation>
+    </message>
+    <message>
+        <source>Freeboard left</source>
+        <translation>بچا ہوا فری بورڈ</translation>
+    </message>
+    <message>
+        <source>lowest part of the rim − water level</source>
+        <translation>اوپری کنارے کا سب سے نیچا حصہ − پانی کا لیول</translation>
+    </message>
+    <message>
+        <source>Carries with water at the rim</source>
+        <translation>پانی اوپری کنارے پر ہو تو کتنا نکالتا ہے</translation>
+    </message>
+    <message>
+        <source>same formula with the head up to the lowest part of the rim</source>
+        <translation>وہی فارمولا، ہیڈ اوپری کنارے کے سب سے نیچے حصے تک</translation>
+    </message>
+    <message>
+        <source>Freeboard that should be left</source>
+        <translation>فری بورڈ جو بچنا چاہیے</translation>
+    </message>
+    <message>
+        <source>5 cm</source>
+        <translation>5 cm</translation>
+    </message>
+    <message>
+        <source>Notch that would leave it</source>
+        <translation>کھانچا جس سے اتنا بچے</translation>
+    </message>
+    <message>
+        <source>flow ÷ flow over 1 m of sill at that head</source>
+        <translation>بہاؤ ÷ اس ہیڈ پر 1 m دہلیز کا بہاؤ</translation>
+    </message>
+    <message>
+        <source>Pipe that would leave it, bore</source>
+        <translation>پائپ جس سے اتنا بچے، اندرونی قطر</translation>
+    </message>
+    <message>
+        <source>smallest from 20 mm in steps of 5 mm whose head is small enough</source>
+        <translation>20 mm سے 5 mm کے فرق سے سب سے چھوٹا جس کا ہیڈ کافی کم ہو</translation>
+    </message>
+    <message>
+        <source>Water level, overflow blocked</source>
+        <translation>پانی کا لیول، اوور فلو بند</translation>
+    </message>
+    <message>
+        <source>all of the flow over the rim, lowest parts first, each by the formula of the notch</source>
+        <translation>سارا بہاؤ اوپری کنارے کے اوپر سے، سب سے نیچے حصے پہلے، ہر ایک کھانچے کے فارمولے سے</translation>
+    </message>
+    <message>
+        <source>Water over the lowest part then</source>
+        <translation>تب سب سے نیچے حصے سے اوپر پانی</translation>
+    </message>
+    <message>
+        <source>water level − lowest part</source>
+        <translation>پانی کا لیول − سب سے نیچا حصہ</translation>
+    </message>
+    <message>
+        <source>Water over each part then</source>
+        <translation>تب ہر حصے سے اوپر پانی</translation>
+    </message>
+    <message>
+        <source>water level − level of the part, 0 where dry</source>
+        <translation>پانی کا لیول − حصے کا لیول، سوکھا ہو تو 0</translation>
+    </message>
+    <message>
+        <source>Flow over each part then</source>
+        <translation>تب ہر حصے سے بہاؤ</translation>
+    </message>
+    <message>
+        <source>0.9 × (2 ÷ 3)^1.5 √g b H^1.5</source>
+        <translation>0.9 × (2 ÷ 3)^1.5 √g b H^1.5</translation>
+    </message>
+    <message>
+        <source>Spill channel, deep</source>
+        <translation>فالتو پانی کی نالی، گہرائی</translation>
+    </message>
+    <message>
+        <source>Spill channel, Manning&apos;s n</source>
+        <translation>فالتو پانی کی نالی، Manning کا n</translation>
+    </message>
+    <message>
+        <source>by what it is dug in or covered with</source>
+        <translation>جس میں کھدی ہو یا جس سے ڈھکی ہو، اس کے حساب سے</translation>
+    </message>
+    <message>
+        <source>Water in the spill channel</source>
+        <translation>فالتو پانی کی نالی میں پانی</translation>
+    </message>
+    <message>
+        <source>depth of even flow: Q = A R^(2÷3) √S ÷ n</source>
+        <translation>یکساں بہاؤ کی گہرائی: Q = A R^(2÷3) √S ÷ n</translation>
+    </message>
+    <message>
+        <source>Speed in the spill channel</source>
+        <translation>فالتو پانی کی نالی میں رفتار</translation>
+    </message>
+    <message>
+        <source>R^(2÷3) √S ÷ n</source>
+        <translation>R^(2÷3) √S ÷ n</translation>
+    </message>
+    <message>
+        <source>Width of the water there</source>
+        <translation>وہاں پانی کی چوڑائی</translation>
+    </message>
+    <message>
+        <source>bottom width + 2 × side slope × depth</source>
+        <translation>تلے کی چوڑائی + 2 × پہلو کی ڈھلان × گہرائی</translation>
+    </message>
+    <message>
+        <source>Froude number there</source>
+        <translation>وہاں Froude نمبر</translation>
+    </message>
+    <message>
+        <source>V ÷ √(g A ÷ top width)</source>
+        <translation>V ÷ √(g A ÷ اوپر کی چوڑائی)</translation>
+    </message>
+    <message>
+        <source>Speed that is safe</source>
+        <translation>رفتار جو محفوظ ہے</translation>
+    </message>
+    <message>
+        <source>by soil or cover, low figure</source>
+        <translation>مٹی یا اوپر کی تہہ کے حساب سے، کم والا عدد</translation>
+    </message>
+    <message>
+        <source>Speed that scours</source>
+        <translation>رفتار جو کٹاؤ کرتی ہے</translation>
+    </message>
+    <message>
+        <source>by soil or cover, high figure</source>
+        <translation>مٹی یا اوپر کی تہہ کے حساب سے، زیادہ والا عدد</translation>
+    </message>
+    <message>
+        <source>Flow through the trap</source>
+        <translation>حوضی سے بہاؤ</translation>
+    </message>
+    <message>
+        <source>as entered, else source + storm led in from roof and ground</source>
+        <translation>جیسا درج ہے، ورنہ ذریعہ + طوفانی بارش جو چھت اور زمین سے لائی گئی</translation>
+    </message>
+    <message>
+        <source>Smallest grain that must stay</source>
+        <translation>سب سے چھوٹا ذرہ جو رکنا لازم ہے</translation>
+    </message>
+    <message>
+        <source>Speed at which that grain falls</source>
+        <translation>رفتار جس سے وہ ذرہ بیٹھتا ہے</translation>
+    </message>
+    <message>
+        <source>R g d² ÷ (18 ν + √(0.75 R g d³)), R = density over water − 1, 2650 kg/m³</source>
+        <translation>R g d² ÷ (18 ν + √(0.75 R g d³))، R = پانی کے مقابلے میں کثافت − 1، 2650 kg/m³</translation>
+    </message>
+    <message>
+        <source>Least area</source>
+        <translation>کم سے کم رقبہ</translation>
+    </message>
+    <message>
+        <source>flow ÷ settling speed</source>
+        <translation>بہاؤ ÷ بیٹھنے کی رفتار</translation>
+    </message>
+    <message>
+        <source>Area with reserve</source>
+        <translation>ریزرو کے ساتھ رقبہ</translation>
+    </message>
+    <message>
+        <source>2 × least area</source>
+        <translation>2 × کم سے کم رقبہ</translation>
+    </message>
+    <message>
+        <source>Length of the trap</source>
+        <translation>حوضی کی لمبائی</translation>
+    </message>
+    <message>
+        <source>area ÷ width</source>
+        <translation>رقبہ ÷ چوڑائی</translation>
+    </message>
+    <message>
+        <source>Width of the trap</source>
+        <translation>حوضی کی چوڑائی</translation>
+    </message>
+    <message>
+        <source>√(area ÷ 6): six times as long as wide</source>
+        <translation>√(رقبہ ÷ 6): لمبائی چوڑائی سے چھ گنا</translation>
+    </message>
+    <message>
+        <source>Depth of the trap</source>
+        <translation>حوضی کی گہرائی</translation>
+    </message>
+    <message>
+        <source>10 cm freeboard + settling depth + depth of mud</source>
+        <translation>10 cm فری بورڈ + بیٹھنے کی گہرائی + کیچڑ کی گہرائی</translation>
+    </message>
+    <message>
+        <source>Greatest forward speed</source>
+        <translation>آگے کو زیادہ سے زیادہ رفتار</translation>
+    </message>
+    <message>
+        <source>0.44 × √(grain in mm)</source>
+        <translation>0.44 × √(ذرہ mm میں)</translation>
+    </message>
+    <message>
+        <source>Flow over area, a day</source>
+        <translation>بہاؤ فی رقبہ، روزانہ</translation>
+    </message>
+    <message>
+        <source>flow ÷ area × 86 400 s</source>
+        <translation>بہاؤ ÷ رقبہ × 86 400 s</translation>
+    </message>
+    <message>
+        <source>Settling depth</source>
+        <translation>بیٹھنے کی گہرائی</translation>
+    </message>
+    <message>
+        <source>flow ÷ (width × greatest forward speed)</source>
+        <translation>بہاؤ ÷ (چوڑائی × آگے کو زیادہ سے زیادہ رفتار)</translation>
+    </message>
+    <message>
+        <source>Mud between two cleanings</source>
+        <translation>دو صفائیوں کے بیچ کیچڑ</translation>
+    </message>
+    <message>
+        <source>flow × silt in it × days; the storm counts for one hour</source>
+        <translation>بہاؤ × اس میں گاد × دن؛ طوفانی بارش ایک گھنٹہ گنی جاتی ہے</translation>
+    </message>
+    <message>
+        <source>Room for it</source>
+        <translation>اس کے لیے جگہ</translation>
+    </message>
+    <message>
+        <source>mud ÷ (2600 kg/m³ × 0.5)</source>
+        <translation>کیچڑ ÷ (2600 kg/m³ × 0.5)</translation>
+    </message>
+    <message>
+        <source>Depth of mud</source>
+        <translation>کیچڑ کی گہرائی</translation>
+    </message>
+    <message>
+        <source>room ÷ area</source>
+        <translation>جگہ ÷ رقبہ</translation>
+    </message>
+    <message>
+        <source>Time in the trap</source>
+        <translation>حوضی میں وقت</translation>
+    </message>
+    <message>
+        <source>area × settling depth ÷ flow</source>
+        <translation>رقبہ × بیٹھنے کی گہرائی ÷ بہاؤ</translation>
+    </message>
+    <message>
+        <source>Smallest grain that the entered trap keeps</source>
+        <translation>سب سے چھوٹا ذرہ جو درج حوضی روکتی ہے</translation>
+    </message>
+    <message>
+        <source>grain that falls at 2 × flow ÷ (length × width)</source>
+        <translation>ذرہ جو 2 × بہاؤ ÷ (لمبائی × چوڑائی) کی رفتار سے بیٹھے</translation>
+    </message>
+    <message>
+        <source>Forward speed in it</source>
+        <translation>اس میں آگے کو رفتار</translation>
+    </message>
+    <message>
+        <source>flow ÷ (width × depth)</source>
+        <translation>بہاؤ ÷ (چوڑائی × گہرائی)</translation>
+    </message>
+    <message>
+        <source>Greatest forward speed for that grain</source>
+        <translation>اس ذرے کے لیے آگے کو زیادہ سے زیادہ رفتار</translation>
+    </message>
+    <message>
+        <source>Tank drops</source>
+        <translation>ٹینکی میں پانی اترتا ہے</translation>
+    </message>
+    <message>
+        <source>drop ÷ hours × 24</source>
+        <translation>اترا پانی ÷ گھنٹے × 24</translation>
+    </message>
+    <message>
+        <source>Evaporates</source>
+        <translation>بخارات بنتے ہیں</translation>
+    </message>
+    <message>
+        <source>drop of the bucket ÷ hours × 24</source>
+        <translation>بالٹی میں اترا پانی ÷ گھنٹے × 24</translation>
+    </message>
+    <message>
+        <source>Leaks</source>
+        <translation>لیکیج</translation>
+    </message>
+    <message>
+        <source>tank − bucket</source>
+        <translation>ٹینکی − بالٹی</translation>
+    </message>
+    <message>
+        <source>Error of the leak</source>
+        <translation>لیکیج کی غلطی</translation>
+    </message>
+    <message>
+        <source>√2 × error of a reading ÷ hours × 24</source>
+        <translation>√2 × ایک ریڈنگ کی غلطی ÷ گھنٹے × 24</translation>
+    </message>
+    <message>
+        <source>Leaks, litres</source>
+        <translation>لیکیج، لیٹر</translation>
+    </message>
+    <message>
+        <source>leak × water surface at that level: 1 mm on 1 m² is 1 litre</source>
+        <translation>لیکیج × اس لیول پر پانی کی اوپری سطح: 1 m² پر 1 mm، 1 لیٹر ہے</translation>
+    </message>
+    <message>
+        <source>Leaks, share of what is held</source>
+        <translation>لیکیج، ٹینکی کے پانی کا حصہ</translation>
+    </message>
+    <message>
+        <source>leak ÷ volume at that level</source>
+        <translation>لیکیج ÷ اس لیول پر حجم</translation>
+    </message>
+    <message>
+        <source>Level in the test</source>
+        <translation>ٹیسٹ میں لیول</translation>
+    </message>
+    <message>
+        <source>as entered; else overflow − half of the drop</source>
+        <translation>جیسا درج ہے؛ ورنہ اوور فلو − اترے پانی کا آدھا</translation>
+    </message>
+    <message>
+        <source>Allowed by drop</source>
+        <translation>اترنے کے حساب سے اجازت</translation>
+    </message>
+    <message>
+        <source>10 mm in 7 days</source>
+        <translation>7 دن میں 10 mm</translation>
+    </message>
+    <message>
+        <source>Allowed by volume</source>
+        <translation>حجم کے حساب سے اجازت</translation>
+    </message>
+    <message>
+        <source>0.1 % of the volume a day ÷ water surface</source>
+        <translation>روزانہ حجم کا 0.1 % ÷ پانی کی اوپری سطح</translation>
+    </message>
+    <message>
+        <source>flow</source>
+        <translation>بہاؤ</translation>
+    </message>
+    <message>
+        <source>found so that the head = (1 + sum of K + f L ÷ D) V² ÷ 2g</source>
+        <translation>ایسے نکالا کہ ہیڈ = (1 + K کا مجموعہ + f L ÷ D) V² ÷ 2g</translation>
+    </message>
+    <message>
+        <source>flow by Hazen-Williams, to check</source>
+        <translation>Hazen-Williams سے بہاؤ، جانچ کے لیے</translation>
+    </message>
+    <message>
+        <source>same heads and fittings, wall by 10.67 L Q^1.852 ÷ (C^1.852 D^4.87), C 140</source>
+        <translation>وہی ہیڈ اور فٹنگ، پائپ کی دیوار 10.67 L Q^1.852 ÷ (C^1.852 D^4.87) سے، C 140</translation>
+    </message>
+    <message>
+        <source>speed</source>
+        <translation>رفتار</translation>
+    </message>
+    <message>
+        <source>flow ÷ (π D² ÷ 4)</source>
+        <translation>بہاؤ ÷ (π D² ÷ 4)</translation>
+    </message>
+    <message>
+        <source>Reynolds number</source>
+        <translation>Reynolds نمبر</translation>
+    </message>
+    <message>
+        <source>V D ÷ kinematic viscosity of the water</source>
+        <translation>V D ÷ پانی کی کائنیمیٹک وسکوسٹی</translation>
+    </message>
+    <message>
+        <source>friction factor</source>
+        <translation>رگڑ کا فیکٹر</translation>
+    </message>
+    <message>
+        <source>Re under 2 000: 64 ÷ Re; over 4 000: 1 ÷ √f = −2 log(k ÷ 3.7 D + 2.51 ÷ (Re √f)), k 0.0015 mm; straight between</source>
+        <translation>Re 2 000 سے کم: 64 ÷ Re؛ 4 000 سے زیادہ: 1 ÷ √f = −2 log(k ÷ 3.7 D + 2.51 ÷ (Re √f))، k 0.0015 mm؛ بیچ میں سیدھی لکیر</translation>
+    </message>
+    <message>
+        <source>head that drives the flow</source>
+        <translation>ہیڈ جو پانی چلاتا ہے</translation>
+    </message>
+    <message>
+        <source>water over the inlet − end of the line, or the water it dips into − head wanted there</source>
+        <translation>داخلے پر پانی کا لیول − پائپ لائن کا سرا، یا وہ پانی جس میں سرا ڈوبا ہے − وہاں مطلوبہ ہیڈ</translation>
+    </message>
+    <message>
+        <source>length along the pipe</source>
+        <translation>پائپ کے ساتھ لمبائی</translation>
+    </message>
+    <message>
+        <source>sum over the pieces of √(level² + rise²)</source>
+        <translation>ٹکڑوں پر √(ہموار فاصلہ² + چڑھائی²) کا مجموعہ</translation>
+    </message>
+    <message>
+        <source>head lost to the wall</source>
+        <translation>پائپ کی دیوار کی رگڑ میں ضائع ہیڈ</translation>
+    </message>
+    <message>
+        <source>f L ÷ D × V² ÷ 2g</source>
+        <translation>f L ÷ D × V² ÷ 2g</translation>
+    </message>
+    <message>
+        <source>head lost in fittings</source>
+        <translation>فٹنگ میں ضائع ہیڈ</translation>
+    </message>
+    <message>
+        <source>sum of K × V² ÷ 2g</source>
+        <translation>K کا مجموعہ × V² ÷ 2g</translation>
+    </message>
+    <message>
+        <source>velocity head</source>
+        <translation>رفتار کا ہیڈ</translation>
+    </message>
+    <message>
+        <source>V² ÷ 2g</source>
+        <translation>V² ÷ 2g</translation>
+    </message>
+    <message>
+        <source>pressure head at the outlet</source>
+        <translation>نکاس پر دباؤ کا ہیڈ</translation>
+    </message>
+    <message>
+        <source>head wanted there, or the depth that it dips in</source>
+        <translation>وہاں مطلوبہ ہیڈ، یا جتنی گہرائی تک ڈوبا ہے</translation>
+    </message>
+    <message>
+        <source>head at the lowest point, outlet shut</source>
+        <translation>سب سے نیچے مقام پر ہیڈ، نکاس بند</translation>
+    </message>
+    <message>
+        <source>water over the inlet − lowest point of the pipe</source>
+        <translation>داخلے پر پانی کا لیول − پائپ کا سب سے نیچا مقام</translation>
+    </message>
+    <message>
+        <source>pressure at the lowest point, outlet shut</source>
+        <translation>سب سے نیچے مقام پر دباؤ، نکاس بند</translation>
+    </message>
+    <message>
+        <source>density × g × head</source>
+        <translation>کثافت × g × ہیڈ</translation>
+    </message>
+    <message>
+        <source>pressure class left</source>
+        <translation>پریشر کلاس میں سے باقی</translation>
+    </message>
+    <message>
+        <source>class that holds − pressure with the outlet shut</source>
+        <translation>کلاس جو قائم رہے − نکاس بند ہونے پر دباؤ</translation>
+    </message>
+    <message>
+        <source>lowest pressure head allowed</source>
+        <translation>دباؤ کا سب سے کم ہیڈ جس کی اجازت ہے</translation>
+    </message>
+    <message>
+        <source>vapour pressure + reserve of 2 m − air pressure of the place, as water column</source>
+        <translation>بھاپ کا دباؤ + 2 m ریزرو − اس جگہ ہوا کا دباؤ، پانی کی اونچائی میں</translation>
+    </message>
+    <message>
+        <source>head that air can hold back at worst</source>
+        <translation>ہیڈ جو پھنسی ہوا بری سے بری صورت میں روک سکتی ہے</translation>
+    </message>
+    <message>
+        <source>sum of the falls after all humps</source>
+        <translation>سب ابھاروں کے بعد کی اترائیوں کا مجموعہ</translation>
+    </message>
+    <message>
+        <source>heads along the line: place</source>
+        <translation>پائپ لائن پر ہیڈ: جگہ</translation>
+    </message>
+    <message>
+        <source>where the line bends and where fittings sit</source>
+        <translation>جہاں پائپ لائن مڑتی ہے اور جہاں فٹنگ لگی ہیں</translation>
+    </message>
+    <message>
+        <source>heads along the line: pipe</source>
+        <translation>پائپ لائن پر ہیڈ: پائپ</translation>
+    </message>
+    <message>
+        <source>straight between the points of the line</source>
+        <translation>پائپ لائن کے نقطوں کے بیچ سیدھی لکیر</translation>
+    </message>
+    <message>
+        <source>heads along the line: length so far</source>
+        <translation>پائپ لائن پر ہیڈ: اب تک کی لمبائی</translation>
+    </message>
+    <message>
+        <source>along the pipe</source>
+        <translation>پائپ کے ساتھ</translation>
+    </message>
+    <message>
+        <source>heads along the line: energy</source>
+        <translation>پائپ لائن پر ہیڈ: توانائی</translation>
+    </message>
+    <message>
+        <source>water over the inlet − lost to the wall so far − fittings so far</source>
+        <translation>داخلے پر پانی کا لیول − اب تک پائپ کی دیوار میں ضائع − اب تک فٹنگ میں ضائع</translation>
+    </message>
+    <message>
+        <source>heads along the line: head line</source>
+        <translation>پائپ لائن پر ہیڈ: ہیڈ کی لکیر</translation>
+    </message>
+    <message>
+        <source>energy − velocity head</source>
+        <translation>توانائی − رفتار کا ہیڈ</translation>
+    </message>
+    <message>
+        <source>heads along the line: pressure</source>
+        <translation>پائپ لائن پر ہیڈ: دباؤ</translation>
+    </message>
+    <message>
+        <source>head line − pipe</source>
+        <translation>ہیڈ کی لکیر − پائپ</translation>
+    </message>
+    <message>
+        <source>heads along the line: pressure with the outlet shut</source>
+        <translation>پائپ لائن پر ہیڈ: نکاس بند ہونے پر دباؤ</translation>
+    </message>
+    <message>
+        <source>water over the inlet − pipe</source>
+        <translation>داخلے پر پانی کا لیول − پائپ</translation>
+    </message>
+    <message>
+        <source>sucking stretch: from</source>
+        <translation>سکشن والا ٹکڑا: یہاں سے</translation>
+    </message>
+    <message>
+        <source>where the pressure passes 0</source>
+        <translation>جہاں دباؤ 0 سے گزرتا ہے</translation>
+    </message>
+    <message>
+        <source>sucking stretch: to</source>
+        <translation>سکشن والا ٹکڑا: یہاں تک</translation>
+    </message>
+    <message>
+        <source>sucking stretch: lowest pressure</source>
+        <translation>سکشن والا ٹکڑا: سب سے کم دباؤ</translation>
+    </message>
+    <message>
+        <source>lowest of its points</source>
+        <translation>اس کے نقطوں میں سب سے کم</translation>
+    </message>
+    <message>
+        <source>sucking stretch: where it is lowest</source>
+        <translation>سکشن والا ٹکڑا: جہاں سب سے کم ہے</translation>
+    </message>
+    <message>
+        <source>place of that point</source>
+        <translation>اس نقطے کی جگہ</translation>
+    </message>
+    <message>
+        <source>stretch near boiling: from</source>
+        <translation>ابلنے کے قریب ٹکڑا: یہاں سے</translation>
+    </message>
+    <message>
+        <source>where the pressure passes the lowest allowed</source>
+        <translation>جہاں دباؤ اجازت کی سب سے کم حد سے گزرتا ہے</translation>
+    </message>
+    <message>
+        <source>stretch near boiling: to</source>
+        <translation>ابلنے کے قریب ٹکڑا: یہاں تک</translation>
+    </message>
+    <message>
+        <source>stretch near boiling: lowest pressure</source>
+        <translation>ابلنے کے قریب ٹکڑا: سب سے کم دباؤ</translation>
+    </message>
+    <message>
+        <source>stretch near boiling: where it is lowest</source>
+        <translation>ابلنے کے قریب ٹکڑا: جہاں سب سے کم ہے</translation>
+    </message>
+    <message>
+        <source>humps: place</source>
+        <translation>ابھار: جگہ</translation>
+    </message>
+    <message>
+        <source>high points between inlet and outlet</source>
+        <translation>داخلے اور نکاس کے بیچ اونچے مقام</translation>
+    </message>
+    <message>
+        <source>humps: over the finished floor</source>
+        <translation>ابھار: تیار فرش سے اونچائی</translation>
+    </message>
+    <message>
+        <source>level of the pipe there</source>
+        <translation>وہاں پائپ کا لیول</translation>
+    </message>
+    <message>
+        <source>humps: rise</source>
+        <translation>ابھار: چڑھائی</translation>
+    </message>
+    <message>
+        <source>over the lowest point since the inlet or the hump before</source>
+        <translation>داخلے یا پچھلے ابھار کے بعد کے سب سے نیچے مقام سے</translation>
+    </message>
+    <message>
+        <source>humps: fall</source>
+        <translation>ابھار: اترائی</translation>
+    </message>
+    <message>
+        <source>to the lowest point before the next hump or the outlet</source>
+        <translation>اگلے ابھار یا نکاس سے پہلے کے سب سے نیچے مقام تک</translation>
+    </message>
+    <message>
+        <source>humps: over the straight line</source>
+        <translation>ابھار: سیدھی لکیر سے اونچائی</translation>
+    </message>
+    <message>
+        <source>over the line from inlet to outlet</source>
+        <translation>داخلے سے نکاس تک کی لکیر سے اوپر</translation>
+    </message>
+    <message>
+        <source>humps: pressure</source>
+        <translation>ابھار: دباؤ</translation>
+    </message>
+    <message>
+        <source>head line − pipe at the flow found</source>
+        <translation>ہیڈ کی لکیر − پائپ، نکالے گئے بہاؤ پر</translation>
+    </message>
+    <message>
+        <source>Work, all tasks together</source>
+        <translation>محنت، سب کام مل کر</translation>
+    </message>
+    <message>
+        <source>sum of the person-days</source>
+        <translation>دیہاڑیوں کا مجموعہ</translation>
+    </message>
+    <message>
+        <source>Skilled person-days among them</source>
+        <translation>ان میں مستری کی دیہاڑیاں</translation>
+    </message>
+    <message>
+        <source>sum of the masons&apos; share</source>
+        <translation>مستریوں کے حصے کا مجموعہ</translation>
+    </message>
+    <message>
+        <source>Person-days of each task</source>
+        <translation>ہر کام کی دیہاڑیاں</translation>
+    </message>
+    <message>
+        <source>quantity × rate</source>
+        <translation>مقدار × کام کی رفتار</translation>
+    </message>
+    <message>
+        <source>Person-days at the low rate</source>
+        <translation>کام کی رفتار کے کم عدد سے دیہاڑیاں</translation>
+    </message>
+    <message>
+        <source>quantity × low rate of the table, or of the district</source>
+        <translation>مقدار × جدول یا ضلع کی کام کی رفتار کا کم عدد</translation>
+    </message>
+    <message>
+        <source>Person-days at the high rate</source>
+        <translation>کام کی رفتار کے زیادہ عدد سے دیہاڑیاں</translation>
+    </message>
+    <message>
+        <source>quantity × high rate of the table, or of the district</source>
+        <translation>مقدار × جدول یا ضلع کی کام کی رفتار کا زیادہ عدد</translation>
+    </message>
+    <message>
+        <source>Skilled share of each task</source>
+        <translation>ہر کام میں مستری کا حصہ</translation>
+    </message>
+    <message>
+        <source>person-days × 0.074 ÷ 0.260 for coats, × 1 ÷ 4.5 for stone bed, trap and overflow</source>
+        <translation>دیہاڑیاں × 0.074 ÷ 0.260 کوٹوں کے لیے، × 1 ÷ 4.5 پتھر کی سولنگ، حوضی اور اوور فلو کے لیے</translation>
+    </message>
+    <message>
+        <source>Person-days for each unit of work</source>
+        <translation>کام کی ہر اکائی پر دیہاڑیاں</translation>
+    </message>
+    <message>
+        <source>table of rates, the district&apos;s own rate or the rate entered; below 1.5 m × the factor for deep digging; a coat: spreading + mixing × plaster ÷ face; carrying: less what the digging rate includes; wetting: × rounds a day ÷ 3 × people</source>
+        <translation>کام کی رفتار کا جدول، ضلع کی اپنی یا درج رفتار؛ 1.5 m سے نیچے × گہری کھدائی کا فیکٹر؛ کوٹ: لگانا + مسالا بنانا × پلستر ÷ سطح؛ ڈھلائی: جو کھدائی کی رفتار میں شامل ہے وہ نکال کر؛ ترائی: × دن میں کتنی بار ÷ 3 × لوگ</translation>
+    </message>
+    <message>
+        <source>Digging by the district norm</source>
+        <translation>کھدائی، ضلع کے معیار سے</translation>
+    </message>
+    <message>
+        <source>pit × 0.8 person-days for each m³</source>
+        <translation>گڑھا × ہر m³ پر 0.8 دیہاڑی</translation>
+    </message>
+    <message>
+        <source>Digging by what people report</source>
+        <translation>کھدائی، لوگوں کے بتانے سے</translation>
+    </message>
+    <message>
+        <source>pit × 0.62 person-days for each m³</source>
+        <translation>گڑھا × ہر m³ پر 0.62 دیہاڑی</translation>
+    </message>
+    <message>
+        <source>ground to clear</source>
+        <translation>صاف کرنے کی زمین</translation>
+    </message>
+    <message>
+        <source>outline of the pit at the ground, walkway and 1 m more all round</source>
+        <translation>زمین پر گڑھے کا خاکہ، چلنے کی پٹی اور چاروں طرف 1 m اور</translation>
+    </message>
+    <message>
+        <source>the job</source>
+        <translation>کام</translation>
+    </message>
+    <message>
+        <source>topsoil to strip</source>
+        <translation>اتارنے کی زرخیز مٹی</translation>
+    </message>
+    <message>
+        <source>topsoil stripped first</source>
+        <translation>اوپر کی زرخیز مٹی جو پہلے اتاری جائے</translation>
+    </message>
+    <message>
+        <source>platform to cut</source>
+        <translation>کاٹنے کا پلیٹ فارم</translation>
+    </message>
+    <message>
+        <source>cut for the platform</source>
+        <translation>پلیٹ فارم کی کٹائی</translation>
+    </message>
+    <message>
+        <source>platform to ram</source>
+        <translation>کوٹنے کا پلیٹ فارم</translation>
+    </message>
+    <message>
+        <source>fill for the platform</source>
+        <translation>پلیٹ فارم کی بھرائی</translation>
+    </message>
+    <message>
+        <source>digging to 1.5 m</source>
+        <translation>1.5 m تک کھدائی</translation>
+    </message>
+    <message>
+        <source>pit less what lies deeper than 1.5 m</source>
+        <translation>گڑھا، 1.5 m سے گہرا حصہ نکال کر</translation>
+    </message>
+    <message>
+        <source>digging below 1.5 m</source>
+        <translation>1.5 m سے نیچے کھدائی</translation>
+    </message>
+    <message>
+        <source>pit below 1.5 m under the ground, same formula as for the pit</source>
+        <translation>گڑھا، زمین سے 1.5 m سے نیچے، وہی فارمولا جو گڑھے کا ہے</translation>
+    </message>
+    <message>
+        <source>spoil to carry</source>
+        <translation>ڈھونے کی کھدائی کی مٹی</translation>
+    </message>
+    <message>
+        <source>spoil left over, as it lies</source>
+        <translation>بچی ہوئی کھدائی کی مٹی، ٹھوس زمین کے ناپ سے</translation>
+    </message>
+    <message>
+        <source>pit faces to trim</source>
+        <translation>گڑھے کی سطحیں، چھیل کر برابر کرنے کو</translation>
+    </message>
+    <message>
+        <source>pit floor + edge half way down × pit depth × √(1 + batter²)</source>
+        <translation>گڑھے کا تلا + آدھی گہرائی پر گھیرا × گڑھے کی گہرائی × √(1 + سلامی²)</translation>
+    </message>
+    <message>
+        <source>pipes to lay</source>
+        <translation>ڈالنے کے پائپ</translation>
+    </message>
+    <message>
+        <source>level length of both ways</source>
+        <translation>دونوں راستوں کی ہموار لمبائی</translation>
+    </message>
+    <message>
+        <source>volume of the bed, net</source>
+        <translation>سولنگ کا حجم، خالص</translation>
+    </message>
+    <message>
+        <source>wetting, days</source>
+        <translation>ترائی، دن</translation>
+    </message>
+    <message>
+        <source>days under wet sacks of all coats, and days that sacks stay wet outside of them</source>
+        <translation>سب کوٹوں کے گیلے ٹاٹ کے نیچے دن، اور ان کے علاوہ وہ دن جب ٹاٹ گیلے رہتے ہیں</translation>
+    </message>
+    <message>
+        <source>silt trap</source>
+        <translation>گاد کی حوضی</translation>
+    </message>
+    <message>
+        <source>overflow</source>
+        <translation>اوور فلو</translation>
+    </message>
+    <message>
+        <source>fence</source>
+        <translation>باڑ</translation>
+    </message>
+    <message>
+        <source>all round, 1 m outside the clear opening</source>
+        <translation>چاروں طرف، اندر کے اوپری منہ سے 1 m باہر</translation>
+    </message>
+    <message>
+        <source>filling, days</source>
+        <translation>پانی بھرنا، دن</translation>
+    </message>
+    <message>
+        <source>days of the first filling</source>
+        <translation>پہلی بار پانی بھرنے کے دن</translation>
+    </message>
+    <message>
+        <source>leak test</source>
+        <translation>لیکیج ٹیسٹ</translation>
+    </message>
+    <message>
+        <source>beds to plant</source>
+        <translation>بوائی کی کیاریاں</translation>
+    </message>
+    <message>
+        <source>sum of the beds</source>
+        <translation>کیاریوں کا مجموعہ</translation>
+    </message>
+    <message>
+        <source>faces of the coats</source>
+        <translation>کوٹوں کی سطحیں</translation>
+    </message>
+    <message>
+        <source>face of the coat</source>
+        <translation>کوٹ کی سطح</translation>
+    </message>
+    <message>
+        <source>Quantity of work</source>
+        <translation>کام کی مقدار</translation>
+    </message>
+    <message>
+        <source>Thickness of each layer</source>
+        <translation>ہر تہہ کی موٹائی</translation>
+    </message>
+    <message>
+        <source>square to the face, as entered; of the cove its radius</source>
+        <translation>سطح کی گنیا میں، جیسی درج ہے؛ گولے کا رداس</translation>
+    </message>
+    <message>
+        <source>Volume of each layer, finished</source>
+        <translation>ہر تہہ کا حجم، تیار</translation>
+    </message>
+    <message>
+        <source>exact shell between its two faces, floor and wall together</source>
+        <translation>اس کی دونوں سطحوں کے بیچ اصل حجم، فرش اور دیوار ملا کر</translation>
+    </message>
+    <message>
+        <source>Face of each layer that is worked</source>
+        <translation>ہر تہہ کی سطح جس پر کام ہوتا ہے</translation>
+    </message>
+    <message>
+        <source>for a coat its inner face: floor + √(1 + batter²) × height × mean edge; for bed and rim the top</source>
+        <translation>کوٹ کی اندر والی سطح: فرش + √(1 + سلامی²) × اونچائی × اوسط گھیرا؛ سولنگ اور اوپری کنارے کا اوپر</translation>
+    </message>
+    <message>
+        <source>Thickness of each coat</source>
+        <translation>ہر کوٹ کی موٹائی</translation>
+    </message>
+    <message>
+        <source>square to the face, as entered</source>
+        <translation>سطح کی گنیا میں، جیسی درج ہے</translation>
+    </message>
+    <message>
+        <source>Face of each coat</source>
+        <translation>ہر کوٹ کی سطح</translation>
+    </message>
+    <message>
+        <source>finished inner face, floor and wall</source>
+        <translation>تیار اندر والی سطح، فرش اور دیوار</translation>
+    </message>
+    <message>
+        <source>Plaster of each coat, exact shell</source>
+        <translation>ہر کوٹ کا پلستر، اصل حجم</translation>
+    </message>
+    <message>
+        <source>volume of the layer; the last coat also holds cove and rim</source>
+        <translation>تہہ کا حجم؛ آخری کوٹ میں گولا اور اوپری کنارہ بھی</translation>
+    </message>
+    <message>
+        <source>Plaster by area × thickness</source>
+        <translation>پلستر، رقبہ × موٹائی سے</translation>
+    </message>
+    <message>
+        <source>(clear floor + clear wall) × thickness: the rule on paper, to stand beside the exact shell</source>
+        <translation>(اندر کا فرش + اندر کی دیوار) × موٹائی: کاغذ والا قاعدہ، اصل حجم کے ساتھ رکھنے کو</translation>
+    </message>
+    <message>
+        <source>Plaster to mix for each coat</source>
+        <translation>ہر کوٹ کے لیے بنانے کا پلستر</translation>
+    </message>
+    <message>
+        <source>shell × (1 + waste); coat 1 also × (1 + unevenness)</source>
+        <translation>اصل حجم × (1 + ضائع مال)؛ کوٹ 1 پر × (1 + ناہمواری) بھی</translation>
+    </message>
+    <message>
+        <source>Clay in soil and sand together</source>
+        <translation>مٹی اور ریت ملا کر ان میں چکنی مٹی</translation>
+    </message>
+    <message>
+        <source>clay of the soil × soil parts ÷ (soil + sand parts)</source>
+        <translation>مٹی میں چکنی مٹی × مٹی کے حصے ÷ (مٹی + ریت کے حصے)</translation>
+    </message>
+    <message>
+        <source>Cement: net weight</source>
+        <translation>سیمنٹ: خالص وزن</translation>
+    </message>
+    <message>
+        <source>sum over all coats of the net mix</source>
+        <translation>سب کوٹوں کے خالص مسالے کا مجموعہ</translation>
+    </message>
+    <message>
+        <source>Cement: to order</source>
+        <translation>سیمنٹ: جو منگوانا ہے</translation>
+    </message>
+    <message>
+        <source>whole bags × weight of a bag</source>
+        <translation>پوری بوریاں × بوری کا وزن</translation>
+    </message>
+    <message>
+        <source>Cement bags, net</source>
+        <translation>سیمنٹ کی بوریاں، خالص</translation>
+    </message>
+    <message>
+        <source>net cement ÷ weight of a bag</source>
+        <translation>خالص سیمنٹ ÷ بوری کا وزن</translation>
+    </message>
+    <message>
+        <source>Cement bags to order</source>
+        <translation>سیمنٹ کی بوریاں جو منگوانی ہیں</translation>
+    </message>
+    <message>
+        <source>cement of the plaster to mix ÷ weight of a bag, rounded up to whole bags</source>
+        <translation>بنانے کے پلستر کا سیمنٹ ÷ بوری کا وزن، اوپر کی پوری بوریوں تک</translation>
+    </message>
+    <message>
+        <source>Soil, net</source>
+        <translation>مٹی، خالص</translation>
+    </message>
+    <message>
+        <source>Soil to dig and sieve</source>
+        <translation>مٹی جو کھودنی اور چھاننی ہے</translation>
+    </message>
+    <message>
+        <source>soil of the plaster to mix ÷ (1 − lost in sieving), rounded up to 0.1 m³</source>
+        <translation>بنانے کے پلستر کی مٹی ÷ (1 − چھاننے میں کمی)، اوپر کے 0.1 m³ تک</translation>
+    </message>
+    <message>
+        <source>Sand, net</source>
+        <translation>ریت، خالص</translation>
+    </message>
+    <message>
+        <source>Sand to order, damp</source>
+        <translation>ریت جو منگوانی ہے، گیلی</translation>
+    </message>
+    <message>
+        <source>sand of the plaster to mix ÷ (1 − lost in sieving) × (1 + bulking), rounded up to 0.1 m³</source>
+        <translation>بنانے کے پلستر کی ریت ÷ (1 − چھاننے میں کمی) × (1 + گیلی ریت کا پھولنا)، اوپر کے 0.1 m³ تک</translation>
+    </message>
+    <message>
+        <source>Stone of the bed, net</source>
+        <translation>سولنگ کا پتھر، خالص</translation>
+    </message>
+    <message>
+        <source>volume of the stone bed</source>
+        <translation>پتھر کی سولنگ کا حجم</translation>
+    </message>
+    <message>
+        <source>Stone to bring, loose</source>
+        <translation>پتھر جو لانا ہے، کھلا</translation>
+    </message>
+    <message>
+        <source>bed × (1 + unevenness) × (1 + waste) × loose stone for each m³ of bed, rounded up to 0.1 m³</source>
+        <translation>سولنگ × (1 + ناہمواری) × (1 + ضائع مال) × سولنگ کے ہر m³ پر کھلا پتھر، اوپر کے 0.1 m³ تک</translation>
+    </message>
+    <message>
+        <source>Water, net</source>
+        <translation>پانی، خالص</translation>
+    </message>
+    <message>
+        <source>mixing water + curing water</source>
+        <translation>مسالا بنانے کا پانی + ترائی کا پانی</translation>
+    </message>
+    <message>
+        <source>Water to bring</source>
+        <translation>پانی جو لانا ہے</translation>
+    </message>
+    <message>
+        <source>mixing water + curing water, rounded up</source>
+        <translation>مسالا بنانے کا پانی + ترائی کا پانی، اوپر کے پورے عدد تک</translation>
+    </message>
+    <message>
+        <source>Mixing water, net</source>
+        <translation>مسالا بنانے کا پانی، خالص</translation>
+    </message>
+    <message>
+        <source>plaster, exact shells × litres for each m³</source>
+        <translation>پلستر، اصل حجم × ہر m³ کے لیٹر</translation>
+    </message>
+    <message>
+        <source>Mixing water to bring</source>
+        <translation>مسالا بنانے کا پانی جو لانا ہے</translation>
+    </message>
+    <message>
+        <source>plaster to mix × litres for each m³, rounded up</source>
+        <translation>بنانے کا پلستر × ہر m³ کے لیٹر، اوپر کے پورے عدد تک</translation>
+    </message>
+    <message>
+        <source>Curing water, net</source>
+        <translation>ترائی کا پانی، خالص</translation>
+    </message>
+    <message>
+        <source>face of each coat × litres a day for each m² × its days under wet sacks</source>
+        <translation>ہر کوٹ کی سطح × ہر m² کے روزانہ لیٹر × اس کے گیلے ٹاٹ کے نیچے دن</translation>
+    </message>
+    <message>
+        <source>Curing water to bring</source>
+        <translation>ترائی کا پانی جو لانا ہے</translation>
+    </message>
+    <message>
+        <source>as net, rounded up</source>
+        <translation>خالص جیسا، اوپر کے پورے عدد تک</translation>
+    </message>
+    <message>
+        <source>Wet sacks, net</source>
+        <translation>گیلے ٹاٹ، خالص</translation>
+    </message>
+    <message>
+        <source>largest face of a coat ÷ what a sack covers; one set is used again for each coat</source>
+        <translation>کوٹ کی سب سے بڑی سطح ÷ ایک ٹاٹ سے ڈھکی سطح؛ ایک ہی سیٹ ہر کوٹ پر دوبارہ لگتا ہے</translation>
+    </message>
+    <message>
+        <source>Wet sacks to bring</source>
+        <translation>گیلے ٹاٹ جو لانے ہیں</translation>
+    </message>
+    <message>
+        <source>net × (1 + spare), rounded up</source>
+        <translation>خالص × (1 + فالتو)، اوپر کے پورے عدد تک</translation>
+    </message>
+    <message>
+        <source>soil for each coat</source>
+        <translation>ہر کوٹ کی مٹی</translation>
+    </message>
+    <message>
+        <source>plaster × dry to wet × soil parts ÷ all parts</source>
+        <translation>پلستر × خشک سے گیلے کی نسبت × مٹی کے حصے ÷ کل حصے</translation>
+    </message>
+    <message>
+        <source>sand for each coat</source>
+        <translation>ہر کوٹ کی ریت</translation>
+    </message>
+    <message>
+        <source>plaster × dry to wet × sand parts ÷ all parts</source>
+        <translation>پلستر × خشک سے گیلے کی نسبت × ریت کے حصے ÷ کل حصے</translation>
+    </message>
+    <message>
+        <source>cement for each coat, loose</source>
+        <translation>ہر کوٹ کا سیمنٹ، کھلا</translation>
+    </message>
+    <message>
+        <source>plaster × dry to wet × cement parts ÷ all parts</source>
+        <translation>پلستر × خشک سے گیلے کی نسبت × سیمنٹ کے حصے ÷ کل حصے</translation>
+    </message>
+    <message>
+        <source>cement for each coat</source>
+        <translation>ہر کوٹ کا سیمنٹ</translation>
+    </message>
+    <message>
+        <source>loose cement × its loose weight</source>
+        <translation>کھلا سیمنٹ × اس کا کھلا وزن</translation>
+    </message>
+    <message>
+        <source>Exact shells</source>
+        <translation>اصل حجم</translation>
+    </message>
+    <message>
+        <source>Area × thickness</source>
+        <translation>رقبہ × موٹائی</translation>
+    </message>
+    <message>
+        <source>To mix</source>
+        <translation>مسالا بنانے کو</translation>
+    </message>
+    <message>
+        <source>for coat number</source>
+        <translation>کوٹ نمبر کے لیے</translation>
+    </message>
+    <message>
+        <source>the coats in order, from the earth</source>
+        <translation>کوٹ ترتیب سے، مٹی کی طرف سے</translation>
+    </message>
+    <message>
+        <source>bags of cement</source>
+        <translation>سیمنٹ کی بوریاں</translation>
+    </message>
+    <message>
+        <source>one bag, or half of one</source>
+        <translation>ایک بوری، یا آدھی</translation>
+    </message>
+    <message>
+        <source>soil parts × cement ÷ its loose weight ÷ cement parts</source>
+        <translation>مٹی کے حصے × سیمنٹ ÷ اس کا کھلا وزن ÷ سیمنٹ کے حصے</translation>
+    </message>
+    <message>
+        <source>sand parts × cement ÷ its loose weight ÷ cement parts</source>
+        <translation>ریت کے حصے × سیمنٹ ÷ اس کا کھلا وزن ÷ سیمنٹ کے حصے</translation>
+    </message>
+    <message>
+        <source>bags × weight of a bag</source>
+        <translation>بوریاں × بوری کا وزن</translation>
+    </message>
+    <message>
+        <source>plaster that it yields</source>
+        <translation>اس سے بننے والا پلستر</translation>
+    </message>
+    <message>
+        <source>soil, sand and cement, loose ÷ dry to wet</source>
+        <translation>مٹی، ریت اور سیمنٹ، کھلے ÷ خشک سے گیلے کی نسبت</translation>
+    </message>
+    <message>
+        <source>face that it covers</source>
+        <translation>سطح جو اس سے ڈھکتی ہے</translation>
+    </message>
+    <message>
+        <source>yield ÷ thickness of the coat</source>
+        <translation>بننے والا پلستر ÷ کوٹ کی موٹائی</translation>
+    </message>
+    <message>
+        <source>batches for the coat</source>
+        <translation>کوٹ کے لیے گھانیاں</translation>
+    </message>
+    <message>
+        <source>plaster to mix ÷ yield, rounded up</source>
+        <translation>بنانے کا پلستر ÷ ایک گھانی سے بننے والا، اوپر کے پورے عدد تک</translation>
+    </message>
+    <message>
+        <source>gauge boxes of soil</source>
+        <translation>مٹی کی ناپ کی پیٹیاں</translation>
+    </message>
+    <message>
+        <source>soil ÷ what the box holds</source>
+        <translation>مٹی ÷ پیٹی کی گنجائش</translation>
+    </message>
+    <message>
+        <source>gauge boxes of sand</source>
+        <translation>ریت کی ناپ کی پیٹیاں</translation>
+    </message>
+    <message>
+        <source>sand ÷ what the box holds</source>
+        <translation>ریت ÷ پیٹی کی گنجائش</translation>
+    </message>
+    <message>
+        <source>pans of soil</source>
+        <translation>مٹی کی تغاریاں</translation>
+    </message>
+    <message>
+        <source>soil ÷ what the pan holds</source>
+        <translation>مٹی ÷ تغاری کی گنجائش</translation>
+    </message>
+    <message>
+        <source>pans of sand</source>
+        <translation>ریت کی تغاریاں</translation>
+    </message>
+    <message>
+        <source>sand ÷ what the pan holds</source>
+        <translation>ریت ÷ تغاری کی گنجائش</translation>
+    </message>
+    <message>
+        <source>buckets of soil</source>
+        <translation>مٹی کی بالٹیاں</translation>
+    </message>
+    <message>
+        <source>soil ÷ what the bucket holds</source>
+        <translation>مٹی ÷ بالٹی کی گنجائش</translation>
+    </message>
+    <message>
+        <source>buckets of sand</source>
+        <translation>ریت کی بالٹیاں</translation>
+    </message>
+    <message>
+        <source>sand ÷ what the bucket holds</source>
+        <translation>ریت ÷ بالٹی کی گنجائش</translation>
+    </message>
+    <message>
+        <source>Batch with a whole bag</source>
+        <translation>پوری بوری والی گھانی</translation>
+    </message>
+    <message>
+        <source>Batch with half a bag</source>
+        <translation>آدھی بوری والی گھانی</translation>
+    </message>
+    <message>
+        <source>Numbers of the coats</source>
+        <translation>کوٹوں کے نمبر</translation>
+    </message>
+    <message>
+        <source>Cost, all together</source>
+        <translation>کل خرچ</translation>
+    </message>
+    <message>
+        <source>materials + labour + other + carriage + contingency</source>
+        <translation>سامان + مزدوری + دیگر + ڈھلائی + غیر متوقع خرچ</translation>
+    </message>
+    <message>
+        <source>Materials</source>
+        <translation>سامان</translation>
+    </message>
+    <message>
+        <source>sum of their amounts</source>
+        <translation>ان کی رقموں کا مجموعہ</translation>
+    </message>
+    <message>
+        <source>sum of the amounts of labourers and masons</source>
+        <translation>مزدوروں اور مستریوں کی رقموں کا مجموعہ</translation>
+    </message>
+    <message>
+        <source>Other</source>
+        <translation>دیگر</translation>
+    </message>
+    <message>
+        <source>sum of the amounts of own items</source>
+        <translation>اپنی مدوں کی رقموں کا مجموعہ</translation>
+    </message>
+    <message>
+        <source>Carriage</source>
+        <translation>ڈھلائی</translation>
+    </message>
+    <message>
+        <source>sum of all trips</source>
+        <translation>سب پھیروں کا مجموعہ</translation>
+    </message>
+    <message>
+        <source>Contingency</source>
+        <translation>غیر متوقع خرچ</translation>
+    </message>
+    <message>
+        <source>share of all before it</source>
+        <translation>اس سے پہلے کے سب کا حصہ</translation>
+    </message>
+    <message>
+        <source>Given by the household or group</source>
+        <translation>گھرانے یا گروپ کا مفت حصہ</translation>
+    </message>
+    <message>
+        <source>sum of the shares given</source>
+        <translation>مفت حصوں کا مجموعہ</translation>
+    </message>
+    <message>
+        <source>Paid in money</source>
+        <translation>نقد ادا</translation>
+    </message>
+    <message>
+        <source>total − given</source>
+        <translation>کل − مفت حصہ</translation>
+    </message>
+    <message>
+        <source>Cost for each m³ held</source>
+        <translation>گنجائش کے ہر m³ پر خرچ</translation>
+    </message>
+    <message>
+        <source>total ÷ held up to the overflow</source>
+        <translation>کل ÷ اوور فلو تک گنجائش</translation>
+    </message>
+    <message>
+        <source>sum of what is drawn in those months</source>
+        <translation>ان مہینوں میں نکالے پانی کا مجموعہ</translation>
+    </message>
+    <message>
+        <source>Dry months</source>
+        <translation>خشک مہینے</translation>
+    </message>
+    <message>
+        <source>mean rain below half of ET0</source>
+        <translation>اوسط بارش ET0 کے آدھے سے کم</translation>
+    </message>
+    <message>
+        <source>Cost a year of the whole tank</source>
+        <translation>پوری ٹینکی کا سالانہ خرچ</translation>
+    </message>
+    <message>
+        <source>total × capital recovery factor + upkeep of soil-cement</source>
+        <translation>کل × سرمایہ واپسی کا فیکٹر + مٹی سیمنٹ کی دیکھ بھال</translation>
+    </message>
+    <message>
+        <source>Cost a year for each m³ drawn in dry months</source>
+        <translation>خشک مہینوں میں نکالے ہر m³ پر سالانہ خرچ</translation>
+    </message>
+    <message>
+        <source>cost a year ÷ drawn in dry months</source>
+        <translation>سالانہ خرچ ÷ خشک مہینوں میں نکالا</translation>
+    </message>
+    <message>
+        <source>Quantity of each line</source>
+        <translation>ہر سطر کی مقدار</translation>
+    </message>
+    <message>
+        <source>as entered; else: what is to be ordered, person-days of labourers and masons, lengths of pipe and fence</source>
+        <translation>جیسی درج ہے؛ ورنہ: جو منگوانا ہے، مزدوروں اور مستریوں کی دیہاڑیاں، پائپ اور باڑ کی لمبائیاں</translation>
+    </message>
+    <message>
+        <source>Price of each line</source>
+        <translation>ہر سطر کی قیمت</translation>
+    </message>
+    <message>
+        <source>Amount of each line</source>
+        <translation>ہر سطر کی رقم</translation>
+    </message>
+    <message>
+        <source>quantity × price</source>
+        <translation>مقدار × قیمت</translation>
+    </message>
+    <message>
+        <source>Given, of each line</source>
+        <translation>ہر سطر کا مفت حصہ</translation>
+    </message>
+    <message>
+        <source>amount × share given</source>
+        <translation>رقم × مفت دیا حصہ</translation>
+    </message>
+    <message>
+        <source>Paid, of each line</source>
+        <translation>ہر سطر کا ادا</translation>
+    </message>
+    <message>
+        <source>amount − given</source>
+        <translation>رقم − مفت حصہ</translation>
+    </message>
+    <message>
+        <source>Weight to carry</source>
+        <translation>ڈھونے کا وزن</translation>
+    </message>
+    <message>
+        <source>quantity × weight of one, as entered or usual</source>
+        <translation>مقدار × ایک کا وزن، جیسا درج ہے یا عام</translation>
+    </message>
+    <message>
+        <source>Loads</source>
+        <translation>بوجھ</translation>
+    </message>
+    <message>
+        <source>weight ÷ load, rounded up; bags and sacks carried whole</source>
+        <translation>وزن ÷ ایک بوجھ، اوپر کے پورے عدد تک؛ بوریاں اور ٹاٹ سالم ڈھوئے جاتے ہیں</translation>
+    </message>
+    <message>
+        <source>Loads for one piece</source>
+        <translation>ایک عدد کے بوجھ</translation>
+    </message>
+    <message>
+        <source>weight of one ÷ load, rounded up: heavier pieces are split</source>
+        <translation>ایک کا وزن ÷ ایک بوجھ، اوپر کے پورے عدد تک: بھاری عدد حصوں میں کیے جاتے ہیں</translation>
+    </message>
+    <message>
+        <source>Days of one carrier</source>
+        <translation>ایک ڈھونے والے کے دن</translation>
+    </message>
+    <message>
+        <source>loads ÷ trips a day</source>
+        <translation>بوجھ ÷ روزانہ پھیرے</translation>
+    </message>
+    <message>
+        <source>Cost of the trips</source>
+        <translation>پھیروں کا خرچ</translation>
+    </message>
+    <message>
+        <source>loads × price of a trip</source>
+        <translation>بوجھ × ایک پھیرے کی قیمت</translation>
+    </message>
+    <message>
+        <source>Days on which money is needed</source>
+        <translation>دن جن پر رقم چاہیے</translation>
+    </message>
+    <message>
+        <source>goods: start of the first task that uses them; wages: days of each task</source>
+        <translation>سامان: اسے استعمال کرنے والے پہلے کام کا شروع؛ مزدوری: ہر کام کے دن</translation>
+    </message>
+    <message>
+        <source>Money for goods by day</source>
+        <translation>سامان کی رقم، دن وار</translation>
+    </message>
+    <message>
+        <source>cash of goods and their carriage; own items on the first day</source>
+        <translation>سامان اور اس کی ڈھلائی کا نقد؛ اپنی مدیں پہلے دن</translation>
+    </message>
+    <message>
+        <source>Money for wages by day</source>
+        <translation>مزدوری کی رقم، دن وار</translation>
+    </message>
+    <message>
+        <source>cash of each task&apos;s person-days, spread evenly over its days</source>
+        <translation>ہر کام کی دیہاڑیوں کا نقد، اس کے دنوں پر برابر بانٹا ہوا</translation>
+    </message>
+    <message>
+        <source>Money so far</source>
+        <translation>اب تک کی رقم</translation>
+    </message>
+    <message>
+        <source>sum up to and with the day, without contingency</source>
+        <translation>اس دن تک کا مجموعہ، وہ دن بھی ملا کر، غیر متوقع خرچ کے بغیر</translation>
+    </message>
+    <message>
+        <source>Price of each lining alone</source>
+        <translation>ہر لائننگ کی اکیلی قیمت</translation>
+    </message>
+    <message>
+        <source>offer × 1, face or volume held; soil-cement without an offer: its materials, carriage and person-days × (1 + contingency)</source>
+        <translation>بتائی گئی قیمت × 1، سطح یا گنجائش؛ مٹی سیمنٹ کی قیمت نہ بتائی گئی ہو تو: اس کا سامان، ڈھلائی اور دیہاڑیاں × (1 + غیر متوقع خرچ)</translation>
+    </message>
+    <message>
+        <source>Digging and platform for it</source>
+        <translation>اس کے لیے کھدائی اور پلیٹ فارم</translation>
+    </message>
+    <message>
+        <source>person-days of topsoil, platform, pit, spoil and trimming × price of a labourer × (1 + contingency); none for a moulded tank</source>
+        <translation>اوپر کی زرخیز مٹی، پلیٹ فارم، گڑھے، کھدائی کی مٹی اور چھیل کر برابر کرنے کی دیہاڑیاں × مزدور کی قیمت × (1 + غیر متوقع خرچ)؛ پلاسٹک کی تیار ٹینکی پر کچھ نہیں</translation>
+    </message>
+    <message>
+        <source>Capital</source>
+        <translation>سرمایہ</translation>
+    </message>
+    <message>
+        <source>price + digging and platform</source>
+        <translation>قیمت + کھدائی اور پلیٹ فارم</translation>
+    </message>
+    <message>
+        <source>Life</source>
+        <translation>عمر</translation>
+    </message>
+    <message>
+        <source>Capital recovery factor</source>
+        <translation>سرمایہ واپسی کا فیکٹر</translation>
+    </message>
+    <message>
+        <source>i (1 + i)^n ÷ ((1 + i)^n − 1); 1 ÷ n without interest</source>
+        <translation>i (1 + i)^n ÷ ((1 + i)^n − 1)؛ سود نہ ہو تو 1 ÷ n</translation>
+    </message>
+    <message>
+        <source>share of the price</source>
+        <translation>قیمت کا حصہ</translation>
+    </message>
+    <message>
+        <source>Cost a year</source>
+        <translation>سالانہ خرچ</translation>
+    </message>
+    <message>
+        <source>capital × factor + upkeep</source>
+        <translation>سرمایہ × فیکٹر + دیکھ بھال</translation>
+    </message>
+    <message>
+        <source>Cost a year for each m³ held</source>
+        <translation>گنجائش کے ہر m³ پر سالانہ خرچ</translation>
+    </message>
+    <message>
+        <source>cost a year ÷ held up to the overflow</source>
+        <translation>سالانہ خرچ ÷ اوور فلو تک گنجائش</translation>
+    </message>
+    <message>
+        <source>Draws</source>
+        <translation>قرعے</translation>
+    </message>
+    <message>
+        <source>With every input as it stands</source>
+        <translation>ہر درج چیز جیسی ہے ویسی</translation>
+    </message>
+    <message>
+        <source>as in the plan</source>
+        <translation>جیسا منصوبے میں ہے</translation>
+    </message>
+    <message>
+        <source>One draw in ten below (P10)</source>
+        <translation>دس میں سے ایک قرعہ اس سے کم (P10)</translation>
+    </message>
+    <message>
+        <source>each input triangular between low, 0 and high about its value; draws sorted, least that a tenth does not exceed</source>
+        <translation>ہر درج چیز اپنی قدر کے گرد کم، 0 اور زیادہ کے بیچ تکونی بانٹ سے؛ قرعے ترتیب سے، وہ سب سے کم جس سے دسواں حصہ زیادہ نہ ہو</translation>
+    </message>
+    <message>
+        <source>Middle of the draws (P50)</source>
+        <translation>قرعوں کی درمیانی قدر (P50)</translation>
+    </message>
+    <message>
+        <source>draws sorted, least that half does not exceed</source>
+        <translation>قرعے ترتیب سے، وہ سب سے کم جس سے آدھے زیادہ نہ ہوں</translation>
+    </message>
+    <message>
+        <source>Nine draws in ten below (P90)</source>
+        <translation>دس میں سے نو قرعے اس سے کم (P90)</translation>
+    </message>
+    <message>
+        <source>draws sorted, least that nine tenths do not exceed</source>
+        <translation>قرعے ترتیب سے، وہ سب سے کم جس سے دس میں سے نو حصے زیادہ نہ ہوں</translation>
+    </message>
+    <message>
+        <source>Mean of the draws</source>
+        <translation>قرعوں کی اوسط</translation>
+    </message>
+    <message>
+        <source>sum ÷ draws</source>
+        <translation>مجموعہ ÷ قرعے</translation>
+    </message>
+    <message>
+        <source>Least of the draws</source>
+        <translation>قرعوں میں سب سے کم</translation>
+    </message>
+    <message>
+        <source>smallest</source>
+        <translation>سب سے کم</translation>
+    </message>
+    <message>
+        <source>Most of the draws</source>
+        <translation>قرعوں میں سب سے زیادہ</translation>
+    </message>
+    <message>
+        <source>largest</source>
+        <translation>سب سے زیادہ</translation>
+    </message>
+    <message>
+        <source>Share of the spread that each input drives</source>
+        <translation>فرق کا حصہ جو ہر درج چیز سے آتا ہے</translation>
+    </message>
+    <message>
+        <source>squared correlation ÷ sum of the squares</source>
+        <translation>تعلق کا مربع ÷ مربعوں کا مجموعہ</translation>
+    </message>
+    <message>
+        <source>Correlation with each input</source>
+        <translation>ہر درج چیز سے تعلق (correlation)</translation>
+    </message>
+    <message>
+        <source>Pearson&apos;s, over all draws</source>
+        <translation>Pearson کا، سب قرعوں پر</translation>
+    </message>
+    <message>
+        <source>Holds, filled to the overflow</source>
+        <translation>گنجائش، اوور فلو تک بھری</translation>
+    </message>
+    <message>
+        <source>planned like this tank</source>
+        <translation>اس ٹینکی کی طرح منصوبہ بنا کر</translation>
+    </message>
+    <message>
+        <source>Usable water</source>
+        <translation>قابلِ استعمال پانی</translation>
+    </message>
+    <message>
+        <source>Pit to dig</source>
+        <translation>گڑھا جو کھودنا ہے</translation>
+    </message>
+    <message>
+        <source>Clear length at the floor</source>
+        <translation>فرش پر اندر کی لمبائی</translation>
+    </message>
+    <message>
+        <source>as the option has it</source>
+        <translation>جیسا متبادل میں ہے</translation>
+    </message>
+    <message>
+        <source>Clear width at the floor</source>
+        <translation>فرش پر اندر کی چوڑائی</translation>
+    </message>
+    <message>
+        <source>Clear depth</source>
+        <translation>اندر کی گہرائی</translation>
+    </message>
+    <message>
+        <source>Sand to order</source>
+        <translation>ریت جو منگوانی ہے</translation>
+    </message>
+    <message>
+        <source>Stone to bring</source>
+        <translation>پتھر جو لانا ہے</translation>
+    </message>
+    <message>
+        <source>largest need of the coats</source>
+        <translation>کوٹوں کی سب سے بڑی ضرورت</translation>
+    </message>
+    <message>
+        <source>earliest start of a task</source>
+        <translation>کسی کام کا سب سے جلد شروع</translation>
+    </message>
+    <message>
+        <source>latest end of a task, planting left out</source>
+        <translation>کسی کام کا سب سے دیر کا ختم، بوائی چھوڑ کر</translation>
+    </message>
+    <message>
+        <source>planned like this tank; none while prices are missing</source>
+        <translation>اس ٹینکی کی طرح منصوبہ بنا کر؛ قیمتیں نہ ہوں تو کچھ نہیں</translation>
+    </message>
+    <message>
+        <source>cost ÷ held up to the overflow</source>
+        <translation>خرچ ÷ اوور فلو تک گنجائش</translation>
+    </message>
+    <message>
+        <source>same weather years</source>
+        <translation>وہی موسمی سال</translation>
+    </message>
+    <message>
+        <source>Days short of water in a mean year</source>
+        <translation>اوسط سال میں کم پانی کے دن</translation>
+    </message>
+    <message>
+        <source>counted</source>
+        <translation>گن کر</translation>
+    </message>
+    <message>
+        <source>points of the line, level distance</source>
+        <translation>پائپ لائن کے نقطے، ہموار فاصلہ</translation>
+    </message>
+    <message>
+        <source>distances of the way from its first point; field line over the rim: inlet, crest, then the way</source>
+        <translation>پائپ کے راستے کے فاصلے اس کے پہلے نقطے سے؛ اوپری کنارے کے اوپر سے جانے والی کھیت کی پائپ لائن: داخلہ، چوٹی، پھر راستہ</translation>
+    </message>
+    <message>
+        <source>points of the line, over the finished floor</source>
+        <translation>پائپ لائن کے نقطے، تیار فرش سے اونچائی</translation>
+    </message>
+    <message>
+        <source>rim + height over the rim; inlet 2 cm under the dead level, crest over the rim</source>
+        <translation>اوپری کنارہ + اس سے اونچائی؛ داخلہ ڈیڈ لیول سے 2 cm نیچے، چوٹی اوپری کنارے سے اوپر</translation>
+    </message>
+    <message>
+        <source>losses of the fittings, K</source>
+        <translation>فٹنگ کے نقصان، K</translation>
+    </message>
+    <message>
+        <source>number × K of one: screen 1 (own figure), sharp entrance 0.5, elbow 0.9, gate valve 0.15</source>
+        <translation>تعداد × ایک کا K: جالی 1 (اپنا عدد)، تیز کنارے والا داخلہ 0.5، ایلبو 0.9، گیٹ والو 0.15</translation>
+    </message>
+    <message>
+        <source>where the fittings sit</source>
+        <translation>فٹنگ کہاں لگی ہیں</translation>
+    </message>
+    <message>
+        <source>at the inlet; elbows of the field line half at the crest, half at the end</source>
+        <translation>داخلے پر؛ کھیت کی پائپ لائن کے آدھے ایلبو چوٹی پر، آدھے سرے پر</translation>
+    </message>
+    <message>
+        <source>bore</source>
+        <translation>پائپ کا اندرونی قطر</translation>
+    </message>
+    <message>
+        <source>measured, else outside diameter − 2 × wall</source>
+        <translation>ناپا ہوا، ورنہ بیرونی قطر − 2 × دیوار</translation>
+    </message>
+    <message>
+        <source>pressure class that holds</source>
+        <translation>پریشر کلاس جو قائم رہے</translation>
+    </message>
+    <message>
+        <source>class × share for warm water</source>
+        <translation>کلاس × گرم پانی کا حصہ</translation>
+    </message>
+    <message>
+        <source>share of the class that holds in warm water</source>
+        <translation>کلاس کا حصہ جو گرم پانی میں قائم رہے</translation>
+    </message>
+    <message>
+        <source>1 up to 20 °C, 0.87 at 30 °C, 0.74 at 40 °C, straight between</source>
+        <translation>20 °C تک 1، 30 °C پر 0.87، 40 °C پر 0.74، بیچ میں سیدھی لکیر</translation>
+    </message>
+    <message>
+        <source>flow wanted</source>
+        <translation>مطلوبہ بہاؤ</translation>
+    </message>
+    <message>
+        <source>as entered; field line: outlets × usual flow of one</source>
+        <translation>جیسا درج ہے؛ کھیت کی پائپ لائن: نکاس × ایک کا عام بہاؤ</translation>
+    </message>
+    <message>
+        <source>water over the inlet, tank full</source>
+        <translation>داخلے پر پانی کا لیول، ٹینکی بھری</translation>
+    </message>
+    <message>
+        <source>source line: inlet + water over it; field line: overflow level</source>
+        <translation>ذریعے کی پائپ لائن: داخلہ + اس سے اوپر پانی؛ کھیت کی پائپ لائن: اوور فلو کا لیول</translation>
+    </message>
+    <message>
+        <source>water over the inlet, tank nearly empty</source>
+        <translation>داخلے پر پانی کا لیول، ٹینکی تقریباً خالی</translation>
+    </message>
+    <message>
+        <source>source line: inlet + water over it; field line: dead level</source>
+        <translation>ذریعے کی پائپ لائن: داخلہ + اس سے اوپر پانی؛ کھیت کی پائپ لائن: ڈیڈ لیول</translation>
+    </message>
+    <message>
+        <source>Field line</source>
+        <translation>کھیت کی پائپ لائن</translation>
+    </message>
+    <message>
+        <source>outside diameter</source>
+        <translation>بیرونی قطر</translation>
+    </message>
+    <message>
+        <source>size of the table</source>
+        <translation>جدول کا سائز</translation>
+    </message>
+    <message>
+        <source>least wall</source>
+        <translation>دیوار کی کم سے کم موٹائی</translation>
+    </message>
+    <message>
+        <source>bore with the least wall</source>
+        <translation>سب سے پتلی دیوار پر اندرونی قطر</translation>
+    </message>
+    <message>
+        <source>outside diameter − 2 × wall</source>
+        <translation>بیرونی قطر − 2 × دیوار</translation>
+    </message>
+    <message>
+        <source>outside diameter over wall</source>
+        <translation>بیرونی قطر بٹا دیوار</translation>
+    </message>
+    <message>
+        <source>pressure class</source>
+        <translation>پریشر کلاس</translation>
+    </message>
+    <message>
+        <source>size of the table: 20 × strength ÷ (1.25 × (SDR − 1)), rounded to a class</source>
+        <translation>جدول کا سائز: 20 × مضبوطی ÷ (1.25 × (SDR − 1))، کلاس تک گول کیا</translation>
+    </message>
+    <message>
+        <source>Field line, pipe</source>
+        <translation>کھیت کی پائپ لائن، پائپ</translation>
+    </message>
+    <message>
+        <source>Field line, smallest pipe that would do</source>
+        <translation>کھیت کی پائپ لائن، سب سے چھوٹا پائپ جو کافی ہو</translation>
+    </message>
+    <message>
+        <source>its flow</source>
+        <translation>اس کا بہاؤ</translation>
+    </message>
+    <message>
+        <source>like the flow of the line, where that is less</source>
+        <translation>پائپ لائن کے بہاؤ کی طرح، جب وہ کم ہو</translation>
+    </message>
+    <message>
+        <source>Field line, tank full</source>
+        <translation>کھیت کی پائپ لائن، ٹینکی بھری</translation>
+    </message>
+    <message>
+        <source>Field line, tank nearly empty</source>
+        <translation>کھیت کی پائپ لائن، ٹینکی تقریباً خالی</translation>
+    </message>
+    <message>
+        <source>air pressure less vapour</source>
+        <translation>ہوا کا دباؤ، بھاپ کا دباؤ نکال کر</translation>
+    </message>
+    <message>
+        <source>air pressure at that height − vapour pressure, as water column</source>
+        <translation>اس بلندی پر ہوا کا دباؤ − بھاپ کا دباؤ، پانی کی اونچائی میں</translation>
+    </message>
+    <message>
+        <source>most lift</source>
+        <translation>زیادہ سے زیادہ چڑھاؤ</translation>
+    </message>
+    <message>
+        <source>air pressure less vapour − reserve of 2 m</source>
+        <translation>ہوا کا دباؤ، بھاپ کا دباؤ نکال کر − 2 m ریزرو</translation>
+    </message>
+    <message>
+        <source>lift</source>
+        <translation>چڑھاؤ</translation>
+    </message>
+    <message>
+        <source>crest − water</source>
+        <translation>چوٹی − پانی</translation>
+    </message>
+    <message>
+        <source>lift left</source>
+        <translation>بچا ہوا چڑھاؤ</translation>
+    </message>
+    <message>
+        <source>most lift − lift − loss up to the crest</source>
+        <translation>زیادہ سے زیادہ چڑھاؤ − چڑھاؤ − چوٹی تک کا نقصان</translation>
+    </message>
+    <message>
+        <source>draws down to, at a trickle</source>
+        <translation>پتلی دھار پر یہاں تک پانی نکالتا ہے</translation>
+    </message>
+    <message>
+        <source>highest of inlet, outlet and crest − most lift</source>
+        <translation>ان میں سب سے اونچا: داخلہ، نکاس، اور چوٹی − زیادہ سے زیادہ چڑھاؤ</translation>
+    </message>
+    <message>
+        <source>water that fills the pipe</source>
+        <translation>پائپ بھرنے والا پانی</translation>
+    </message>
+    <message>
+        <source>π D² ÷ 4 × length</source>
+        <translation>π D² ÷ 4 × لمبائی</translation>
+    </message>
+    <message>
+        <source>flow, valve open</source>
+        <translation>بہاؤ، والو کھلا</translation>
+    </message>
+    <message>
+        <source>found so that water − outlet = (1 + sum of K + f L ÷ D) V² ÷ 2g</source>
+        <translation>ایسے نکالا کہ پانی − نکاس = (1 + K کا مجموعہ + f L ÷ D) V² ÷ 2g</translation>
+    </message>
+    <message>
+        <source>loss up to the crest</source>
+        <translation>چوٹی تک کا نقصان</translation>
+    </message>
+    <message>
+        <source>(1 + K up to the crest + f L ÷ D) V² ÷ 2g</source>
+        <translation>(1 + چوٹی تک K + f L ÷ D) V² ÷ 2g</translation>
+    </message>
+    <message>
+        <source>pressure at the crest</source>
+        <translation>چوٹی پر دباؤ</translation>
+    </message>
+    <message>
+        <source>− lift − loss up to the crest</source>
+        <translation>− چڑھاؤ − چوٹی تک کا نقصان</translation>
+    </message>
+    <message>
+        <source>speed that carries air down</source>
+        <translation>رفتار جو ہوا کو نیچے لے جائے</translation>
+    </message>
+    <message>
+        <source>√(g D) × (0.825 + 0.25 √(sine of the fall))</source>
+        <translation>√(g D) × (0.825 + 0.25 √(اترائی کا sin))</translation>
+    </message>
+    <message>
+        <source>most flow that the crest allows</source>
+        <translation>زیادہ سے زیادہ بہاؤ جو چوٹی چلنے دے</translation>
+    </message>
+    <message>
+        <source>flow whose loss up to the crest uses up the lift</source>
+        <translation>بہاؤ جس کا چوٹی تک کا نقصان سارا چڑھاؤ کھا جائے</translation>
+    </message>
+    <message>
+        <source>Siphon, tank full</source>
+        <translation>سائفن، ٹینکی بھری</translation>
+    </message>
+    <message>
+        <source>Siphon, tank nearly empty</source>
+        <translation>سائفن، ٹینکی تقریباً خالی</translation>
+    </message>
+    <message>
+        <source>of the even slope as entered, or of the plane laid through the survey under the platform</source>
+        <translation>درج ایک جیسی ڈھلان کی، یا پلیٹ فارم کے نیچے سروے سے گزاری گئی سیدھی سطح کی</translation>
+    </message>
+    <message>
+        <source>Downhill, from north by east</source>
+        <translation>ڈھلان کا رخ، شمال سے مشرق کو گھوم کر</translation>
+    </message>
+    <message>
+        <source>as entered, or of that plane</source>
+        <translation>جیسا درج ہے، یا اس سیدھی سطح کا</translation>
+    </message>
+    <message>
+        <source>outline of the pit at the ground with rim collar and walkway all round</source>
+        <translation>زمین پر گڑھے کا خاکہ، کنارے کے کالر اور چاروں طرف چلنے کی پٹی کے ساتھ</translation>
+    </message>
+    <message>
+        <source>Platform over the ground at the middle of the tank</source>
+        <translation>ٹینکی کے بیچ میں زمین سے پلیٹ فارم کی اونچائی</translation>
+    </message>
+    <message>
+        <source>as wished: whole pit in natural ground, cut and fill balanced, or as entered</source>
+        <translation>خواہش کے مطابق: پورا گڑھا قدرتی زمین میں، کٹائی اور بھرائی برابر، یا جیسا درج ہے</translation>
+    </message>
+    <message>
+        <source>Ground to be brought for the fill</source>
+        <translation>بھرائی کے لیے لانے کی مٹی</translation>
+    </message>
+    <message>
+        <source>fill ÷ (rammed volume of 1 m³ dug) − pit − cut, where that is over 0</source>
+        <translation>بھرائی ÷ (1 m³ کھودی مٹی کا کوٹا ہوا حجم) − گڑھا − کٹائی، جہاں یہ 0 سے زیادہ ہو</translation>
+    </message>
+    <message>
+        <source>Natural ground over the pit, least</source>
+        <translation>گڑھے سے اوپر قدرتی زمین، کم سے کم</translation>
+    </message>
+    <message>
+        <source>natural ground less topsoil − floor or wall of the pit, where that is least; below 0 it stands on fill</source>
+        <translation>قدرتی زمین، اوپر کی زرخیز مٹی نکال کر − گڑھے کا تلا یا دیوار، جہاں یہ سب سے کم ہو؛ 0 سے کم ہو تو گڑھا بھرائی پر ہے</translation>
+    </message>
+    <message>
+        <source>Each way to find the level: over the ground at the middle</source>
+        <translation>لیول نکالنے کا ہر طریقہ: بیچ میں زمین سے اونچائی</translation>
+    </message>
+    <message>
+        <source>highest with the whole pit in natural ground; (cut × rammed volume of 1 m³) = fill; as entered</source>
+        <translation>سب سے اونچا جس پر پورا گڑھا قدرتی زمین میں ہو؛ (کٹائی × 1 m³ کھودی مٹی کا کوٹا ہوا حجم) = بھرائی؛ جیسا درج ہے</translation>
+    </message>
+    <message>
+        <source>Each way: cut</source>
+        <translation>ہر طریقہ: کٹائی</translation>
+    </message>
+    <message>
+        <source>like the cut for the platform</source>
+        <translation>پلیٹ فارم کی کٹائی کی طرح</translation>
+    </message>
+    <message>
+        <source>Each way: fill</source>
+        <translation>ہر طریقہ: بھرائی</translation>
+    </message>
+    <message>
+        <source>like the fill for the platform</source>
+        <translation>پلیٹ فارم کی بھرائی کی طرح</translation>
+    </message>
+    <message>
+        <source>Each way: natural ground over the pit, least</source>
+        <translation>ہر طریقہ: گڑھے سے اوپر قدرتی زمین، کم سے کم</translation>
+    </message>
+    <message>
+        <source>like the cover of the pit</source>
+        <translation>گڑھے سے اوپر زمین کی طرح</translation>
+    </message>
+    <message>
+        <source>Platform pegs: east</source>
+        <translation>پلیٹ فارم کی کھونٹیاں: مشرق کو</translation>
+    </message>
+    <message>
+        <source>corner of the platform, or where cut and fill come out of the ground on the line out from it</source>
+        <translation>پلیٹ فارم کا کونا، یا جہاں کونے سے باہر جاتی لکیر پر کٹائی اور بھرائی زمین سے نکلتی ہیں</translation>
+    </message>
+    <message>
+        <source>Platform pegs: north</source>
+        <translation>پلیٹ فارم کی کھونٹیاں: شمال کو</translation>
+    </message>
+    <message>
+        <source>Platform pegs: level</source>
+        <translation>پلیٹ فارم کی کھونٹیاں: لیول</translation>
+    </message>
+    <message>
+        <source>of the platform; out from it of the ground</source>
+        <translation>پلیٹ فارم کا؛ اس سے باہر زمین کا</translation>
+    </message>
+    <message>
+        <source>Platform pegs: natural ground</source>
+        <translation>پلیٹ فارم کی کھونٹیاں: قدرتی زمین</translation>
+    </message>
+    <message>
+        <source>height of the survey&apos;s triangle, or of the slope, at the peg</source>
+        <translation>کھونٹی پر سروے کی تکون، یا ڈھلان، کی اونچائی</translation>
+    </message>
+    <message>
+        <source>Platform pegs: dig, below 0 fill</source>
+        <translation>پلیٹ فارم کی کھونٹیاں: کھدائی، 0 سے کم ہو تو بھرائی</translation>
+    </message>
+    <message>
+        <source>ground − finished surface</source>
+        <translation>زمین − تیار سطح</translation>
+    </message>
+    <message>
+        <source>Platform pegs: from the corner</source>
+        <translation>پلیٹ فارم کی کھونٹیاں: کونے سے</translation>
+    </message>
+    <message>
+        <source>level distance</source>
+        <translation>ہموار فاصلہ</translation>
+    </message>
+    <message>
+        <source>Platform pegs: over the platform</source>
+        <translation>پلیٹ فارم کی کھونٹیاں: پلیٹ فارم سے اوپر</translation>
+    </message>
+    <message>
+        <source>peg − platform</source>
+        <translation>کھونٹی − پلیٹ فارم</translation>
+    </message>
+    <message>
+        <source>Heap of spoil, loose</source>
+        <translation>مٹی کا ڈھیر، کھلی مٹی</translation>
+    </message>
+    <message>
+        <source>spoil as it lies × (1 + swell)</source>
+        <translation>کھدائی کی مٹی ٹھوس زمین کے ناپ سے × (1 + پھولاؤ)</translation>
+    </message>
+    <message>
+        <source>Height of the heap</source>
+        <translation>ڈھیر کی اونچائی</translation>
+    </message>
+    <message>
+        <source>cone with sides at 35°, cut off level at 1.5 m where it would be higher</source>
+        <translation>مخروط جس کے پہلو 35° پر ہوں، اس سے اونچا ہو تو 1.5 m پر ہموار کٹا ہوا</translation>
+    </message>
+    <message>
+        <source>Radius of the heap&apos;s foot</source>
+        <translation>ڈھیر کی جڑ کا رداس</translation>
+    </message>
+    <message>
+        <source>cone: height ÷ tan 35°; cut off: from the volume</source>
+        <translation>مخروط: اونچائی ÷ tan 35°؛ کٹا ہوا: حجم سے</translation>
+    </message>
+    <message>
+        <source>Direction of the heap, from north by east</source>
+        <translation>ڈھیر کی سمت، شمال سے مشرق کو گھوم کر</translation>
+    </message>
+    <message>
+        <source>as entered; else across the fall, east on level ground</source>
+        <translation>جیسی درج ہے؛ ورنہ ڈھلوان کے آڑے، ہموار زمین پر مشرق</translation>
+    </message>
+    <message>
+        <source>Foot of the heap from the pit edge</source>
+        <translation>ڈھیر کی جڑ، گڑھے کے کنارے سے</translation>
+    </message>
+    <message>
+        <source>at least 0.6 m, and clear of platform, cut and fill</source>
+        <translation>کم از کم 0.6 m، اور پلیٹ فارم، کٹائی اور بھرائی سے پرے</translation>
+    </message>
+    <message>
+        <source>Middle of the heap, east</source>
+        <translation>ڈھیر کا درمیان، مشرق کو</translation>
+    </message>
+    <message>
+        <source>in its direction, as near as its foot may come</source>
+        <translation>اپنی سمت میں، جتنا قریب اس کی جڑ آ سکتی ہے</translation>
+    </message>
+    <message>
+        <source>Middle of the heap, north</source>
+        <translation>ڈھیر کا درمیان، شمال کو</translation>
+    </message>
+    <message>
+        <source>Face of the pit wall, from the level</source>
+        <translation>گڑھے کی دیوار کی سطح، ہموار سے</translation>
+    </message>
+    <message>
+        <source>90° − arctan of the batter</source>
+        <translation>90° − سلامی کا arctan</translation>
+    </message>
+    <message>
+        <source>Pit depth</source>
+        <translation>گڑھے کی گہرائی</translation>
+    </message>
+    <message>
+        <source>clear depth + all coats + stone bed</source>
+        <translation>اندر کی گہرائی + سب کوٹ + پتھر کی سولنگ</translation>
+    </message>
+    <message>
+        <source>Factor wanted for the cut</source>
+        <translation>کٹائی کا مطلوبہ فیکٹر</translation>
+    </message>
+    <message>
+        <source>fixed</source>
+        <translation>مقرر</translation>
+    </message>
+    <message>
+        <source>Factor wanted for the downhill side</source>
+        <translation>ڈھلان کی طرف کا مطلوبہ فیکٹر</translation>
+    </message>
+    <message>
+        <source>Cohesion c</source>
+        <translation>چپکاؤ (cohesion) c</translation>
+    </message>
+    <message>
+        <source>table by kind of soil</source>
+        <translation>مٹی کی قسم کے جدول سے</translation>
+    </message>
+    <message>
+        <source>Friction φ</source>
+        <translation>رگڑ φ</translation>
+    </message>
+    <message>
+        <source>Unit weight γ</source>
+        <translation>فی حجم وزن γ</translation>
+    </message>
+    <message>
+        <source>Height of a vertical cut that just stands</source>
+        <translation>ساہول میں کٹائی کی اونچائی جو بمشکل کھڑی رہے</translation>
+    </message>
+    <message>
+        <source>4 c ÷ γ × tan(45° + φ ÷ 2)</source>
+        <translation>4 c ÷ γ × tan(45° + φ ÷ 2)</translation>
+    </message>
+    <message>
+        <source>Height at which this face just stands</source>
+        <translation>اونچائی جس پر یہ سطح بمشکل کھڑی رہے</translation>
+    </message>
+    <message>
+        <source>4 c sin β cos φ ÷ (γ (1 − cos(β − φ)))</source>
+        <translation>4 c sin β cos φ ÷ (γ (1 − cos(β − φ)))</translation>
+    </message>
+    <message>
+        <source>Height of this face with the factor wanted</source>
+        <translation>اس سطح کی اونچائی، مطلوبہ فیکٹر کے ساتھ</translation>
+    </message>
+    <message>
+        <source>the same with c ÷ F and tan φ ÷ F</source>
+        <translation>وہی، c ÷ F اور tan φ ÷ F کے ساتھ</translation>
+    </message>
+    <message>
+        <source>Stability number N</source>
+        <translation>پائیداری کا نمبر N</translation>
+    </message>
+    <message>
+        <source>table by face and friction, straight between</source>
+        <translation>سطح اور رگڑ کے جدول سے، بیچ میں سیدھی لکیر</translation>
+    </message>
+    <message>
+        <source>Height of this face by it</source>
+        <translation>اس نمبر سے اس سطح کی اونچائی</translation>
+    </message>
+    <message>
+        <source>c ÷ (γ N)</source>
+        <translation>c ÷ (γ N)</translation>
+    </message>
+    <message>
+        <source>Factor of this cut by it</source>
+        <translation>اس سے اس کٹائی کا فیکٹر</translation>
+    </message>
+    <message>
+        <source>F for which c ÷ F and tan φ ÷ F just hold the pit&apos;s depth</source>
+        <translation>وہ F جس پر c ÷ F اور tan φ ÷ F گڑھے کی گہرائی کو بمشکل سنبھالیں</translation>
+    </message>
+    <message>
+        <source>Lowest factor of the downhill side</source>
+        <translation>ڈھلان کی طرف کا سب سے کم فیکٹر</translation>
+    </message>
+    <message>
+        <source>Σ[(c b + (W − u b) tan φ) ÷ m] ÷ (Σ W sin α + P e ÷ R), m = cos α + sin α tan φ ÷ F; circle with the lowest of all tried, low strengths</source>
+        <translation>Σ[(c b + (W − u b) tan φ) ÷ m] ÷ (Σ W sin α + P e ÷ R)، m = cos α + sin α tan φ ÷ F؛ سب آزمائے گئے دائروں میں سب سے کم والا، کم مضبوطی سے</translation>
+    </message>
+    <message>
+        <source>Its circle: middle, downhill from the tank</source>
+        <translation>اس کا دائرہ: مرکز، ٹینکی سے ڈھلان کی طرف نیچے</translation>
+    </message>
+    <message>
+        <source>place that the search found</source>
+        <translation>جگہ جو تلاش میں ملی</translation>
+    </message>
+    <message>
+        <source>Its circle: middle, over the finished floor</source>
+        <translation>اس کا دائرہ: مرکز، تیار فرش سے اونچائی</translation>
+    </message>
+    <message>
+        <source>Its circle: radius</source>
+        <translation>اس کا دائرہ: رداس</translation>
+    </message>
+    <message>
+        <source>size that the search found</source>
+        <translation>سائز جو تلاش میں ملا</translation>
+    </message>
+    <message>
+        <source>Slip from, downhill from the middle of the tank</source>
+        <translation>پھسلن یہاں سے، ٹینکی کے درمیان سے ڈھلان کی طرف نیچے</translation>
+    </message>
+    <message>
+        <source>where the circle meets the ground above</source>
+        <translation>جہاں دائرہ اوپر زمین سے ملتا ہے</translation>
+    </message>
+    <message>
+        <source>Slip to, downhill from the middle of the tank</source>
+        <translation>پھسلن یہاں تک، ٹینکی کے درمیان سے ڈھلان کی طرف نیچے</translation>
+    </message>
+    <message>
+        <source>where the circle meets the ground below</source>
+        <translation>جہاں دائرہ نیچے زمین سے ملتا ہے</translation>
+    </message>
+    <message>
+        <source>Circles tried</source>
+        <translation>آزمائے گئے دائرے</translation>
+    </message>
+    <message>
+        <source>a coarse grid of ends and depths, then ever smaller steps from the best</source>
+        <translation>سروں اور گہرائیوں کا موٹا جال، پھر سب سے اچھے سے چھوٹے سے چھوٹے قدم</translation>
+    </message>
+    <message>
+        <source>Crack behind the slip</source>
+        <translation>پھسلن کے پیچھے دراڑ</translation>
+    </message>
+    <message>
+        <source>as deep as the pit, no deeper than the ground falls away; the lower of the factors with and without counts</source>
+        <translation>گڑھے جتنا گہرا، مگر زمین جتنی نیچے اترتی ہے اس سے گہرا نہیں؛ ساتھ والے اور بغیر والے فیکٹروں میں سے کم والا گنا جاتا ہے</translation>
+    </message>
+    <message>
+        <source>Months with readings</source>
+        <translation>ریڈنگ والے مہینے</translation>
+    </message>
+    <message>
+        <source>Readings of the month</source>
+        <translation>مہینے کی ریڈنگ</translation>
+    </message>
+    <message>
+        <source>Flow, middle of the readings</source>
+        <translation>بہاؤ، ریڈنگ کی درمیانی قدر</translation>
+    </message>
+    <message>
+        <source>vessel ÷ seconds × 60; the middle one, or mean of the two middle ones</source>
+        <translation>برتن ÷ سیکنڈ × 60؛ درمیانی، یا دو درمیانیوں کی اوسط</translation>
+    </message>
+    <message>
+        <source>Flow, smallest reading</source>
+        <translation>بہاؤ، سب سے کم ریڈنگ</translation>
+    </message>
+    <message>
+        <source>vessel ÷ seconds × 60</source>
+        <translation>برتن ÷ سیکنڈ × 60</translation>
+    </message>
+    <message>
+        <source>Flow, largest reading</source>
+        <translation>بہاؤ، سب سے زیادہ ریڈنگ</translation>
+    </message>
+    <message>
+        <source>Spread of the readings</source>
+        <translation>ریڈنگ کا فرق</translation>
+    </message>
+    <message>
+        <source>(largest − smallest) ÷ middle, readings far off left out</source>
+        <translation>(سب سے زیادہ − سب سے کم) ÷ درمیانی، باقیوں سے بہت الگ ریڈنگ چھوڑ کر</translation>
+    </message>
+    <message>
+        <source>Readings far off, by number</source>
+        <translation>باقیوں سے بہت الگ ریڈنگ، نمبر سے</translation>
+    </message>
+    <message>
+        <source>0.6745 × distance from the middle ÷ middle of those distances over 3.5; counted from 0</source>
+        <translation>0.6745 × درمیانی سے فاصلہ ÷ ان فاصلوں کی درمیانی قدر، 3.5 سے زیادہ؛ 0 سے گن کر</translation>
+    </message>
+    <message>
+        <source>Readings too quick, by number</source>
+        <translation>بہت تیز ریڈنگ، نمبر سے</translation>
+    </message>
+    <message>
+        <source>vessel full in under 3 s; counted from 0</source>
+        <translation>برتن 3 s سے کم میں بھرا؛ 0 سے گن کر</translation>
+    </message>
+    <message>
+        <source>Height of the place over the sea</source>
+        <translation>جگہ کی سطح سمندر سے بلندی</translation>
+    </message>
+    <message>
+        <source>as entered; 0 when it is not known</source>
+        <translation>جیسی درج ہے؛ معلوم نہ ہو تو 0</translation>
+    </message>
+    <message>
+        <source>Rim over the finished floor</source>
+        <translation>تیار فرش سے اوپری کنارے کی اونچائی</translation>
+    </message>
+    <message>
+        <source>Overflow over the finished floor</source>
+        <translation>تیار فرش سے اوور فلو کی اونچائی</translation>
+    </message>
+    <message>
+        <source>depth − freeboard</source>
+        <translation>گہرائی − فری بورڈ</translation>
+    </message>
+    <message>
+        <source>Source line fills the empty tank in</source>
+        <translation>ذریعے کی پائپ لائن خالی ٹینکی اتنے وقت میں بھرے</translation>
+    </message>
+    <message>
+        <source>held up to the overflow ÷ flow with the tank full, nothing drawn</source>
+        <translation>اوور فلو تک گنجائش ÷ بھری ٹینکی پر بہاؤ، کچھ نکالے بغیر</translation>
+    </message>
+    <message>
+        <source>water that the outlet dips into, tank full</source>
+        <translation>پانی جس میں نکاس ڈوبا ہے، ٹینکی بھری</translation>
+    </message>
+    <message>
+        <source>overflow level where the end lies below it</source>
+        <translation>اوور فلو کا لیول، جہاں سرا اس سے نیچے ہو</translation>
+    </message>
+    <message>
+        <source>water that the outlet dips into, tank nearly empty</source>
+        <translation>پانی جس میں نکاس ڈوبا ہے، ٹینکی تقریباً خالی</translation>
+    </message>
+    <message>
+        <source>dead level where the end lies below it</source>
+        <translation>ڈیڈ لیول، جہاں سرا اس سے نیچے ہو</translation>
+    </message>
+    <message>
+        <source>Source line</source>
+        <translation>ذریعے کی پائپ لائن</translation>
+    </message>
+    <message>
+        <source>Source line, pipe</source>
+        <translation>ذریعے کی پائپ لائن، پائپ</translation>
+    </message>
+    <message>
+        <source>Source line, smallest pipe that would do</source>
+        <translation>ذریعے کی پائپ لائن، سب سے چھوٹا پائپ جو کافی ہو</translation>
+    </message>
+    <message>
+        <source>Source line, tank full</source>
+        <translation>ذریعے کی پائپ لائن، ٹینکی بھری</translation>
+    </message>
+    <message>
+        <source>Source line, tank nearly empty</source>
+        <translation>ذریعے کی پائپ لائن، ٹینکی تقریباً خالی</translation>
+    </message>
+    <message>
+        <source>V(h) = A h + P b h² ÷ 2 + C b² h³ ÷ 3 less the cove, with h up to the overflow; A floor, P its edge, b batter, C corner coefficient</source>
+        <translation>V(h) = A h + P b h² ÷ 2 + C b² h³ ÷ 3، گولا نکال کر، h اوور فلو تک؛ A فرش، P اس کا گھیرا، b سلامی، C کونوں کا فیکٹر</translation>
+    </message>
+    <message>
+        <source>Holds, filled to the rim</source>
+        <translation>گنجائش، اوپری کنارے تک بھری</translation>
+    </message>
+    <message>
+        <source>V(h) as above, with h up to the rim</source>
+        <translation>V(h) اوپر جیسا، h اوپری کنارے تک</translation>
+    </message>
+    <message>
+        <source>Cannot be drawn</source>
+        <translation>جو نکالا نہیں جا سکتا</translation>
+    </message>
+    <message>
+        <source>V(h) as above, with h the dead depth</source>
+        <translation>V(h) اوپر جیسا، h ڈیڈ لیول کی گہرائی</translation>
+    </message>
+    <message>
+        <source>held up to the overflow − what cannot be drawn</source>
+        <translation>اوور فلو تک گنجائش − جو نکالا نہیں جا سکتا</translation>
+    </message>
+    <message>
+        <source>Water surface when full</source>
+        <translation>بھری ہو تو پانی کی اوپری سطح</translation>
+    </message>
+    <message>
+        <source>A + P d + C d² with d = batter × height up to the overflow</source>
+        <translation>A + P d + C d²، جہاں d = سلامی × اوور فلو تک اونچائی</translation>
+    </message>
+    <message>
+        <source>Clear floor</source>
+        <translation>اندر کا فرش</translation>
+    </message>
+    <message>
+        <source>area of the clear floor, cove left out</source>
+        <translation>اندر کے فرش کا رقبہ، گولا چھوڑ کر</translation>
+    </message>
+    <message>
+        <source>Edge of the clear floor</source>
+        <translation>اندر کے فرش کا گھیرا</translation>
+    </message>
+    <message>
+        <source>length all round the clear floor</source>
+        <translation>اندر کے فرش کے چاروں طرف کی لمبائی</translation>
+    </message>
+    <message>
+        <source>Corner coefficient</source>
+        <translation>کونوں کا فیکٹر</translation>
+    </message>
+    <message>
+        <source>C in: an outline moved out by d has the area A + P d + C d²; sum of cot(half the inside angle) of sharp corners; π for round ones</source>
+        <translation>اس میں C: d باہر ہٹائے گئے خاکے کا رقبہ A + P d + C d² ہے؛ تیز کونوں پر cot(اندر کے زاویے کا آدھا) کا مجموعہ؛ گول کونوں پر π</translation>
+    </message>
+    <message>
+        <source>Clear wall, along the slope</source>
+        <translation>اندر کی دیوار، ڈھلان پر</translation>
+    </message>
+    <message>
+        <source>√(1 + batter²) × depth × half of (edge of the floor + edge at the rim)</source>
+        <translation>√(1 + سلامی²) × گہرائی × (فرش کا گھیرا + اوپری کنارے پر گھیرا) کا آدھا</translation>
+    </message>
+    <message>
+        <source>Length round the clear top</source>
+        <translation>اندر کے اوپری منہ کا گھیرا</translation>
+    </message>
+    <message>
+        <source>edge of the floor + 2 C × batter × depth</source>
+        <translation>فرش کا گھیرا + 2 C × سلامی × گہرائی</translation>
+    </message>
+    <message>
+        <source>Clear opening at the rim</source>
+        <translation>اندر کا اوپری منہ</translation>
+    </message>
+    <message>
+        <source>A + P d + C d² with d = batter × depth</source>
+        <translation>A + P d + C d²، جہاں d = سلامی × گہرائی</translation>
+    </message>
+    <message>
+        <source>as entered at the floor; entered at the rim: less 2 × batter × depth</source>
+        <translation>جیسا فرش پر درج ہے؛ اوپری کنارے پر درج ہو تو: 2 × سلامی × گہرائی نکال کر</translation>
+    </message>
+    <message>
+        <source>Clear length at the rim</source>
+        <translation>اوپری کنارے پر اندر کی لمبائی</translation>
+    </message>
+    <message>
+        <source>length at the floor + 2 × batter × depth</source>
+        <translation>فرش پر لمبائی + 2 × سلامی × گہرائی</translation>
+    </message>
+    <message>
+        <source>Clear width at the rim</source>
+        <translation>اوپری کنارے پر اندر کی چوڑائی</translation>
+    </message>
+    <message>
+        <source>width at the floor + 2 × batter × depth</source>
+        <translation>فرش پر چوڑائی + 2 × سلامی × گہرائی</translation>
+    </message>
+    <message>
+        <source>finished floor to rim, as entered</source>
+        <translation>تیار فرش سے اوپری کنارے تک، جیسی درج ہے</translation>
+    </message>
+    <message>
+        <source>Overflow over the floor</source>
+        <translation>فرش سے اوور فلو کی اونچائی</translation>
+    </message>
+    <message>
+        <source>Marks of the dip-stick</source>
+        <translation>پانی کی چھڑ کے نشان</translation>
+    </message>
+    <message>
+        <source>every 5 cm from the finished floor, the overflow and the rim</source>
+        <translation>تیار فرش سے ہر 5 cm پر، اوور فلو اور اوپری کنارہ</translation>
+    </message>
+    <message>
+        <source>Held at each mark</source>
+        <translation>ہر نشان پر ٹینکی میں پانی</translation>
+    </message>
+    <message>
+        <source>V(h) as above, with h the mark</source>
+        <translation>V(h) اوپر جیسا، h نشان کی اونچائی</translation>
+    </message>
+    <message>
+        <source>outline grown by all coats square to their faces, from the pit floor to the ground, same formula as for the tank; with the ledge of the rim collar</source>
+        <translation>خاکہ، سب کوٹوں جتنا سطح کی گنیا میں بڑھا کر، گڑھے کے تلے سے زمین تک، وہی فارمولا جو ٹینکی کا ہے؛ کنارے کے کالر کی بیٹھک کے ساتھ</translation>
+    </message>
+    <message>
+        <source>Pit length at the ground</source>
+        <translation>زمین پر گڑھے کی لمبائی</translation>
+    </message>
+    <message>
+        <source>clear length at the rim + 2 × all coats × √(1 + batter²)</source>
+        <translation>اوپری کنارے پر اندر کی لمبائی + 2 × سب کوٹ × √(1 + سلامی²)</translation>
+    </message>
+    <message>
+        <source>Pit width at the ground</source>
+        <translation>زمین پر گڑھے کی چوڑائی</translation>
+    </message>
+    <message>
+        <source>clear width at the rim + 2 × all coats × √(1 + batter²)</source>
+        <translation>اوپری کنارے پر اندر کی چوڑائی + 2 × سب کوٹ × √(1 + سلامی²)</translation>
+    </message>
+    <message>
+        <source>Pit length at its floor</source>
+        <translation>تلے پر گڑھے کی لمبائی</translation>
+    </message>
+    <message>
+        <source>length at the ground − 2 × batter × pit depth</source>
+        <translation>زمین پر لمبائی − 2 × سلامی × گڑھے کی گہرائی</translation>
+    </message>
+    <message>
+        <source>Pit width at its floor</source>
+        <translation>تلے پر گڑھے کی چوڑائی</translation>
+    </message>
+    <message>
+        <source>width at the ground − 2 × batter × pit depth</source>
+        <translation>زمین پر چوڑائی − 2 × سلامی × گڑھے کی گہرائی</translation>
+    </message>
+    <message>
+        <source>Cut for the platform, as it lies</source>
+        <translation>پلیٹ فارم کی کٹائی، ٹھوس زمین کے ناپ سے</translation>
+    </message>
+    <message>
+        <source>ground above platform and cut faces, every triangle of the survey cut along their edges; even slope in closed form</source>
+        <translation>پلیٹ فارم اور کٹائی کی سطحوں سے اوپر زمین، سروے کی ہر تکون ان کے کناروں پر کاٹ کر؛ ایک جیسی ڈھلان سیدھے فارمولے سے</translation>
+    </message>
+    <message>
+        <source>Fill for the platform, as rammed</source>
+        <translation>پلیٹ فارم کی بھرائی، کوٹنے کے بعد</translation>
+    </message>
+    <message>
+        <source>room between the ground and platform and fill faces, reckoned like the cut</source>
+        <translation>زمین اور پلیٹ فارم اور بھرائی کی سطحوں کے بیچ کی جگہ، حساب کٹائی کی طرح</translation>
+    </message>
+    <message>
+        <source>Topsoil stripped first</source>
+        <translation>اوپر کی زرخیز مٹی جو پہلے اتاری جائے</translation>
+    </message>
+    <message>
+        <source>all ground that is disturbed × depth of topsoil, on the cut face no deeper than the face</source>
+        <translation>چھیڑی گئی ساری زمین × زرخیز مٹی کی گہرائی، کٹائی کی سطح پر اس سطح سے گہری نہیں</translation>
+    </message>
+    <message>
+        <source>Spoil left over, as it lies</source>
+        <translation>بچی ہوئی کھدائی کی مٹی، ٹھوس زمین کے ناپ سے</translation>
+    </message>
+    <message>
+        <source>pit + cut − fill ÷ (rammed volume of 1 m³ dug); not below 0</source>
+        <translation>گڑھا + کٹائی − بھرائی ÷ (1 m³ کھودی مٹی کا کوٹا ہوا حجم)؛ 0 سے کم نہیں</translation>
+    </message>
+    <message>
+        <source>Swell of the soil</source>
+        <translation>مٹی کا پھولاؤ</translation>
+    </message>
+    <message>
+        <source>by kind of soil: clay and wet ground 40 %, loam and fill 25 %, sand 12 %, rock 65 %</source>
+        <translation>مٹی کی قسم سے: چکنی مٹی اور گیلی زمین 40 %، میرا مٹی اور بھرائی 25 %، ریت 12 %، چٹان 65 %</translation>
+    </message>
+    <message>
+        <source>Spoil, loose</source>
+        <translation>کھدائی کی مٹی، کھلی</translation>
+    </message>
+    <message>
+        <source>Pegs: along the first side</source>
+        <translation>کھونٹیاں: پہلے ضلع کے ساتھ</translation>
+    </message>
+    <message>
+        <source>corners of the pit at the ground and at its floor, offset pegs 1 m clear of edge and rim collar, 3-4-5 marks; from the first corner, or from the centre</source>
+        <translation>زمین پر اور تلے پر گڑھے کے کونے، ہٹا کر لگی کھونٹیاں کنارے اور کنارے کے کالر سے 1 m پرے، 3-4-5 کے نشان؛ پہلے کونے سے، یا مرکز سے</translation>
+    </message>
+    <message>
+        <source>Pegs: square to the first side</source>
+        <translation>کھونٹیاں: پہلے ضلع کی گنیا میں</translation>
+    </message>
+    <message>
+        <source>as along the first side</source>
+        <translation>جیسے پہلے ضلع کے ساتھ</translation>
+    </message>
+    <message>
+        <source>Pegs: over the ground</source>
+        <translation>کھونٹیاں: زمین سے اونچائی</translation>
+    </message>
+    <message>
+        <source>0 at the ground, − pit depth at the pit floor</source>
+        <translation>زمین پر 0، گڑھے کے تلے پر − گڑھے کی گہرائی</translation>
+    </message>
+    <message>
+        <source>Lengths to check with the tape</source>
+        <translation>لمبائیاں جو فیتے سے جانچنی ہیں</translation>
+    </message>
+    <message>
+        <source>level distance between two pegs: √(Δx² + Δy²)</source>
+        <translation>دو کھونٹیوں کے بیچ ہموار فاصلہ: √(Δx² + Δy²)</translation>
+    </message>
+    <message>
+        <source>Marks of the depth rod, below the ground</source>
+        <translation>گہرائی کی چھڑ کے نشان، زمین سے نیچے</translation>
+    </message>
+    <message>
+        <source>pit depth less the layers up to the mark; the overflow: the freeboard</source>
+        <translation>گڑھے کی گہرائی، نشان تک کی تہیں نکال کر؛ اوور فلو: فری بورڈ</translation>
+    </message>
+    <message>
+        <source>Depths at which the pit wall is checked</source>
+        <translation>گہرائیاں جن پر گڑھے کی دیوار جانچی جاتی ہے</translation>
+    </message>
+    <message>
+        <source>every 0.5 m, and the pit floor</source>
+        <translation>ہر 0.5 m پر، اور گڑھے کا تلا</translation>
+    </message>
+    <message>
+        <source>Pit wall in from its edge there</source>
+        <translation>وہاں گڑھے کی دیوار اپنے کنارے سے کتنی اندر</translation>
+    </message>
+    <message>
+        <source>batter × depth below the ground</source>
+        <translation>سلامی × زمین سے نیچے گہرائی</translation>
+    </message>
+    <message>
+        <source>Weather years</source>
+        <translation>موسمی سال</translation>
+    </message>
+    <message>
+        <source>made from the monthly means (as many as entered), or the whole years of the daily record</source>
+        <translation>ماہانہ اوسط سے بنے (جتنے درج ہیں)، یا روزانہ ریکارڈ کے پورے سال</translation>
+    </message>
+    <message>
+        <source>Years with water all year</source>
+        <translation>پورا سال پانی والے سال</translation>
+    </message>
+    <message>
+        <source>years without a day on which less than 99.9 % of the need could be drawn</source>
+        <translation>سال جن میں کوئی ایسا دن نہیں جب ضرورت کے 99.9 % سے کم نکالا جا سکے</translation>
+    </message>
+    <message>
+        <source>10 × years with water all year ÷ years</source>
+        <translation>10 × پورا سال پانی والے سال ÷ سال</translation>
+    </message>
+    <message>
+        <source>Days on which the need was met</source>
+        <translation>دن جن پر ضرورت پوری ہوئی</translation>
+    </message>
+    <message>
+        <source>100 × (1 − days short of water ÷ days with a need)</source>
+        <translation>100 × (1 − کم پانی کے دن ÷ ضرورت والے دن)</translation>
+    </message>
+    <message>
+        <source>Share of the need that was met</source>
+        <translation>ضرورت کا حصہ جو پورا ہوا</translation>
+    </message>
+    <message>
+        <source>100 × drawn ÷ needed</source>
+        <translation>100 × نکالا ÷ ضرورت</translation>
+    </message>
+    <message>
+        <source>sum over the years ÷ years</source>
+        <translation>سب سالوں کا مجموعہ ÷ سال</translation>
+    </message>
+    <message>
+        <source>Days short of water in the worst year</source>
+        <translation>سب سے برے سال میں کم پانی کے دن</translation>
+    </message>
+    <message>
+        <source>largest of the years</source>
+        <translation>سالوں میں سب سے زیادہ</translation>
+    </message>
+    <message>
+        <source>Lacking in a mean year</source>
+        <translation>اوسط سال میں کمی</translation>
+    </message>
+    <message>
+        <source>need that could not be drawn, mean of the years</source>
+        <translation>ضرورت جو نکالی نہ جا سکی، سالوں کی اوسط</translation>
+    </message>
+    <message>
+        <source>Lacking in the worst year</source>
+        <translation>سب سے برے سال میں کمی</translation>
+    </message>
+    <message>
+        <source>Run over in a mean year</source>
+        <translation>اوسط سال میں اوپر سے بہا</translation>
+    </message>
+    <message>
+        <source>mean of the years</source>
+        <translation>سالوں کی اوسط</translation>
+    </message>
+    <message>
+        <source>Largest need of a day</source>
+        <translation>ایک دن کی سب سے بڑی ضرورت</translation>
+    </message>
+    <message>
+        <source>beds + animals + people, largest day of each year, mean of the years</source>
+        <translation>کیاریاں + جانور + لوگ، ہر سال کا سب سے بڑا دن، سالوں کی اوسط</translation>
+    </message>
+    <message>
+        <source>Beds together</source>
+        <translation>کیاریاں کل</translation>
+    </message>
+    <message>
+        <source>Smallest tank that meets the target</source>
+        <translation>ہدف پورا کرنے والی سب سے چھوٹی ٹینکی</translation>
+    </message>
+    <message>
+        <source>plan made larger or smaller at the same depth and batter, every size run through all years; least that meets the target</source>
+        <translation>اسی گہرائی اور سلامی پر لمبائی چوڑائی بڑی یا چھوٹی کر کے، ہر سائز سب سالوں سے گزار کر؛ سب سے چھوٹا جو ہدف پورا کرے</translation>
+    </message>
+    <message>
+        <source>Largest tank tried</source>
+        <translation>سب سے بڑی ٹینکی جو آزمائی گئی</translation>
+    </message>
+    <message>
+        <source>200 m³, or reach of the curve where that is more</source>
+        <translation>200 m³، یا گراف جہاں تک جائے، جب وہ زیادہ ہو</translation>
+    </message>
+    <message>
+        <source>Largest beds that meet the target</source>
+        <translation>ہدف پورا کرنے والی سب سے بڑی کیاریاں</translation>
+    </message>
+    <message>
+        <source>all beds grown alike, every area run through all years; largest up to which the target is met</source>
+        <translation>سب کیاریاں ایک جیسی بڑھا کر، ہر رقبہ سب سالوں سے گزار کر؛ سب سے بڑا جس تک ہدف پورا ہو</translation>
+    </message>
+    <message>
+        <source>Largest beds tried</source>
+        <translation>سب سے بڑی کیاریاں جو آزمائی گئیں</translation>
+    </message>
+    <message>
+        <source>10 × the beds</source>
+        <translation>10 × کیاریاں</translation>
+    </message>
+    <message>
+        <source>Error of the water balance</source>
+        <translation>پانی کے حساب کی غلطی</translation>
+    </message>
+    <message>
+        <source>(start + supply + rain − evaporation − seepage − drawn − spill − end) ÷ (start + supply + rain)</source>
+        <translation>(شروع + آمد + بارش − بخارات − رساؤ − نکالا − اوپر سے بہا − آخر) ÷ (شروع + آمد + بارش)</translation>
+    </message>
+    <message>
+        <source>Weather year begins with month</source>
+        <translation>موسمی سال اس مہینے سے شروع</translation>
+    </message>
+    <message>
+        <source>month with most rain, so that no dry season is cut in two</source>
+        <translation>سب سے زیادہ بارش والا مہینہ، تاکہ کوئی خشک موسم دو حصوں میں نہ کٹے</translation>
+    </message>
+    <message>
+        <source>Rain in a mean year</source>
+        <translation>اوسط سال کی بارش</translation>
+    </message>
+    <message>
+        <source>sum of all days ÷ years</source>
+        <translation>سب دنوں کا مجموعہ ÷ سال</translation>
+    </message>
+    <message>
+        <source>Spread of the yearly rain</source>
+        <translation>سالانہ بارش کا فرق</translation>
+    </message>
+    <message>
+        <source>standard deviation ÷ mean of the weather years</source>
+        <translation>معیاری انحراف ÷ موسمی سالوں کی اوسط</translation>
+    </message>
+    <message>
+        <source>ET0 of a mean year, Penman-Monteith</source>
+        <translation>اوسط سال کا ET0، Penman-Monteith</translation>
+    </message>
+    <message>
+        <source>(0.408 Δ (Rn − G) + γ 900 ÷ (T + 273) u (es − ea)) ÷ (Δ + γ (1 + 0.34 u)) each day, eq. 6; what was not measured estimated by eq. 48 and 50, wind 2 m/s</source>
+        <translation>(0.408 Δ (Rn − G) + γ 900 ÷ (T + 273) u (es − ea)) ÷ (Δ + γ (1 + 0.34 u))، ہر دن، مساوات 6؛ جو ناپا نہیں گیا اس کا اندازہ مساوات 48 اور 50 سے، ہوا 2 m/s</translation>
+    </message>
+    <message>
+        <source>ET0 of a mean year, Hargreaves</source>
+        <translation>اوسط سال کا ET0، Hargreaves</translation>
+    </message>
+    <message>
+        <source>0.0023 (T + 17.8) √(Tmax − Tmin) Ra each day, eq. 52, Ra in mm</source>
+        <translation>0.0023 (T + 17.8) √(Tmax − Tmin) Ra، ہر دن، مساوات 52، Ra mm میں</translation>
+    </message>
+    <message>
+        <source>Years left out of the record</source>
+        <translation>ریکارڈ میں سے چھوڑے گئے سال</translation>
+    </message>
+    <message>
+        <source>years with gaps, when gaps are left out</source>
+        <translation>خالی جگہوں والے سال، جب خالی جگہیں چھوڑی جائیں</translation>
+    </message>
+    <message>
+        <source>Values put in for gaps</source>
+        <translation>خالی جگہوں پر ڈالی گئی قدریں</translation>
+    </message>
+    <message>
+        <source>taken from the nearest year</source>
+        <translation>قریب ترین سال سے لی گئیں</translation>
+    </message>
+    <message>
+        <source>Days outside whole years</source>
+        <translation>پورے سالوں سے باہر کے دن</translation>
+    </message>
+    <message>
+        <source>days of the record before the first and after the last whole year</source>
+        <translation>ریکارڈ کے وہ دن جو پہلے پورے سال سے پہلے اور آخری پورے سال کے بعد ہیں</translation>
+    </message>
+    <message>
+        <source>Months</source>
+        <translation>مہینے</translation>
+    </message>
+    <message>
+        <source>January first</source>
+        <translation>جنوری پہلا</translation>
+    </message>
+    <message>
+        <source>A full tank lasts, from the first of the month, days</source>
+        <translation>بھری ٹینکی کتنی چلتی ہے، مہینے کی پہلی سے، دن</translation>
+    </message>
+    <message>
+        <source>nothing flows in, no rain on it; days to the first day short of water, middle of all years</source>
+        <translation>نہ پانی آئے، نہ اس پر بارش ہو؛ کم پانی کے پہلے دن تک کے دن، سب سالوں کی درمیانی قدر</translation>
+    </message>
+    <message>
+        <source>An empty tank fills, from the first of the month, days</source>
+        <translation>خالی ٹینکی کتنے میں بھرتی ہے، مہینے کی پہلی سے، دن</translation>
+    </message>
+    <message>
+        <source>nothing drawn; days until full, middle of all years</source>
+        <translation>کچھ نہ نکالا جائے؛ بھرنے تک کے دن، سب سالوں کی درمیانی قدر</translation>
+    </message>
+    <message>
+        <source>Area of each bed</source>
+        <translation>ہر کیاری کا رقبہ</translation>
+    </message>
+    <message>
+        <source>Planted</source>
+        <translation>بوائی</translation>
+    </message>
+    <message>
+        <source>Season ends</source>
+        <translation>فصل کا عرصہ ختم</translation>
+    </message>
+    <message>
+        <source>planted + lengths of the four stages − 1 day</source>
+        <translation>بوائی + چاروں مرحلوں کی لمبائی − 1 دن</translation>
+    </message>
+    <message>
+        <source>Days of the season</source>
+        <translation>فصل کے عرصے کے دن</translation>
+    </message>
+    <message>
+        <source>sum of the four stages of the crop</source>
+        <translation>فصل کے چاروں مرحلوں کا مجموعہ</translation>
+    </message>
+    <message>
+        <source>Share that reaches the roots</source>
+        <translation>حصہ جو جڑوں تک پہنچتا ہے</translation>
+    </message>
+    <message>
+        <source>as entered, else usual for the method</source>
+        <translation>جیسا درج ہے، ورنہ اس طریقے کا عام</translation>
+    </message>
+    <message>
+        <source>Use of the crop in a season</source>
+        <translation>فصل کے ایک عرصے کا پانی</translation>
+    </message>
+    <message>
+        <source>sum of Kc × ET0, Kc from stage to stage by eq. 66, adjusted to wind and humidity by eq. 62 and 65; mean of the years</source>
+        <translation>Kc × ET0 کا مجموعہ، Kc مرحلے سے مرحلے تک مساوات 66 سے، ہوا اور نمی کے مطابق مساوات 62 اور 65 سے؛ سالوں کی اوسط</translation>
+    </message>
+    <message>
+        <source>What rain does not bring</source>
+        <translation>جو بارش سے نہیں ملتا</translation>
+    </message>
+    <message>
+        <source>root zone as a bucket: dried by the use, wetted by rain; brought back each day to what the crop bears: p × soil water × root depth (eq. 82 to 85)</source>
+        <translation>جڑوں کا علاقہ ایک بالٹی کی طرح: فصل کے پانی لینے سے سوکھے، بارش سے گیلا ہو؛ ہر دن وہاں تک واپس جتنا فصل سہہ لے: p × مٹی کا پانی × جڑوں کی گہرائی (مساوات 82 تا 85)</translation>
+    </message>
+    <message>
+        <source>To be drawn for each bed in a year</source>
+        <translation>سال میں ہر کیاری کے لیے نکالنا ہے</translation>
+    </message>
+    <message>
+        <source>net × area ÷ share that reaches the roots</source>
+        <translation>خالص × رقبہ ÷ حصہ جو جڑوں تک پہنچتا ہے</translation>
+    </message>
+    <message>
+        <source>Largest need of a day for each bed</source>
+        <translation>ہر کیاری کی ایک دن کی سب سے بڑی ضرورت</translation>
+    </message>
+    <message>
+        <source>largest day of each year, mean of the years</source>
+        <translation>ہر سال کا سب سے بڑا دن، سالوں کی اوسط</translation>
+    </message>
+    <message>
+        <source>Days short of water, year by year</source>
+        <translation>کم پانی کے دن، سال بہ سال</translation>
+    </message>
+    <message>
+        <source>days on which less than 99.9 % of the need could be drawn</source>
+        <translation>دن جب ضرورت کے 99.9 % سے کم نکالا جا سکا</translation>
+    </message>
+    <message>
+        <source>Lacking, year by year</source>
+        <translation>کمی، سال بہ سال</translation>
+    </message>
+    <message>
+        <source>need − drawn</source>
+        <translation>ضرورت − نکالا</translation>
+    </message>
+    <message>
+        <source>Run over, year by year</source>
+        <translation>اوپر سے بہا، سال بہ سال</translation>
+    </message>
+    <message>
+        <source>what is above full at the end of a day</source>
+        <translation>دن کے آخر میں بھری ٹینکی سے جتنا زیادہ ہو</translation>
+    </message>
+    <message>
+        <source>Days of the year</source>
+        <translation>سال کے دن</translation>
+    </message>
+    <message>
+        <source>from the first day of the weather year, 29 February left out</source>
+        <translation>موسمی سال کے پہلے دن سے، 29 فروری چھوڑ کر</translation>
+    </message>
+    <message>
+        <source>Held by day: least of all years</source>
+        <translation>ٹینکی میں پانی، دن وار: سب سالوں میں سب سے کم</translation>
+    </message>
+    <message>
+        <source>daily balance of all years, sorted</source>
+        <translation>سب سالوں کا روزانہ حساب، ترتیب سے</translation>
+    </message>
+    <message>
+        <source>Held by day: one year in ten below</source>
+        <translation>ٹینکی میں پانی، دن وار: دس میں سے ایک سال اس سے کم</translation>
+    </message>
+    <message>
+        <source>straight between neighbours of the sorted years</source>
+        <translation>ترتیب میں پاس کے سالوں کے بیچ سیدھی لکیر</translation>
+    </message>
+    <message>
+        <source>Held by day: middle of all years</source>
+        <translation>ٹینکی میں پانی، دن وار: سب سالوں کی درمیانی قدر</translation>
+    </message>
+    <message>
+        <source>Held by day: nine years in ten below</source>
+        <translation>ٹینکی میں پانی، دن وار: دس میں سے نو سال اس سے کم</translation>
+    </message>
+    <message>
+        <source>Held by day: most of all years</source>
+        <translation>ٹینکی میں پانی، دن وار: سب سالوں میں سب سے زیادہ</translation>
+    </message>
+    <message>
+        <source>Sizes tried</source>
+        <translation>آزمائے گئے سائز</translation>
+    </message>
+    <message>
+        <source>even steps at the same depth and batter</source>
+        <translation>اسی گہرائی اور سلامی پر برابر فاصلوں سے</translation>
+    </message>
+    <message>
+        <source>Years in ten with water all year, by size</source>
+        <translation>دس میں سے کتنے سال پورا سال پانی، سائز کے حساب سے</translation>
+    </message>
+    <message>
+        <source>every size run through all years</source>
+        <translation>ہر سائز سب سالوں سے گزار کر</translation>
+    </message>
+    <message>
+        <source>Map: sizes</source>
+        <translation>گراف: سائز</translation>
+    </message>
+    <message>
+        <source>even steps, up to about 2.5 times this tank; see the map itself</source>
+        <translation>برابر فاصلوں پر، اس ٹینکی کے تقریباً 2.5 گنا تک؛ خود گراف دیکھیں</translation>
+    </message>
+    <message>
+        <source>Map: beds</source>
+        <translation>گراف: کیاریاں</translation>
+    </message>
+    <message>
+        <source>even steps, up to about 2.5 times these beds; see the map itself</source>
+        <translation>برابر فاصلوں پر، ان کیاریوں کے تقریباً 2.5 گنا تک؛ خود گراف دیکھیں</translation>
+    </message>
+    <message>
+        <source>Map: years in ten with water all year</source>
+        <translation>گراف: دس میں سے کتنے سال پورا سال پانی</translation>
+    </message>
+    <message>
+        <source>each size with each area run through all years; see the map itself</source>
+        <translation>ہر سائز ہر رقبے کے ساتھ سب سالوں سے گزار کر؛ خود گراف دیکھیں</translation>
+    </message>
+    <message>
+        <source>tap or spring</source>
+        <translation>نلکا یا چشمہ</translation>
+    </message>
+    <message>
+        <source>flow × hours a day × 60</source>
+        <translation>بہاؤ × دن میں گھنٹے × 60</translation>
+    </message>
+    <message>
+        <source>runoff of the roof</source>
+        <translation>چھت کا بہتا پانی</translation>
+    </message>
+    <message>
+        <source>rain × area × share that runs off, less the first flush of a wet spell</source>
+        <translation>بارش × رقبہ × بہنے والا حصہ، بارش کے سلسلے کا پہلا دھوون نکال کر</translation>
+    </message>
+    <message>
+        <source>runoff of the ground</source>
+        <translation>زمین کا بہتا پانی</translation>
+    </message>
+    <message>
+        <source>rain on the tank</source>
+        <translation>ٹینکی پر بارش</translation>
+    </message>
+    <message>
+        <source>rain × opening at the rim</source>
+        <translation>بارش × اوپر کا منہ</translation>
+    </message>
+    <message>
+        <source>evaporation</source>
+        <translation>بخارات</translation>
+    </message>
+    <message>
+        <source>ET0 × open water × (1 − cover) × water surface of the day</source>
+        <translation>ET0 × کھلا پانی × (1 − ڈھکن) × اس دن کی پانی کی اوپری سطح</translation>
+    </message>
+    <message>
+        <source>seepage</source>
+        <translation>رساؤ</translation>
+    </message>
+    <message>
+        <source>seepage a day × wet face of the day</source>
+        <translation>روزانہ رساؤ × اس دن کی گیلی سطح</translation>
+    </message>
+    <message>
+        <source>run over</source>
+        <translation>اوپر سے بہا</translation>
+    </message>
+    <message>
+        <source>need of the beds</source>
+        <translation>کیاریوں کی ضرورت</translation>
+    </message>
+    <message>
+        <source>net need × area ÷ share that reaches the roots</source>
+        <translation>خالص ضرورت × رقبہ ÷ حصہ جو جڑوں تک پہنچتا ہے</translation>
+    </message>
+    <message>
+        <source>need of the animals</source>
+        <translation>جانوروں کی ضرورت</translation>
+    </message>
+    <message>
+        <source>head × litres a day, as entered or usual for the kind</source>
+        <translation>جانور × روزانہ لیٹر، جیسے درج ہیں یا اس قسم کے عام</translation>
+    </message>
+    <message>
+        <source>need of people</source>
+        <translation>لوگوں کی ضرورت</translation>
+    </message>
+    <message>
+        <source>people × litres a day</source>
+        <translation>لوگ × روزانہ لیٹر</translation>
+    </message>
+    <message>
+        <source>drawn</source>
+        <translation>نکالا</translation>
+    </message>
+    <message>
+        <source>need, no more than what is held over the dead depth</source>
+        <translation>ضرورت، مگر ڈیڈ لیول سے اوپر کے پانی سے زیادہ نہیں</translation>
+    </message>
+    <message>
+        <source>lacking</source>
+        <translation>کمی</translation>
+    </message>
+    <message>
+        <source>days short of water</source>
+        <translation>کم پانی کے دن</translation>
+    </message>
+    <message>
+        <source>days on which less than 99.9 % of the need could be drawn, mean of the years</source>
+        <translation>دن جب ضرورت کے 99.9 % سے کم نکالا جا سکا، سالوں کی اوسط</translation>
+    </message>
+    <message>
+        <source>Mean year</source>
+        <translation>اوسط سال</translation>
+    </message>
+    <message>
+        <source>By month</source>
+        <translation>مہینہ وار</translation>
+    </message>
+    <message>
+        <source>plain sums and products of numbers of the plan</source>
+        <translation>منصوبے کے اعداد کے سیدھے مجموعے اور ضرب</translation>
     </message>
 </context>
 </TS>
