@@ -104,6 +104,8 @@ QString otherCellText(const ui::Document& document, const Field& field, std::siz
     const bool is_first = now == FieldValue(std::string(field.choices[0]));
     return ui::words::choiceLabel(field.id, field.choices[is_first ? 1 : 0]);
   }
+  if (field.kind == FieldKind::flag)
+    return now == FieldValue(true) ? QStringLiteral("no") : QStringLiteral("yes");
   const ui::Formatter format(QLocale(QStringLiteral("en_GB")));
   return format.number(otherNumber(document, field, row).value(), field.unit, field.decimals);
 }

@@ -4,10 +4,14 @@
 
 #include <QCoreApplication>
 #include <QFontMetricsF>
+#include <QHash>
 #include <QStringList>
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <map>
+#include <tuple>
+#include <utility>
 
 namespace ui::drawings {
 namespace {
@@ -47,16 +51,32 @@ constexpr std::array kFamilies{
     ScriptFamily{QChar::Script_Armenian, "Noto Sans Armenian"},
 };
 
-/// Families to look in, the one of the text's own script first.
-QStringList families(const QString& text) {
-  QStringList all{QStringLiteral("Noto Sans"), QStringLiteral("DejaVu Sans")};
+constexpr char16_t kFirstOther = 0x530;  // no letter before it is of a script of the list
+
+/// Family of the first script of a text that has its own; none for Latin alone.
+const char* familyOf(const QString& text) {
   for (const QChar c : text) {
+    if (c.unicode() < kFirstOther) continue;
     const auto found = std::ranges::find(kFamilies, c.script(), &ScriptFamily::script);
-    if (found == kFamilies.end()) continue;
-    all.prepend(QString::fromLatin1(found->family));
-    break;
+    if (found != kFamilies.end()) return found->family;
   }
-  return all;
+  return nullptr;
+}
+
+QFont fontOf(const char* family, int pixels, bool bold) {
+  QStringList families{QStringLiteral("Noto Sans"), QStringLiteral("DejaVu Sans")};
+  if (family != nullptr) families.prepend(QString::fromLatin1(family));
+  QFont f;
+  f.setFamilies(families);
+  f.setPixelSize(pixels);
+  f.setHintingPreference(QFont::PreferNoHinting);
+  f.setStyleStrategy(QFont::PreferOutline);
+  f.setBold(bold);
+  return f;
+}
+
+int pixelsOf(const Lettering& lettering) {
+  return static_cast<int>(std::ceil(body_mm(lettering) * kPixelsPerMm));
 }
 
 /// Some words in the program's language, for the height its script needs.
@@ -64,20 +84,40 @@ QString languageSample() {
   return QCoreApplication::translate("Drawings", "section");
 }
 
-QFontMetricsF metrics(const Lettering& lettering, const QString& text) {
-  return QFontMetricsF(font(lettering, text));
+struct Reach {
+  double up = 0, down = 0;
+};
+
+/// How far the letters of Latin, of the program's language and of a family go from the baseline [pixels].
+Reach measuredReach(const char* family, const Lettering& lettering) {
+  Reach reach;
+  for (const char* each : {static_cast<const char*>(nullptr), familyOf(languageSample()), family}) {
+    const QFontMetricsF metrics(fontOf(each, pixelsOf(lettering), lettering.bold));
+    reach = {std::max(reach.up, metrics.ascent()), std::max(reach.down, metrics.descent())};
+  }
+  return reach;
+}
+
+// To ask a font costs more than to paint with it; each thread keeps answers, of numbers alone, for fonts must
+// not outlive the application.
+constexpr std::size_t kMostReaches = 1000;
+constexpr qsizetype kMostWidths = 20000;
+
+Reach reachOf(const Lettering& lettering, const QString& text) {
+  using Key = std::tuple<int, bool, const char*, QString>;
+  thread_local std::map<Key, Reach> known;  // NOLINT
+  const char* family = familyOf(text);
+  const Key key(pixelsOf(lettering), lettering.bold, family, language());
+  const auto found = known.find(key);
+  if (found != known.end()) return found->second;
+  if (known.size() >= kMostReaches) known.clear();
+  return known[key] = measuredReach(family, lettering);
 }
 
 }  // namespace
 
 QFont font(const Lettering& lettering, const QString& text) {
-  QFont f;
-  f.setFamilies(families(text));
-  f.setPixelSize(static_cast<int>(std::ceil(body_mm(lettering) * kPixelsPerMm)));
-  f.setHintingPreference(QFont::PreferNoHinting);
-  f.setStyleStrategy(QFont::PreferOutline);
-  f.setBold(lettering.bold);
-  return f;
+  return fontOf(familyOf(text), pixelsOf(lettering), lettering.bold);
 }
 
 double body_mm(const Lettering& lettering) {
@@ -85,23 +125,22 @@ double body_mm(const Lettering& lettering) {
 }
 
 double width_mm(const QString& text, const Lettering& lettering) {
-  return metrics(lettering, text).horizontalAdvance(text) / kPixelsPerMm;
+  thread_local QHash<std::pair<QString, int>, double> known;  // NOLINT
+  const std::pair key(text, 2 * pixelsOf(lettering) + (lettering.bold ? 1 : 0));
+  const auto found = known.constFind(key);
+  if (found != known.constEnd()) return *found;
+  if (known.size() >= kMostWidths) known.clear();
+  const double width = QFontMetricsF(font(lettering, text)).horizontalAdvance(text) / kPixelsPerMm;
+  known.insert(key, width);
+  return width;
 }
 
 double ascent_mm(const Lettering& lettering, const QString& text) {
-  const double most = kMostAscent * body_mm(lettering) * kPixelsPerMm;
-  return std::min(most,
-                  std::max({metrics(lettering, {}).ascent(), metrics(lettering, languageSample()).ascent(),
-                            metrics(lettering, text).ascent()})) /
-         kPixelsPerMm;
+  return std::min(kMostAscent * body_mm(lettering), reachOf(lettering, text).up / kPixelsPerMm);
 }
 
 double descent_mm(const Lettering& lettering, const QString& text) {
-  const double most = kMostDescent * body_mm(lettering) * kPixelsPerMm;
-  return std::min(most,
-                  std::max({metrics(lettering, {}).descent(), metrics(lettering, languageSample()).descent(),
-                            metrics(lettering, text).descent()})) /
-         kPixelsPerMm;
+  return std::min(kMostDescent * body_mm(lettering), reachOf(lettering, text).down / kPixelsPerMm);
 }
 
 double height_mm(const Lettering& lettering, const QString& text) {

@@ -21,7 +21,7 @@ using core::lining::CoatQuantities;
 using Rows = std::vector<std::vector<Cell>>;
 
 constexpr double kPipes_mm = 190, kHeading_mm = 14;
-constexpr double kLeastPicture_mm = 26, kMostPicture_mm = 50;
+constexpr double kLeastPicture_mm = 38, kMostPicture_mm = 50;
 
 /// Whether a coat lies against the earth, or is the one that the water touches.
 struct Place {
@@ -156,7 +156,8 @@ void addCoat(Sheet& sheet, const Content& content, const CoatQuantities& coat) {
   addNumbers(below, content, coat);
   addWork(below, content, coat);
   const double left = page.height() - page.used() - below.used();
-  addPictures(page, content, coat.coat, std::clamp(left, kLeastPicture_mm, kMostPicture_mm));
+  // where words leave no room, the sheet of stages has the pictures
+  if (left >= kLeastPicture_mm) addPictures(page, content, coat.coat, std::min(left, kMostPicture_mm));
   append(sheet, page);
   append(sheet, below);
 }

@@ -10,7 +10,8 @@ namespace {
 using core::works::BuildDay;
 
 constexpr double kGap = 6, kBelow = 1;
-constexpr double kPeg = 4;  // stands over the ground
+constexpr double kLeastPicture = 26;  // smaller ones have no room for their scale
+constexpr double kPeg = 4;            // stands over the ground
 
 std::vector<BuildDay> stagesOf(const core::Plan& plan) {
   return core::works::buildStages(plan.geometry, plan.site.bench.has_value());
@@ -62,8 +63,9 @@ void drawStage(QPainter& painter, const QRectF& box_mm, const Content& content,
 void addStagePictures(Sheet& sheet, const Content& content, const std::vector<StagePicture>& pictures,
                       int columns, double high_mm) {
   const double wide = (sheet.width() - (columns - 1) * kGap) / columns;
-  const double captions = captionHeight(pictures), picture_mm = high_mm - captions - kPeg - kBelow;
-  sheet.add({high_mm, [=, &content](QPainter& painter, QPointF at) {
+  const double captions = captionHeight(pictures);
+  const double picture_mm = std::max(kLeastPicture, high_mm - captions - kPeg - kBelow);
+  sheet.add({captions + kPeg + picture_mm + kBelow, [=, &content](QPainter& painter, QPointF at) {
                for (const StagePicture& picture : pictures) {
                  drawCaption(painter, at, picture.caption, wide);
                  drawUnmirrored(painter, {at + QPointF(0, captions + kPeg), QSizeF(wide, picture_mm)},
