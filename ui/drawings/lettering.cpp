@@ -79,6 +79,13 @@ int pixelsOf(const Lettering& lettering) {
   return static_cast<int>(std::ceil(body_mm(lettering) * kPixelsPerMm));
 }
 
+/// Whether a font is already the one for a family and a lettering.
+bool isFont(const QFont& font, const char* family, const Lettering& lettering) {
+  return font.pixelSize() == pixelsOf(lettering) && font.bold() == lettering.bold &&
+         font.families().size() > 1 &&
+         font.families().constFirst() == QLatin1String(family == nullptr ? "Noto Sans" : family);
+}
+
 /// Some words in the program's language, for the height its script needs.
 QString languageSample() {
   return QCoreApplication::translate("Drawings", "section");
@@ -149,18 +156,20 @@ double height_mm(const Lettering& lettering, const QString& text) {
 
 void drawText(QPainter& painter, QPointF baseline_mm, const QString& text, const Lettering& lettering,
               double angle_deg) {
-  painter.save();
+  const QTransform before = painter.transform();  // lighter than to save all of the painter
   painter.translate(baseline_mm);
-  painter.rotate(-angle_deg);
+  if (angle_deg != 0) painter.rotate(-angle_deg);
   if (painter.worldTransform().determinant() < 0) {  // a page mirrored for writing from the right
     painter.translate(width_mm(text, lettering), 0);
     painter.scale(-1, 1);
   }
   painter.scale(1 / kPixelsPerMm, 1 / kPixelsPerMm);
-  painter.setFont(font(lettering, text));
+  const char* family = familyOf(text);
+  if (!isFont(painter.font(), family, lettering))
+    painter.setFont(fontOf(family, pixelsOf(lettering), lettering.bold));
   painter.setLayoutDirection(textDirection());
   painter.drawText(QPointF(0, 0), text);
-  painter.restore();
+  painter.setTransform(before);
 }
 
 }  // namespace ui::drawings

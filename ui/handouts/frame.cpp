@@ -51,7 +51,16 @@ QStringList cautionLines(const FrameText& text, double width) {
       "Lift bags two together. Fence the pit: people fall in and drown.");
   const QString all =
       text.override_text.isEmpty() ? cautions : text.override_text + QLatin1Char(' ') + cautions;
-  return wrapped(all, kBody, width - 4);
+  // the same on each page
+  thread_local QString set;  // NOLINT
+  thread_local double set_width = 0;
+  thread_local QStringList lines;  // NOLINT
+  if (set != all || set_width != width) {
+    lines = wrapped(all, kBody, width - 4);
+    set = all;
+    set_width = width;
+  }
+  return lines;
 }
 
 double cautionHeight(const FrameText& text, double width) {

@@ -32,7 +32,7 @@ core::works::Day lastDay(const std::vector<core::works::Task>& tasks) {
 }
 
 /// Dates of the work and the mark of the design, to tell printed sheets apart.
-QString version(const Content& content) {
+QString versionOf(const Content& content) {
   const QString mark = Text::tr("Design mark %1").arg(versionMark(content.project));
   QStringList parts;
   if (content.plan.works && !content.plan.works->schedule.empty()) {
@@ -61,7 +61,7 @@ std::vector<SheetKind> sheetKinds(const Content& content, const QString& languag
 struct Handout::Impl {
   Content content;
   QSizeF size_mm;
-  QString language;
+  QString language, version;
   std::deque<Sheet> sheets;  // blocks stay where they are
   std::vector<Page> pages;
 
@@ -77,7 +77,7 @@ FrameText Handout::Impl::frameFor(const PageKind& kind) const {
   text.project = QString::fromStdString(content.project.title);
   text.place = QString::fromStdString(content.project.place);
   if (text.project.isEmpty()) text.project = Text::tr("Farm water tank");
-  text.version = version(content);
+  text.version = version;
   text.cautions = kind.construction;
   text.stop = kind.construction && isStopped(content);
   if (kind.construction) text.override_text = overrideText(content);
@@ -100,6 +100,7 @@ Handout::Handout(Content content, Options options)
     : impl_(std::make_unique<Impl>(std::move(content), QPageSize(options.page).size(QPageSize::Millimeter),
                                    options.language)) {
   const InLanguage scope(options.language);
+  impl_->version = versionOf(impl_->content);
   for (const PageKind& kind : pageKinds()) {
     const bool is_wanted = options.codes.isEmpty() || options.codes.contains(QLatin1String(kind.code));
     if (is_wanted && kind.applies(impl_->content)) impl_->addPages(kind);

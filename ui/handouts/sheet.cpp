@@ -92,6 +92,13 @@ double groupHeight(const std::vector<Block>& blocks, std::size_t k) {
   return height;
 }
 
+/// How far from the left edge a text starts in a width [mm].
+double shiftFor(const QString& text, const Lettering& lettering, double width, CellAlign align) {
+  if (align == CellAlign::left) return 0;
+  const double spare = width - drawings::width_mm(text, lettering);
+  return align == CellAlign::centre ? spare / 2 : spare;
+}
+
 }  // namespace
 
 void Sheet::heading(const QString& text) {
@@ -190,12 +197,12 @@ Lettering fitting(const QString& text, Lettering wanted, double width_mm) {
 void drawLines(QPainter& painter, QPointF top, const QStringList& lines, const Lettering& lettering,
                double width_mm, CellAlign align) {
   painter.setPen(Qt::black);
+  const double high = lineHeight_mm(lettering);
   double baseline = top.y() + drawings::ascent_mm(lettering);
   for (const QString& text : lines) {
-    const double spare = width_mm - drawings::width_mm(text, lettering);
-    const double shift = align == CellAlign::left ? 0 : align == CellAlign::centre ? spare / 2 : spare;
-    drawings::drawText(painter, {top.x() + shift, baseline}, text, lettering);
-    baseline += lineHeight_mm(lettering);
+    drawings::drawText(painter, {top.x() + shiftFor(text, lettering, width_mm, align), baseline}, text,
+                       lettering);
+    baseline += high;
   }
 }
 

@@ -152,7 +152,14 @@ QString language() {
 }
 
 Qt::LayoutDirection textDirection() {
-  return QLocale(language()).textDirection();
+  thread_local QString known;  // NOLINT: asked for each text
+  thread_local Qt::LayoutDirection direction = Qt::LeftToRight;
+  const QString now = language();
+  if (now != known) {
+    known = now;
+    direction = QLocale(now).textDirection();
+  }
+  return direction;
 }
 
 InLanguage::InLanguage(const QString& language) : before_(std::exchange(here, language)) {}
