@@ -9,7 +9,7 @@ namespace core::exchange {
 namespace {
 
 /// Whole numbers that name a row as well as a word would.
-constexpr std::array<std::string_view, 2> kNumberNames{"coat", "month"};
+constexpr std::array<std::string_view, 3> kNumberNames{"coat", "month", "row"};
 
 std::string nameOf(const Json& row, std::size_t index) {
   const std::string number = std::to_string(index + 1);

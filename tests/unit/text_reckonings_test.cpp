@@ -58,6 +58,10 @@ core::Project crowded() {
   delivery.silt_trap.depth_m = 0.4;
   delivery.leak_test.tank_drop_mm = 9;
   delivery.leak_test.bucket_drop_mm = 4;
+  project.notes.jars = {{"upper field", 40, 35, 25}, {"lower field", 30, 30, 30}};
+  project.notes.feel = {{"upper field", core::BallTest::holds, 40, core::Grit::even}};
+  project.notes.pit_layers = {{"A", 0, 0.8, core::Soil::firm_loam, false}, {"A", 0.8, 1.4, {}, true}};
+  project.notes.slope = {{10, 1.2}, {8, 0.7}};
   for (const double seconds : {50.0, 52.0, 51.0, 2.0, 300.0})
     project.water->source.readings.push_back({3, 15, seconds});
   return project;

@@ -88,7 +88,8 @@ void NotesPanel::makeFlowPage() {
 
 void NotesPanel::makeSoilPages() {
   QVBoxLayout* layout = addPage(tr("Jar"));
-  addAnswers(QStringLiteral("jars"), [this] { return words::jarAnswers(plan(), format()); });
+  addAnswers(
+      QStringLiteral("jars"), [this] { return words::jarAnswers(plan(), format()); }, "notes");
   addTable("notes.jars", tr("Layers of soil settled in a jar, read with a ruler"), kRows);
   layout->addStretch();
   layout = addPage(tr("Ball and ribbon"));

@@ -27,9 +27,10 @@ QString say(const char* text) {
 
 std::vector<ReckoningPart> allParts() {
   std::vector<ReckoningPart> all;
-  for (const auto make : {tankReckonings, liningReckonings, customaryReckonings, labourReckonings,
-                          datesReckonings, coatsReckonings, waterReckonings, sourceReckonings,
-                          pipesReckonings, deliveryReckonings, siteReckonings, moneyReckonings})
+  for (const auto make :
+       {tankReckonings, liningReckonings, customaryReckonings, labourReckonings, datesReckonings,
+        coatsReckonings, waterReckonings, sourceReckonings, pipesReckonings, deliveryReckonings,
+        notesReckonings, siteReckonings, moneyReckonings})
     std::ranges::move(make(), std::back_inserter(all));
   return all;
 }

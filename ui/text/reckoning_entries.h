@@ -47,6 +47,7 @@ std::vector<ReckoningPart> waterReckonings();
 std::vector<ReckoningPart> sourceReckonings();
 std::vector<ReckoningPart> pipesReckonings();
 std::vector<ReckoningPart> deliveryReckonings();
+std::vector<ReckoningPart> notesReckonings();
 std::vector<ReckoningPart> siteReckonings();
 std::vector<ReckoningPart> moneyReckonings();
 /// Heads and flow of a line, whichever it is.

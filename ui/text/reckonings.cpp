@@ -27,6 +27,7 @@ constexpr std::array kGroups{
     Entry{"overflow", QT_TRANSLATE_NOOP("ui::words", "Overflow")},
     Entry{"trap", QT_TRANSLATE_NOOP("ui::words", "Silt trap")},
     Entry{"leak", QT_TRANSLATE_NOOP("ui::words", "Leak test")},
+    Entry{"notes", QT_TRANSLATE_NOOP("ui::words", "Field notes")},
     Entry{"site", QT_TRANSLATE_NOOP("ui::words", "Ground, platform and spoil")},
     Entry{"stability", QT_TRANSLATE_NOOP("ui::words", "Stability")},
     Entry{"bill", QT_TRANSLATE_NOOP("ui::words", "Bill and shares")},

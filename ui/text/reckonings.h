@@ -23,8 +23,8 @@ struct Reckoning {
 };
 
 /// Parts of the job in the order of the sheet: tank, earthwork, lining, customary, labour, dates, records,
-/// one_go, filling, weather, water, source, pipes, emptying, overflow, trap, leak, site, stability, bill,
-/// linings, ranges, options.
+/// one_go, filling, weather, water, source, pipes, emptying, overflow, trap, leak, notes, site, stability,
+/// bill, linings, ranges, options.
 std::span<const std::string_view> reckoningGroups();
 /// Places that can have a reckoning, whatever the plan.
 std::vector<std::string> reckoningIds();
