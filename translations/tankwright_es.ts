@@ -17479,5 +17479,117 @@ Comprobación: %2</translation>
         <source>plain sums and products of numbers of the plan</source>
         <translation>simples sumas y productos de números del plan</translation>
     </message>
+    <message>
+        <source>Jars that count, by their rows</source>
+        <translation>Frascos que cuentan, por su fila</translation>
+    </message>
+    <message>
+        <source>a jar without layers is left out</source>
+        <translation>un frasco sin capas no cuenta</translation>
+    </message>
+    <message>
+        <source>Sand in each jar</source>
+        <translation>Arena en cada frasco</translation>
+    </message>
+    <message>
+        <source>layer of sand ÷ all layers: share of the settled volume</source>
+        <translation>capa de arena ÷ todas las capas: parte del volumen asentado</translation>
+    </message>
+    <message>
+        <source>Silt in each jar</source>
+        <translation>Limo en cada frasco</translation>
+    </message>
+    <message>
+        <source>layer of silt ÷ all layers</source>
+        <translation>capa de limo ÷ todas las capas</translation>
+    </message>
+    <message>
+        <source>Clay in each jar</source>
+        <translation>Arcilla en cada frasco</translation>
+    </message>
+    <message>
+        <source>layer of clay ÷ all layers; by weight it is less, for clay settles loosely</source>
+        <translation>capa de arcilla ÷ todas las capas; en peso es menos, porque la arcilla se asienta suelta</translation>
+    </message>
+    <message>
+        <source>Clay in the soil, by the jars</source>
+        <translation>Arcilla en el suelo, según los frascos</translation>
+    </message>
+    <message>
+        <source>middle of the jars</source>
+        <translation>valor del medio de los frascos</translation>
+    </message>
+    <message>
+        <source>Balls that count, by their rows</source>
+        <translation>Bolas que cuentan, por su fila</translation>
+    </message>
+    <message>
+        <source>a ball that was not tried is left out</source>
+        <translation>una bola que no se probó no cuenta</translation>
+    </message>
+    <message>
+        <source>Layers of the test pits</source>
+        <translation>Capas de suelo de las calicatas</translation>
+    </message>
+    <message>
+        <source>those that begin above the floor of the tank&apos;s pit</source>
+        <translation>las que empiezan sobre el fondo de la excavación del tanque</translation>
+    </message>
+    <message>
+        <source>Of them with unknown soil</source>
+        <translation>De ellas, con suelo no conocido</translation>
+    </message>
+    <message>
+        <source>Deepest test pit</source>
+        <translation>Calicata más honda</translation>
+    </message>
+    <message>
+        <source>deepest end of a layer</source>
+        <translation>extremo más hondo de una capa</translation>
+    </message>
+    <message>
+        <source>Water met in the test pits at</source>
+        <translation>Agua hallada en las calicatas a</translation>
+    </message>
+    <message>
+        <source>least depth of a layer in which water came</source>
+        <translation>menor hondura de una capa en que entró agua</translation>
+    </message>
+    <message>
+        <source>Settings of the water level that count, by their rows</source>
+        <translation>Tramos del nivel de agua que cuentan, por su fila</translation>
+    </message>
+    <message>
+        <source>a setting without run is left out</source>
+        <translation>un tramo sin distancia no cuenta</translation>
+    </message>
+    <message>
+        <source>Fall of each setting</source>
+        <translation>Pendiente de cada tramo</translation>
+    </message>
+    <message>
+        <source>drop ÷ run</source>
+        <translation>desnivel ÷ distancia</translation>
+    </message>
+    <message>
+        <source>Run, all settings</source>
+        <translation>Distancia, todos los tramos</translation>
+    </message>
+    <message>
+        <source>sum</source>
+        <translation>suma</translation>
+    </message>
+    <message>
+        <source>Drop, all settings</source>
+        <translation>Desnivel, todos los tramos</translation>
+    </message>
+    <message>
+        <source>Fall of the ground, by the water level</source>
+        <translation>Pendiente del terreno, por el nivel de agua</translation>
+    </message>
+    <message>
+        <source>all drops ÷ all runs; below 0 where it was walked uphill</source>
+        <translation>todos los desniveles ÷ todas las distancias; menos de 0 donde se midió cuesta arriba</translation>
+    </message>
 </context>
 </TS>

@@ -17479,5 +17479,117 @@ Cross-check: %2</source>
         <source>plain sums and products of numbers of the plan</source>
         <translation>योजना के अंकों के सीधे जोड़ और गुणा</translation>
     </message>
+    <message>
+        <source>Jars that count, by their rows</source>
+        <translation>गिने जाने वाले जार, पंक्ति से</translation>
+    </message>
+    <message>
+        <source>a jar without layers is left out</source>
+        <translation>बिना परतों वाला जार छोड़ा जाता है</translation>
+    </message>
+    <message>
+        <source>Sand in each jar</source>
+        <translation>हर जार में रेत</translation>
+    </message>
+    <message>
+        <source>layer of sand ÷ all layers: share of the settled volume</source>
+        <translation>रेत की परत ÷ सब परतें: बैठे हुए आयतन का हिस्सा</translation>
+    </message>
+    <message>
+        <source>Silt in each jar</source>
+        <translation>हर जार में सिल्ट</translation>
+    </message>
+    <message>
+        <source>layer of silt ÷ all layers</source>
+        <translation>सिल्ट की परत ÷ सब परतें</translation>
+    </message>
+    <message>
+        <source>Clay in each jar</source>
+        <translation>हर जार में चिकनी मिट्टी</translation>
+    </message>
+    <message>
+        <source>layer of clay ÷ all layers; by weight it is less, for clay settles loosely</source>
+        <translation>चिकनी मिट्टी की परत ÷ सब परतें; तौल में यह कम होती है, क्योंकि चिकनी मिट्टी ढीली बैठती है</translation>
+    </message>
+    <message>
+        <source>Clay in the soil, by the jars</source>
+        <translation>जारों के हिसाब से मिट्टी में चिकनी मिट्टी</translation>
+    </message>
+    <message>
+        <source>middle of the jars</source>
+        <translation>जारों का बीच वाला मान</translation>
+    </message>
+    <message>
+        <source>Balls that count, by their rows</source>
+        <translation>गिनी जाने वाली गोलियाँ, पंक्ति से</translation>
+    </message>
+    <message>
+        <source>a ball that was not tried is left out</source>
+        <translation>जो गोली जाँची नहीं गई वह छोड़ी जाती है</translation>
+    </message>
+    <message>
+        <source>Layers of the test pits</source>
+        <translation>जाँच के गड्ढों की परतें</translation>
+    </message>
+    <message>
+        <source>those that begin above the floor of the tank&apos;s pit</source>
+        <translation>जो टंकी के गड्ढे के तल से ऊपर शुरू होती हैं</translation>
+    </message>
+    <message>
+        <source>Of them with unknown soil</source>
+        <translation>उनमें से जिनकी मिट्टी पता नहीं</translation>
+    </message>
+    <message>
+        <source>Deepest test pit</source>
+        <translation>सबसे गहरा जाँच का गड्ढा</translation>
+    </message>
+    <message>
+        <source>deepest end of a layer</source>
+        <translation>परत का सबसे गहरा सिरा</translation>
+    </message>
+    <message>
+        <source>Water met in the test pits at</source>
+        <translation>जाँच के गड्ढों में पानी मिला</translation>
+    </message>
+    <message>
+        <source>least depth of a layer in which water came</source>
+        <translation>जिस परत में पानी आया उसकी सबसे कम गहराई</translation>
+    </message>
+    <message>
+        <source>Settings of the water level that count, by their rows</source>
+        <translation>लेवल नली के गिने जाने वाले पड़ाव, पंक्ति से</translation>
+    </message>
+    <message>
+        <source>a setting without run is left out</source>
+        <translation>बिना दूरी वाला पड़ाव छोड़ा जाता है</translation>
+    </message>
+    <message>
+        <source>Fall of each setting</source>
+        <translation>हर पड़ाव की ढाल</translation>
+    </message>
+    <message>
+        <source>drop ÷ run</source>
+        <translation>उतार ÷ दूरी</translation>
+    </message>
+    <message>
+        <source>Run, all settings</source>
+        <translation>दूरी, सब पड़ाव</translation>
+    </message>
+    <message>
+        <source>sum</source>
+        <translation>जोड़</translation>
+    </message>
+    <message>
+        <source>Drop, all settings</source>
+        <translation>उतार, सब पड़ाव</translation>
+    </message>
+    <message>
+        <source>Fall of the ground, by the water level</source>
+        <translation>ज़मीन की ढाल, लेवल नली से</translation>
+    </message>
+    <message>
+        <source>all drops ÷ all runs; below 0 where it was walked uphill</source>
+        <translation>सब उतार ÷ सब दूरियाँ; जहाँ चढ़ाई की ओर नापा गया वहाँ 0 से कम</translation>
+    </message>
 </context>
 </TS>

@@ -17479,5 +17479,117 @@ Cross-check: %2</source>
         <source>plain sums and products of numbers of the plan</source>
         <translation>योजनाका अङ्कको साधारण जोड र गुणन</translation>
     </message>
+    <message>
+        <source>Jars that count, by their rows</source>
+        <translation>गनिने जार, पङ्क्ति अनुसार</translation>
+    </message>
+    <message>
+        <source>a jar without layers is left out</source>
+        <translation>तह नभएको जार छोडिन्छ</translation>
+    </message>
+    <message>
+        <source>Sand in each jar</source>
+        <translation>हरेक जारमा बालुवा</translation>
+    </message>
+    <message>
+        <source>layer of sand ÷ all layers: share of the settled volume</source>
+        <translation>बालुवाको तह ÷ सबै तह: थिग्रिएको आयतनको भाग</translation>
+    </message>
+    <message>
+        <source>Silt in each jar</source>
+        <translation>हरेक जारमा पाँगो</translation>
+    </message>
+    <message>
+        <source>layer of silt ÷ all layers</source>
+        <translation>पाँगोको तह ÷ सबै तह</translation>
+    </message>
+    <message>
+        <source>Clay in each jar</source>
+        <translation>हरेक जारमा चिम्टाइलो माटो</translation>
+    </message>
+    <message>
+        <source>layer of clay ÷ all layers; by weight it is less, for clay settles loosely</source>
+        <translation>चिम्टाइलो माटोको तह ÷ सबै तह; तौलमा यो कम हुन्छ, किनकि चिम्टाइलो माटो खुकुलो थिग्रिन्छ</translation>
+    </message>
+    <message>
+        <source>Clay in the soil, by the jars</source>
+        <translation>जार अनुसार माटोमा चिम्टाइलो माटो</translation>
+    </message>
+    <message>
+        <source>middle of the jars</source>
+        <translation>जारहरूको बीचको मान</translation>
+    </message>
+    <message>
+        <source>Balls that count, by their rows</source>
+        <translation>गनिने डल्ला, पङ्क्ति अनुसार</translation>
+    </message>
+    <message>
+        <source>a ball that was not tried is left out</source>
+        <translation>नजाँचिएको डल्लो छोडिन्छ</translation>
+    </message>
+    <message>
+        <source>Layers of the test pits</source>
+        <translation>जाँच खाडलका तह</translation>
+    </message>
+    <message>
+        <source>those that begin above the floor of the tank&apos;s pit</source>
+        <translation>ट्याङ्कीको खाडलको पिँधभन्दा माथि सुरु हुने तह</translation>
+    </message>
+    <message>
+        <source>Of them with unknown soil</source>
+        <translation>तीमध्ये माटो थाहा नभएका</translation>
+    </message>
+    <message>
+        <source>Deepest test pit</source>
+        <translation>सबैभन्दा गहिरो जाँच खाडल</translation>
+    </message>
+    <message>
+        <source>deepest end of a layer</source>
+        <translation>तहको सबैभन्दा गहिरो छेउ</translation>
+    </message>
+    <message>
+        <source>Water met in the test pits at</source>
+        <translation>जाँच खाडलमा पानी भेटिएको गहिराइ</translation>
+    </message>
+    <message>
+        <source>least depth of a layer in which water came</source>
+        <translation>पानी आएको तहको सबैभन्दा कम गहिराइ</translation>
+    </message>
+    <message>
+        <source>Settings of the water level that count, by their rows</source>
+        <translation>लेभल पाइपका गनिने पटक, पङ्क्ति अनुसार</translation>
+    </message>
+    <message>
+        <source>a setting without run is left out</source>
+        <translation>तेर्सो दूरी नभएको पटक छोडिन्छ</translation>
+    </message>
+    <message>
+        <source>Fall of each setting</source>
+        <translation>हरेक पटकको भिरालोपन</translation>
+    </message>
+    <message>
+        <source>drop ÷ run</source>
+        <translation>उचाइ फरक ÷ तेर्सो दूरी</translation>
+    </message>
+    <message>
+        <source>Run, all settings</source>
+        <translation>तेर्सो दूरी, सबै पटक</translation>
+    </message>
+    <message>
+        <source>sum</source>
+        <translation>जोड</translation>
+    </message>
+    <message>
+        <source>Drop, all settings</source>
+        <translation>उचाइ फरक, सबै पटक</translation>
+    </message>
+    <message>
+        <source>Fall of the ground, by the water level</source>
+        <translation>जमिनको भिरालोपन, लेभल पाइपबाट</translation>
+    </message>
+    <message>
+        <source>all drops ÷ all runs; below 0 where it was walked uphill</source>
+        <translation>सबै उचाइ फरक ÷ सबै तेर्सो दूरी; उकालोतिर नापिएको ठाउँमा 0 भन्दा कम</translation>
+    </message>
 </context>
 </TS>

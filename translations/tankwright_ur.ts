@@ -17479,5 +17479,117 @@ Cross-check: %2</source>
         <source>plain sums and products of numbers of the plan</source>
         <translation>منصوبے کے اعداد کے سیدھے مجموعے اور ضرب</translation>
     </message>
+    <message>
+        <source>Jars that count, by their rows</source>
+        <translation>گنے جانے والے مرتبان، قطار کے لحاظ سے</translation>
+    </message>
+    <message>
+        <source>a jar without layers is left out</source>
+        <translation>جس مرتبان میں تہیں نہیں وہ چھوڑا جاتا ہے</translation>
+    </message>
+    <message>
+        <source>Sand in each jar</source>
+        <translation>ہر مرتبان میں ریت</translation>
+    </message>
+    <message>
+        <source>layer of sand ÷ all layers: share of the settled volume</source>
+        <translation>ریت کی تہ ÷ سب تہیں: بیٹھے ہوئے حجم کا حصہ</translation>
+    </message>
+    <message>
+        <source>Silt in each jar</source>
+        <translation>ہر مرتبان میں گاد</translation>
+    </message>
+    <message>
+        <source>layer of silt ÷ all layers</source>
+        <translation>گاد کی تہ ÷ سب تہیں</translation>
+    </message>
+    <message>
+        <source>Clay in each jar</source>
+        <translation>ہر مرتبان میں چکنی مٹی</translation>
+    </message>
+    <message>
+        <source>layer of clay ÷ all layers; by weight it is less, for clay settles loosely</source>
+        <translation>چکنی مٹی کی تہ ÷ سب تہیں؛ وزن میں یہ کم ہے کیونکہ چکنی مٹی ڈھیلی بیٹھتی ہے</translation>
+    </message>
+    <message>
+        <source>Clay in the soil, by the jars</source>
+        <translation>مرتبانوں کے حساب سے مٹی میں چکنی مٹی</translation>
+    </message>
+    <message>
+        <source>middle of the jars</source>
+        <translation>مرتبانوں کی درمیانی قدر</translation>
+    </message>
+    <message>
+        <source>Balls that count, by their rows</source>
+        <translation>گنی جانے والی گولیاں، قطار کے لحاظ سے</translation>
+    </message>
+    <message>
+        <source>a ball that was not tried is left out</source>
+        <translation>جو گولی آزمائی نہیں گئی وہ چھوڑی جاتی ہے</translation>
+    </message>
+    <message>
+        <source>Layers of the test pits</source>
+        <translation>آزمائشی گڑھوں کی تہیں</translation>
+    </message>
+    <message>
+        <source>those that begin above the floor of the tank&apos;s pit</source>
+        <translation>جو ٹینکی کے گڑھے کے تلے سے اوپر شروع ہوتی ہیں</translation>
+    </message>
+    <message>
+        <source>Of them with unknown soil</source>
+        <translation>ان میں سے جن کی مٹی معلوم نہیں</translation>
+    </message>
+    <message>
+        <source>Deepest test pit</source>
+        <translation>سب سے گہرا آزمائشی گڑھا</translation>
+    </message>
+    <message>
+        <source>deepest end of a layer</source>
+        <translation>تہ کا سب سے گہرا سرا</translation>
+    </message>
+    <message>
+        <source>Water met in the test pits at</source>
+        <translation>آزمائشی گڑھوں میں پانی ملا</translation>
+    </message>
+    <message>
+        <source>least depth of a layer in which water came</source>
+        <translation>جس تہ میں پانی آیا اس کی سب سے کم گہرائی</translation>
+    </message>
+    <message>
+        <source>Settings of the water level that count, by their rows</source>
+        <translation>لیول پائپ کی گنی جانے والی پیمائشیں، قطار کے لحاظ سے</translation>
+    </message>
+    <message>
+        <source>a setting without run is left out</source>
+        <translation>جس پیمائش میں ہموار فاصلہ نہیں وہ چھوڑی جاتی ہے</translation>
+    </message>
+    <message>
+        <source>Fall of each setting</source>
+        <translation>ہر پیمائش کی ڈھلوان</translation>
+    </message>
+    <message>
+        <source>drop ÷ run</source>
+        <translation>اترائی ÷ ہموار فاصلہ</translation>
+    </message>
+    <message>
+        <source>Run, all settings</source>
+        <translation>ہموار فاصلہ، سب پیمائشیں</translation>
+    </message>
+    <message>
+        <source>sum</source>
+        <translation>جمع</translation>
+    </message>
+    <message>
+        <source>Drop, all settings</source>
+        <translation>اترائی، سب پیمائشیں</translation>
+    </message>
+    <message>
+        <source>Fall of the ground, by the water level</source>
+        <translation>زمین کی ڈھلوان، لیول پائپ سے</translation>
+    </message>
+    <message>
+        <source>all drops ÷ all runs; below 0 where it was walked uphill</source>
+        <translation>سب اترائیاں ÷ سب ہموار فاصلے؛ جہاں چڑھائی کی طرف ناپا گیا وہاں 0 سے کم</translation>
+    </message>
 </context>
 </TS>
