@@ -14120,8 +14120,8 @@ Comprobación: %2</translation>
         <translation>Cada tarea empieza</translation>
     </message>
     <message>
-        <source>latest of: start of the works, the day wished, what each arrow to it asks for; forward pass on days that are worked; fill_by: last coat + days within which filling must start</source>
-        <translation>lo más tarde de: comienzo de la obra, el día deseado, lo que pide cada flecha que llega; paso adelante por los días que se trabajan; fill_by: última capa + días del plazo en que debe empezar el llenado</translation>
+        <source>latest of: start of the works, the day wished, what each arrow to it asks for; forward pass on days that are worked; last day to start filling: last coat + days within which filling must start</source>
+        <translation>lo más tarde de: comienzo de la obra, el día deseado, lo que pide cada flecha que llega; paso adelante por los días que se trabajan; último día para empezar a llenar: última capa + días del plazo en que debe empezar el llenado</translation>
     </message>
     <message>
         <source>Each task ends</source>

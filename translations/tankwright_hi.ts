@@ -14120,8 +14120,8 @@ Cross-check: %2</source>
         <translation>हर काम की शुरुआत</translation>
     </message>
     <message>
-        <source>latest of: start of the works, the day wished, what each arrow to it asks for; forward pass on days that are worked; fill_by: last coat + days within which filling must start</source>
-        <translation>इनमें सबसे बाद का: निर्माण की शुरुआत, चाहा गया दिन, उस तक आने वाला हर तीर जो माँगे; काम के दिनों पर आगे की गिनती; fill_by: आखिरी कोट + जितने दिनों में भराई शुरू होनी ही है</translation>
+        <source>latest of: start of the works, the day wished, what each arrow to it asks for; forward pass on days that are worked; last day to start filling: last coat + days within which filling must start</source>
+        <translation>इनमें सबसे बाद का: निर्माण की शुरुआत, चाहा गया दिन, उस तक आने वाला हर तीर जो माँगे; काम के दिनों पर आगे की गिनती; भरना शुरू करने का आखिरी दिन: आखिरी कोट + जितने दिनों में भराई शुरू होनी ही है</translation>
     </message>
     <message>
         <source>Each task ends</source>

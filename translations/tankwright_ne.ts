@@ -14120,8 +14120,8 @@ Cross-check: %2</source>
         <translation>हरेक कामको सुरु</translation>
     </message>
     <message>
-        <source>latest of: start of the works, the day wished, what each arrow to it asks for; forward pass on days that are worked; fill_by: last coat + days within which filling must start</source>
-        <translation>यीमध्ये सबैभन्दा पछिको: निर्माणको सुरु, चाहेको दिन, त्यसमा आउने हरेक तीरले मागेको; काम हुने दिनमा अगाडितिर गनेर; fill_by: अन्तिम पत्र + पानी भर्न सुरु गरिसक्नुपर्ने दिन</translation>
+        <source>latest of: start of the works, the day wished, what each arrow to it asks for; forward pass on days that are worked; last day to start filling: last coat + days within which filling must start</source>
+        <translation>यीमध्ये सबैभन्दा पछिको: निर्माणको सुरु, चाहेको दिन, त्यसमा आउने हरेक तीरले मागेको; काम हुने दिनमा अगाडितिर गनेर; पानी भर्न थाल्ने अन्तिम दिन: अन्तिम पत्र + पानी भर्न सुरु गरिसक्नुपर्ने दिन</translation>
     </message>
     <message>
         <source>Each task ends</source>

@@ -14120,8 +14120,8 @@ Cross-check: %2</source>
         <translation>ہر کام کا شروع</translation>
     </message>
     <message>
-        <source>latest of: start of the works, the day wished, what each arrow to it asks for; forward pass on days that are worked; fill_by: last coat + days within which filling must start</source>
-        <translation>ان میں سب سے بعد کا: تعمیر کا شروع، جس دن کی خواہش ہے، اور اس تک آنے والا ہر تیر جو مانگے؛ کام کے دنوں پر آگے کو گنتی؛ fill_by: آخری کوٹ + جتنے دن کے اندر پانی بھرنا شروع ہونا لازم ہے</translation>
+        <source>latest of: start of the works, the day wished, what each arrow to it asks for; forward pass on days that are worked; last day to start filling: last coat + days within which filling must start</source>
+        <translation>ان میں سب سے بعد کا: تعمیر کا شروع، جس دن کی خواہش ہے، اور اس تک آنے والا ہر تیر جو مانگے؛ کام کے دنوں پر آگے کو گنتی؛ بھرنا شروع کرنے کا آخری دن: آخری کوٹ + جتنے دن کے اندر پانی بھرنا شروع ہونا لازم ہے</translation>
     </message>
     <message>
         <source>Each task ends</source>

@@ -1,0 +1,267 @@
+#include "core/compare/refine.h"
+#include "core/exchange/project_file.h"
+#include "tests/support/temporary_folder.h"
+#include "tests/ui/handout_support.h"
+#include "ui/text/languages.h"
+
+#include <QImage>
+#include <QPainter>
+#include <QRegularExpression>
+#include <QTransform>
+#include <algorithm>
+#include <cmath>
+#include <filesystem>
+#include <map>
+
+#include <catch2/catch.hpp>
+
+// The whole set in every language, read back with poppler and qpdf.
+
+using support::PageRecord;
+using support::tool;
+using ui::handouts::Content;
+using ui::handouts::Handout;
+using ui::handouts::Options;
+
+namespace {
+
+namespace fs = std::filesystem;
+
+const core::Project& demo() {
+  static const core::Project project =
+      core::exchange::readProject(TANKWRIGHT_SOURCE_DIR "/resources/demo/terrace.tankwright")->project;
+  return project;
+}
+
+const core::Plan& demoPlan() {
+  static const core::Plan plan = [] {
+    core::Plan made = core::plan(demo()).value();
+    core::compare::refine(demo(), made);
+    return made;
+  }();
+  return plan;
+}
+
+/// A handout in a language, on paper of a size, written to a file of its own.
+struct Written {
+  explicit Written(const QString& l, QPageSize::PageSizeId size = QPageSize::A4,
+                   const QStringList& codes = {})
+      : language(l),
+        content{demo(), demoPlan(), ui::Formatter(ui::localeOf(l))},
+        handout(content, Options{size, l, codes}),
+        file(QString::fromStdString(folder.file("sheets.pdf").string())) {
+    REQUIRE(handout.writePdf(file).isEmpty());
+  }
+  QString language;
+  support::TemporaryFolder folder;
+  Content content;
+  Handout handout;
+  QString file;
+};
+
+/// Letters of a text, sorted. Poppler gives words of right-to-left scripts in the order in which they are
+/// painted, and takes vowel signs of Devanagari that stand before their consonant for what they look like; so
+/// the order within a text is forgiven, but no letter may be missing. Letters that a ligature or a conjunct
+/// joins are told apart by compatibility decomposition.
+std::map<char32_t, int> letters(const QString& text) {
+  std::map<char32_t, int> counted;
+  for (const char32_t c : text.normalized(QString::NormalizationForm_KC).toUcs4()) {
+    if (QChar::isLetterOrNumber(c)) ++counted[c];
+  }
+  return counted;
+}
+
+/// Share of the letters of a text that a page has.
+double shareRead(const QString& text, const std::map<char32_t, int>& page) {
+  int all = 0, read = 0;
+  for (const auto& [letter, count] : letters(text)) {
+    all += count;
+    const auto found = page.find(letter);
+    read += found == page.end() ? 0 : std::min(count, found->second);
+  }
+  return all == 0 ? 1 : static_cast<double>(read) / all;
+}
+
+QString pageText(const QString& file, int page) {
+  const QString number = QString::number(page + 1);
+  const auto run = tool("pdftotext", {"-f", number, "-l", number, "-enc", "UTF-8", file, "-"});
+  REQUIRE(run.ok);
+  return run.out;
+}
+
+/// Grey picture of a page.
+QImage picture(const Written& written, int page, int dpi, const char* more = "-gray") {
+  const QString stem = QString::fromStdString(written.folder.file("page").string());
+  const QString number = QString::number(page + 1);
+  REQUIRE(tool("pdftoppm", {QLatin1String(more), "-r", QString::number(dpi), "-f", number, "-l", number,
+                            "-singlefile", written.file, stem})
+              .ok);
+  const QImage image(stem + (QLatin1String(more) == QLatin1String("-mono") ? ".pbm" : ".pgm"));
+  REQUIRE_FALSE(image.isNull());
+  return image.convertToFormat(QImage::Format_Grayscale8);
+}
+
+int longestRun(const QImage& image, int y) {
+  int longest = 0, run = 0;
+  for (int x = 0; x < image.width(); ++x) {
+    run = image.constScanLine(y)[x] < 128 ? run + 1 : 0;
+    longest = std::max(longest, run);
+  }
+  return longest;
+}
+
+bool hasInk(const QImage& image, const QRect& area) {
+  for (int y = std::max(0, area.top()); y <= std::min(image.height() - 1, area.bottom()); ++y) {
+    for (int x = std::max(0, area.left()); x <= std::min(image.width() - 1, area.right()); ++x)
+      if (image.constScanLine(y)[x] < 128) return true;
+  }
+  return false;
+}
+
+}  // namespace
+
+TEST_CASE("in every language the PDF is sound, its fonts are embedded and nothing is made of pixels") {
+  for (const QString& language : ui::languages()) {
+    const Written written(language);
+    INFO(language.toStdString());
+    CHECK(tool("qpdf", {"--check", written.file}).ok);
+    const auto fonts = tool("pdffonts", {written.file});
+    REQUIRE(fonts.ok);
+    const QStringList lines = fonts.out.split(u'\n', Qt::SkipEmptyParts).mid(2);
+    CHECK(lines.size() >= 2);
+    const QRegularExpression embedded(
+        QStringLiteral("\\s(yes|no)\\s+(yes|no)\\s+(yes|no)\\s+\\d+\\s+\\d+\\s*$"));
+    for (const QString& line : lines) {
+      const auto match = embedded.match(line);
+      INFO(line.toStdString());
+      REQUIRE(match.hasMatch());
+      CHECK(match.captured(1) == "yes");  // embedded
+      CHECK(match.captured(3) == "yes");  // with the letters behind the glyphs
+    }
+    CHECK(tool("pdfimages", {"-list", written.file}).out.split(u'\n', Qt::SkipEmptyParts).size() <= 2);
+  }
+}
+
+TEST_CASE("in every script the letters of each page come back, titles and numbers too") {
+  for (const QString& language : ui::languages()) {
+    const Written written(language);
+    int pages = 0;
+    for (int page = 0; page < written.handout.pageCount(); page += page < 12 ? 1 : 9) {
+      const std::map<char32_t, int> read = letters(pageText(written.file, page));
+      QString painted;
+      for (const auto& text : PageRecord(written.handout, page).recorder.texts) painted += text.text + u' ';
+      INFO(language.toStdString() << ", " << written.handout.pageTitle(page).toStdString());
+      CHECK(shareRead(written.handout.pageTitle(page), read) == 1);
+      CHECK(shareRead(painted, read) > 0.995);
+      CHECK(shareRead(painted + QStringLiteral(" ӜӜӜӜӜӜӜӜӜӜ").repeated(1 + painted.size() / 200), read) <
+            0.995);
+      ++pages;
+    }
+    CHECK(pages > 15);
+    const std::map<char32_t, int> cover = letters(pageText(written.file, 0));
+    const auto& format = written.content.format;
+    for (const QString& number : {format.litres(demoPlan().tank.full_volume_m3),
+                                  format.date(demoPlan().works->schedule.front().start)})
+      CHECK(shareRead(number, cover) == 1);
+  }
+}
+
+TEST_CASE("copied in pure black and white every text of masons and farmers still shows, in three scripts") {
+  constexpr int kDpi = 150;
+  for (const char* name : {"en", "ne", "ur"}) {
+    const QString language = QString::fromLatin1(name);
+    const Written written(language);
+    int looked = 0;
+    for (int page = 0; page < written.handout.pageCount(); ++page) {
+      const QString code = written.handout.pageCode(page);
+      if (code[0] != u'M' && code[0] != u'F') continue;
+      if (page % 3 != 0) continue;  // each third page of the set
+      const PageRecord record(written.handout, page);
+      const QImage image = picture(written, page, kDpi, "-mono");
+      for (const auto& text : record.recorder.texts) {
+        const bool is_blank = std::ranges::none_of(text.text, [](QChar c) { return c.isLetterOrNumber(); });
+        if (is_blank) continue;
+        INFO(name << ", " << code.toStdString() << ": " << text.text.toStdString());
+        CHECK(text.body_mm >= 12 * 25.4 / 72);
+        const QRectF room = text.room.boundingRect();
+        CHECK(hasInk(image, QTransform::fromScale(kDpi / 25.4, kDpi / 25.4).mapRect(room).toAlignedRect()));
+      }
+      for (const auto& stroke : record.recorder.strokes) CHECK(stroke.width_mm >= 0.25 - 1e-6);
+      ++looked;
+    }
+    CHECK(looked > 8);
+  }
+}
+
+TEST_CASE("the check bar measures 100.0 mm on every kind of sheet, mirrored or not") {
+  constexpr int kDpi = 300;
+  for (const char* name : {"en", "ur"}) {
+    const Written written(QString::fromLatin1(name), QPageSize::A4, {"F1", "M5", "P1", "E2"});
+    for (int page = 0; page < written.handout.pageCount(); ++page) {
+      const QImage image = picture(written, page, kDpi);
+      double bar_mm = 0;
+      for (int y = image.height() * 4 / 5; y < image.height(); ++y) {
+        const double run = longestRun(image, y) * 25.4 / kDpi;
+        if (run < 120) bar_mm = std::max(bar_mm, run);  // longer ones are the frame's
+      }
+      INFO(name << ", " << written.handout.pageTitle(page).toStdString());
+      CHECK(bar_mm == Approx(100.0).margin(0.2));  // two pixels
+    }
+  }
+}
+
+TEST_CASE("a sheet in another language leaves the thread in its own and is mirrored where it is written so") {
+  ui::useLanguage(QLocale(QStringLiteral("en_GB")));
+  const Written urdu(QStringLiteral("ur"), QPageSize::Letter, {"F1", "M1"});
+  CHECK(ui::language() == "en");
+  CHECK(tool("pdfinfo", {urdu.file}).out.contains("(letter)"));
+  const PageRecord record(urdu.handout, 0);
+  const auto& texts = record.recorder.texts;
+  const auto code = std::ranges::find_if(texts, [](const auto& t) { return t.text.contains("F1"); });
+  REQUIRE(code != texts.end());
+  CHECK(code->room.boundingRect().left() > urdu.handout.pageSize_mm().width() / 2);
+  for (const auto& text : texts) {  // letters themselves are never mirrored
+    const QLineF top(text.room[0], text.room[1]);
+    CHECK(top.dx() >= -1e-6);
+  }
+}
+
+TEST_CASE("pages look as they did, in three languages") {
+  // our own earlier pages: a regression check. TANKWRIGHT_UPDATE_GOLDENS=1 writes them anew.
+  constexpr int kDpi = 45;
+  const fs::path goldens = fs::path(TANKWRIGHT_SOURCE_DIR) / "tests" / "ui" / "golden";
+  const bool update = qEnvironmentVariableIsSet("TANKWRIGHT_UPDATE_GOLDENS");
+  if (update) fs::create_directories(goldens);
+  for (const char* name : {"en", "ne", "ur"}) {
+    const Written written(QString::fromLatin1(name), QPageSize::A4, {"F1", "M1", "M5", "M12", "F10", "F3"});
+    for (int page = 0; page < written.handout.pageCount(); ++page) {
+      const QImage image = picture(written, page, kDpi);
+      const QString code = written.handout.pageTitle(page).section(u' ', 0, 0);
+      const QString file =
+          QString::fromStdString(goldens.string()) + QStringLiteral("/%1_%2.png").arg(name, code);
+      if (update) {
+        REQUIRE(image.save(file));
+        continue;
+      }
+      const QImage golden = QImage(file).convertToFormat(QImage::Format_Grayscale8);
+      INFO(file.toStdString());
+      REQUIRE(golden.size() == image.size());
+      QImage difference(image.size(), QImage::Format_Grayscale8);
+      int other = 0;
+      for (int y = 0; y < image.height(); ++y) {
+        for (int x = 0; x < image.width(); ++x) {
+          const int apart = std::abs(image.constScanLine(y)[x] - golden.constScanLine(y)[x]);
+          difference.scanLine(y)[x] = static_cast<uchar>(255 - apart);
+          other += apart > 100 ? 1 : 0;
+        }
+      }
+      const double share = static_cast<double>(other) / (image.width() * image.height());
+      const QString shown =
+          QString::fromStdString((fs::temp_directory_path() / "tankwright_difference_").string()) +
+          QStringLiteral("%1_%2.png").arg(name, code);
+      if (share > 0.004) difference.save(shown);
+      INFO("difference picture: " << shown.toStdString());
+      CHECK(share <= 0.004);
+    }
+  }
+}
