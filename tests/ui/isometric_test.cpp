@@ -169,6 +169,9 @@ TEST_CASE("each place of the isometric drawing shows the surface that the line o
           REQUIRE(top);
           for (const Vector3d& sample : samplesOf(heights, *step, seen))
             CHECK(top->contains(painted.at(sample)));
+          // nothing in the pit reaches over the ground beyond it
+          const Vector3d beyond(-heights.half.x() - reach + 0.05, 0, plan.geometry.depth());
+          if (*step < heights.points.size()) CHECK_FALSE(top->contains(painted.at(beyond)));
         }
       }
     }
