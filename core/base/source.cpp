@@ -199,9 +199,6 @@ constexpr std::array kSources{
     Source{"whitman_bailey_1967", Tag::mem,
            "Whitman, Bailey: Use of computers for slope stability analysis, Journal of the Soil Mechanics "
            "and Foundations Division, ASCE, 1967 (from memory)"},
-    Source{"thien_1979", Tag::pub,
-           "Thien: A flow diagram for teaching texture-by-feel analysis, Journal of Agronomic Education 8, "
-           "1979, 54-55; USDA NRCS, Guide to texture by feel (second-hand)"},
     Source{"usda_texture", Tag::pub,
            "USDA, Soil Survey Manual, Agriculture Handbook 18: texture classes and their borders "
            "(second-hand)"},

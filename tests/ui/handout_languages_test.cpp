@@ -71,6 +71,12 @@ std::map<char32_t, int> letters(const QString& text) {
   return counted;
 }
 
+/// Of a conjunct of Devanagari that is drawn as one glyph the PDF names only some of the letters, for it
+/// keeps one for each glyph.
+double leastRead(const QString& language) {
+  return language == "hi" || language == "ne" ? 0.93 : 0.995;
+}
+
 /// Share of the letters of a text that a page has.
 double shareRead(const QString& text, const std::map<char32_t, int>& page) {
   int all = 0, read = 0;
@@ -152,9 +158,9 @@ TEST_CASE("in every script the letters of each page come back, titles and number
       for (const auto& text : PageRecord(written.handout, page).recorder.texts) painted += text.text + u' ';
       INFO(language.toStdString() << ", " << written.handout.pageTitle(page).toStdString());
       CHECK(shareRead(written.handout.pageTitle(page), read) == 1);
-      CHECK(shareRead(painted, read) > 0.995);
-      CHECK(shareRead(painted + QStringLiteral(" ӜӜӜӜӜӜӜӜӜӜ").repeated(1 + painted.size() / 200), read) <
-            0.995);
+      CHECK(shareRead(painted, read) > leastRead(language));
+      const QString missing = QStringLiteral(" ӜӜӜӜӜӜӜӜӜӜ").repeated(1 + painted.size() / 100);
+      CHECK(shareRead(painted + missing, read) < leastRead(language));
       ++pages;
     }
     CHECK(pages > 15);
@@ -162,7 +168,7 @@ TEST_CASE("in every script the letters of each page come back, titles and number
     const auto& format = written.content.format;
     for (const QString& number : {format.litres(demoPlan().tank.full_volume_m3),
                                   format.date(demoPlan().works->schedule.front().start)})
-      CHECK(shareRead(number, cover) == 1);
+      CHECK(shareRead(number, cover) > (language == "hi" || language == "ne" ? 0.9 : 0.999));
   }
 }
 
@@ -205,7 +211,8 @@ TEST_CASE("the check bar measures 100.0 mm on every kind of sheet, mirrored or n
         if (run < 120) bar_mm = std::max(bar_mm, run);  // longer ones are the frame's
       }
       INFO(name << ", " << written.handout.pageTitle(page).toStdString());
-      CHECK(bar_mm == Approx(100.0).margin(0.2));  // two pixels
+      constexpr double kEndStroke_mm = 0.35;  // the bar is measured between the middles of its end strokes
+      CHECK(bar_mm - kEndStroke_mm == Approx(100.0).margin(0.1));  // a pixel is 0.085 mm
     }
   }
 }
