@@ -162,6 +162,8 @@ double Sheet::used() const {
 }
 
 QStringList wrapped(const QString& text, const Lettering& lettering, double width_mm) {
+  const bool is_one_line = !text.isEmpty() && !text.contains(u'\n');
+  if (is_one_line && drawings::width_mm(text, lettering) <= width_mm) return {text.trimmed()};
   QStringList lines;
   QTextOption option;
   option.setTextDirection(textDirection());
@@ -184,6 +186,7 @@ double lineHeight_mm(const Lettering& lettering) {
 }
 
 QString elided(const QString& text, const Lettering& lettering, double width_mm) {
+  if (drawings::width_mm(text, lettering) <= width_mm) return text;
   return QFontMetricsF(drawings::font(lettering, text)).elidedText(text, Qt::ElideRight, width_mm * 100);
 }
 
