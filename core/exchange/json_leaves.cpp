@@ -12,7 +12,7 @@ namespace {
 constexpr std::array<std::string_view, 3> kNumberNames{"coat", "month", "row"};
 
 std::string nameOf(const Json& row, std::size_t index) {
-  const std::string number = std::to_string(index + 1);
+  std::string number = std::to_string(index + 1);
   if (!row.is_object() || row.empty()) return number;
   const auto first = row.begin();
   if (first.key() == "from" && first->is_string())

@@ -43,7 +43,7 @@ std::string lettersOf(const Field& field, string_view choice) {
 
 /// The one choice that begins with these letters; the letters when there is none or more than one.
 std::string choiceOf(const Field& field, string_view capitals) {
-  const std::string letters = inSmallLetters(capitals);
+  std::string letters = inSmallLetters(capitals);
   if (letters.empty() || choicesWith(field, letters) != 1) return letters;
   return std::string(*std::ranges::find_if(
       field.choices, [&letters](string_view choice) { return choice.starts_with(letters); }));

@@ -159,7 +159,7 @@ constexpr auto kClimate = &Wt::climate;
 constexpr auto kSearch = &P::search;
 
 // clang-format off
-constexpr std::array kFields{
+constexpr auto kFields = std::to_array<Field>({
   row<At<&P::title>>("title", U::none, kTextLength, "user", kMay),
   row<At<&P::place>>("place", U::none, kTextLength, "user", kMay),
   row<At<&P::prepared_by>>("prepared_by", U::none, kTextLength, "user", kMay),
@@ -442,7 +442,7 @@ constexpr std::array kFields{
   row<At<kSearch, &Se::most_cost>>("search.most_cost", U::money, {0, 1e9, 1000, 0}, "user", kMay),
   row<At<kSearch, &Se::most_bags>>("search.most_bags", U::piece, {0, 100000, 1, 0}, "user", kMay),
   row<At<kSearch, &Se::most_people>>("search.most_people", U::person, {1, 200, 1, 0}, "user", kMay),
-};
+});
 // clang-format on
 
 template <class Rows>
