@@ -1,5 +1,6 @@
 #include "core/site/field_tests.h"
 
+#include "core/base/median.h"
 #include "core/geometry/tank_geometry.h"
 #include "core/project/fields.h"
 
@@ -11,12 +12,6 @@ namespace core::site {
 namespace {
 
 constexpr double kPercent = 100;
-
-double medianOf(std::vector<double> values) {
-  std::sort(values.begin(), values.end());
-  const std::size_t half = values.size() / 2;
-  return values.size() % 2 == 1 ? values[half] : (values[half - 1] + values[half]) / 2;
-}
 
 void readJars(const FieldNotes& notes, FieldTests& out) {
   std::vector<double> clay;

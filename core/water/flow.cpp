@@ -1,5 +1,7 @@
 #include "core/water/flow.h"
 
+#include "core/base/median.h"
+
 #include <algorithm>
 #include <cmath>
 #include <map>
@@ -14,20 +16,14 @@ constexpr double kOutlierScore = 3.5;    // iglewicz_hoaglin
 constexpr double kMedianScale = 0.6745;  // median deviation of a normal distribution over its spread
 constexpr double kFinest = 0.02;         // own: bucket and watch are read no finer than this share
 
-double median(std::vector<double> values) {
-  std::sort(values.begin(), values.end());
-  const std::size_t half = values.size() / 2;
-  return values.size() % 2 == 1 ? values[half] : (values[half - 1] + values[half]) / 2;
-}
-
 /// Modified z-scores. The spread is taken no finer than bucket and watch can be read. Two readings cannot
 /// tell which of them is apart.
 std::vector<double> scores(const std::vector<double>& values) {
-  const double middle = median(values);
+  const double middle = medianOf(values);
   std::vector<double> deviation(values.size());
   std::transform(values.begin(), values.end(), deviation.begin(),
                  [&](double v) { return std::abs(v - middle); });
-  const double spread = std::max(median(deviation) / kMedianScale, kFinest * middle);
+  const double spread = std::max(medianOf(deviation) / kMedianScale, kFinest * middle);
   std::vector<double> score(values.size(), 0);
   if (spread <= 0 || values.size() < 3) return score;
   std::transform(deviation.begin(), deviation.end(), score.begin(), [&](double d) { return d / spread; });
@@ -45,7 +41,7 @@ MonthReadings summed(int month, const std::vector<std::size_t>& rows,
     flows.push_back(flowOf(readings[row]));
     if (readings[row].seconds < kQuickest_s) m.too_quick.push_back(row);
   }
-  m.median_l_per_min = median(flows);
+  m.median_l_per_min = medianOf(flows);
   const std::vector<double> score = scores(flows);
   std::vector<double> kept;
   for (std::size_t i = 0; i < flows.size(); ++i) {

@@ -1,5 +1,6 @@
 #include "core/works/records.h"
 
+#include "core/base/median.h"
 #include "core/project/fields.h"
 #include "core/works/rates.h"
 
@@ -11,11 +12,6 @@ namespace core::works {
 namespace {
 
 constexpr std::string_view kRamming = "ramming";
-
-double medianOf(const std::vector<double>& sorted) {
-  const std::size_t half = sorted.size() / 2;
-  return sorted.size() % 2 == 1 ? sorted[half] : (sorted[half - 1] + sorted[half]) / 2;
-}
 
 std::optional<Measured> measured(std::vector<double> values, double entered) {
   if (values.empty()) return std::nullopt;
