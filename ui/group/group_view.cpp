@@ -97,7 +97,8 @@ void GroupView::showNumbers() {
 }
 
 void GroupView::showTime() {
-  days_ = core::buildTimeline(document_.plan());
+  if (mode_ != Mode::building && mode_ != Mode::year) return tellTime();  // a drag of a size needs no days
+  if (mode_ == Mode::building) days_ = core::buildTimeline(document_.plan());
   const auto& water = document_.plan().water;
   const int last = mode_ == Mode::year && water ? int(water->band.size()) - 1 : int(days_.size()) - 1;
   const QSignalBlocker quiet(time_);
