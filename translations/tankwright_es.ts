@@ -99,11 +99,11 @@
     </message>
     <message>
         <source>clear depth %1</source>
-        <translation>profundidad interior %1</translation>
+        <translation>prof. interior %1</translation>
     </message>
     <message>
         <source>pit depth %1</source>
-        <translation>profundidad de la excavación %1</translation>
+        <translation>prof. de excavación %1</translation>
     </message>
     <message>
         <source>corner peg at the pit edge, or centre</source>

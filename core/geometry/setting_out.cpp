@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <iterator>
 #include <utility>
 
 #include <fmt/format.h>
@@ -161,6 +162,14 @@ void addBatter(SettingOut& out, const TankGeometry& tank) {
 }
 
 }  // namespace
+
+const LevelMark& SettingOut::mark(const std::string& id) const {
+  return *std::ranges::find(levels, id, &LevelMark::id);
+}
+
+const LevelMark& SettingOut::clearFloor() const {
+  return *std::prev(std::ranges::find(levels, "overflow", &LevelMark::id));
+}
 
 SettingOut settingOut(const TankGeometry& tank) {
   SettingOut out;

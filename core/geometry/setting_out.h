@@ -43,6 +43,11 @@ struct SettingOut {
   std::vector<Tie> ties;
   std::vector<LevelMark> levels;
   std::vector<BatterMark> batter;
+
+  /// The mark with an id that stands in every plan.
+  const LevelMark& mark(const std::string& id) const;
+  /// The mark of the finished floor: the top of the layer laid last, under the overflow.
+  const LevelMark& clearFloor() const;
 };
 
 SettingOut settingOut(const TankGeometry& tank);

@@ -351,7 +351,7 @@ TEST_CASE("the section of a tank on a slope shows the fall of the natural ground
   bool found = false;
   for (const auto& stroke : drawn.strokes) {
     const QRectF box = stroke.path.boundingRect();
-    if (std::abs(stroke.width_mm - 0.35) > 1e-9 || box.width() * drawn.n / 1000 < 6) continue;
+    if (std::abs(stroke.width_mm - 0.35) > 1e-9 || box.width() * drawn.n / 1000 < 4) continue;
     if (std::abs(box.height() / box.width() - kFall / 100) < 1e-6) found = true;
   }
   CHECK(found);

@@ -116,12 +116,12 @@ void addLengths(Figure& figure, const Board& board, const BatterMark& mark, cons
   addRows(figure, Side::left, board.left() - kPlumbOut_mm - kBobWide_mm,
           {{0, board.up, board.left() - kPlumbOut_mm - 1, board.left(),
             Text::tr("%1 up").arg(length(mark.below_ground_m))}},
-          lettering);
+          lettering, LongText::one_line);
   if (!board.leans) return;
   addRows(figure, Side::above, -kLevelHigh_mm - 2,
           {{0, board.out, -kLevelHigh_mm - 0.5, -kLevelHigh_mm - 0.5,
             Text::tr("%1 out").arg(length(mark.in_from_edge_m))}},
-          lettering);
+          lettering, LongText::one_line);
 }
 
 void addNotes(Figure& figure, const Board& board, const Lettering& lettering) {

@@ -2,6 +2,7 @@
 
 #include "ui/drawings/hatch.h"
 #include "ui/drawings/line_cuts.h"
+#include "ui/drawings/wrap_lines.h"
 
 #include <algorithm>
 

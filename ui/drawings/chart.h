@@ -33,9 +33,6 @@ struct Type {
   double line() const { return ascent + descent; }
 };
 
-/// Lines of a text that are at most `width_mm` wide, unless a single word is wider.
-QStringList wrapLines(const QString& text, const Lettering& lettering, double width_mm);
-
 /// A chart before it is painted. Lines and hatches break where a text stands.
 class Chart {
 public:

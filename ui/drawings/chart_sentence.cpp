@@ -1,29 +1,9 @@
 #include "ui/drawings/chart.h"
+#include "ui/drawings/wrap_lines.h"
 
-#include <QTextBoundaryFinder>
 #include <algorithm>
 
 namespace ui::drawings {
-
-QStringList wrapLines(const QString& text, const Lettering& lettering, double width_mm) {
-  QStringList lines;
-  for (const QString& part : text.split(u'\n')) {
-    QTextBoundaryFinder finder(QTextBoundaryFinder::Line, part);
-    QString line;
-    qsizetype from = 0;
-    for (qsizetype to = finder.toNextBoundary(); to > 0; to = finder.toNextBoundary()) {
-      const QString piece = part.mid(from, to - from);
-      if (!line.isEmpty() && drawings::width_mm((line + piece).trimmed(), lettering) > width_mm) {
-        lines << line.trimmed();
-        line.clear();
-      }
-      line += piece;
-      from = to;
-    }
-    lines << line.trimmed();
-  }
-  return lines;
-}
 
 void drawSentence(QPainter& painter, const QRectF& box_mm, const QString& sentence, const Style& style) {
   const Lettering lettering{style.text_mm};

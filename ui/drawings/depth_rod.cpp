@@ -33,22 +33,19 @@ std::vector<LevelMark> marksDown(const core::Plan& plan) {
   return marks;
 }
 
-std::string clearFloorId(const core::Plan& plan) {
-  return "coat_" + std::to_string(plan.quantities.coats.size()) + "_top";
-}
-
 QString textOf(const LevelMark& mark, const core::Plan& plan, const Formatter& format) {
   const QString name = words::levelName(mark.id);
   if (mark.id == "rim") return Text::tr("%1, level with the string: 0").arg(name);
   const QString down = format.quantity(mark.below_ground_m, core::Unit::metre, 3);
   if (mark.id == "pit_floor") return Text::tr("%1, dig to here: %2 down").arg(name, down);
-  if (mark.id == clearFloorId(plan)) return Text::tr("%1, the clear floor: %2 down").arg(name, down);
+  if (mark.id == plan.setting_out.clearFloor().id)
+    return Text::tr("%1, the clear floor: %2 down").arg(name, down);
   return Text::tr("%1: %2 down").arg(name, down);
 }
 
 Line lineOf(const LevelMark& mark, const core::Plan& plan) {
   if (mark.id == "pit_floor") return Line::outline;
-  return mark.id == clearFloorId(plan) ? Line::edge : Line::thin;
+  return mark.id == plan.setting_out.clearFloor().id ? Line::edge : Line::thin;
 }
 
 void addRod(Figure& figure, double foot) {

@@ -1,6 +1,7 @@
 #include "ui/drawings/chart.h"
 #include "ui/drawings/chart_axes.h"
 #include "ui/drawings/delivery_charts.h"
+#include "ui/drawings/wrap_lines.h"
 #include "ui/text/words.h"
 
 #include <QCoreApplication>

@@ -11,11 +11,15 @@ constexpr double kRowGap_mm = 1.2;
 
 }  // namespace
 
-std::vector<double> spread(const std::vector<double>& wanted_mm, double pitch_mm) {
+std::vector<double> spread(const std::vector<double>& wanted_mm, const std::vector<double>& rooms_mm) {
   std::vector<double> heights;
-  for (const double wanted : wanted_mm)
-    heights.push_back(heights.empty() ? wanted : std::max(wanted, heights.back() + pitch_mm));
+  for (std::size_t k = 0; k < wanted_mm.size(); ++k)
+    heights.push_back(k == 0 ? wanted_mm[k] : std::max(wanted_mm[k], heights[k - 1] + rooms_mm[k - 1]));
   return heights;
+}
+
+std::vector<double> spread(const std::vector<double>& wanted_mm, double pitch_mm) {
+  return spread(wanted_mm, std::vector(wanted_mm.size(), pitch_mm));
 }
 
 double leaderPitch(const Lettering& lettering) {

@@ -8,8 +8,11 @@
 
 namespace ui::drawings {
 
-/// Heights of texts one below the other, as near below those wanted as their pitch allows [mm].
+/// Heights of texts one below the other, as near below those wanted as their room allows [mm].
 /// @param wanted_mm from the top down
+/// @param rooms_mm from each text to the one below it, of the same length
+std::vector<double> spread(const std::vector<double>& wanted_mm, const std::vector<double>& rooms_mm);
+/// The same with one distance for all.
 std::vector<double> spread(const std::vector<double>& wanted_mm, double pitch_mm);
 
 /// A text that names a place of the drawing.

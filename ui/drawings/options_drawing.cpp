@@ -3,6 +3,7 @@
 #include "ui/drawings/money_charts.h"
 #include "ui/drawings/option_picture.h"
 #include "ui/drawings/scaled_view.h"
+#include "ui/drawings/wrap_lines.h"
 #include "ui/text/money_words.h"
 
 #include <QCoreApplication>

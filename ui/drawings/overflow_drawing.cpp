@@ -3,6 +3,7 @@
 #include "ui/drawings/delivery_charts.h"
 #include "ui/drawings/ground_shapes.h"
 #include "ui/drawings/hatch.h"
+#include "ui/drawings/wrap_lines.h"
 #include "ui/text/words.h"
 
 #include <QCoreApplication>

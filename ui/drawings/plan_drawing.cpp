@@ -25,18 +25,19 @@ struct Reach {
   double offset_m;
   Line line;
   QString length, width, diameter;  // sentences with %1 for the number
+  bool is_clear = false;
 };
 
 std::vector<Reach> clearReaches(const core::Plan& plan) {
   const auto& g = plan.geometry;
   if (g.batter() * g.depth() < 0.0005) {
     return {{0, Line::outline, Text::tr("clear length %1"), Text::tr("clear width %1"),
-             Text::tr("clear diameter %1")}};
+             Text::tr("clear diameter %1"), true}};
   }
   return {{0, Line::edge, Text::tr("clear floor length %1"), Text::tr("clear floor width %1"),
-           Text::tr("clear floor diameter %1")},
+           Text::tr("clear floor diameter %1"), true},
           {g.clearOffset(g.depth()), Line::outline, Text::tr("clear rim length %1"),
-           Text::tr("clear rim width %1"), Text::tr("clear rim diameter %1")}};
+           Text::tr("clear rim width %1"), Text::tr("clear rim diameter %1"), true}};
 }
 
 std::vector<Reach> reaches(const core::Plan& plan) {
@@ -125,30 +126,37 @@ void addSectionMark(Figure& figure, const QRectF& object, SectionCut cut, const 
   }
 }
 
+/// Lengths under the plan and widths on its right; of a circle the diameters, those of the clear inside under
+/// it.
 void addSizes(Figure& figure, const core::Plan& plan, const Paper& paper, const Formatter& format,
-              const std::vector<Reach>& all, const QRectF& object, const Lettering& lettering) {
+              const std::vector<Reach>& all, const QRectF& object, const Lettering& lettering,
+              LongText long_text) {
   const auto& outline = plan.geometry.outline();
+  const bool round = outline.isCircle();
   std::vector<Measure> across, up;
   for (const Reach& reach : all) {
     const Eigen::Vector2d size = outline.size(reach.offset_m);
     const QRectF box = paper.outline(outline, reach.offset_m).boundingRect();
-    const QPointF middle = box.center();
     const auto text = [&](const QString& sentence, double length) {
       return sentence.arg(format.quantity(length, core::Unit::metre, 2));
     };
-    across.push_back({box.left(), box.right(), middle.y(), middle.y(),
-                      text(outline.isCircle() ? reach.diameter : reach.length, size.x())});
-    up.push_back({box.top(), box.bottom(), middle.x(), middle.x(), text(reach.width, size.y())});
-    if (!outline.isCircle()) {
-      across.back().from_foot = across.back().to_foot = box.bottom();
-      up.back().from_foot = up.back().to_foot = box.right();
+    const double foot_y = round ? box.center().y() : box.bottom();
+    const double foot_x = round ? box.center().x() : box.right();
+    if (!round || reach.is_clear) {
+      across.push_back(
+          {box.left(), box.right(), foot_y, foot_y, text(round ? reach.diameter : reach.length, size.x())});
+    }
+    if (!round || !reach.is_clear) {
+      up.push_back(
+          {box.top(), box.bottom(), foot_x, foot_x, text(round ? reach.diameter : reach.width, size.y())});
     }
   }
-  addRows(figure, Side::below, object.bottom() + 8, across, lettering);
-  if (!outline.isCircle()) addRows(figure, Side::right, object.right(), up, lettering);
+  addRows(figure, Side::below, object.bottom() + 8, across, lettering, long_text);
+  addRows(figure, Side::right, object.right(), up, lettering, long_text);
 }
 
-Figure planFigure(const core::Plan& plan, const Formatter& format, const Style& style, double n) {
+Figure planFigure(const core::Plan& plan, const Formatter& format, const Style& style, LongText long_text,
+                  double n) {
   const auto& g = plan.geometry;
   const Paper paper(g.outline().centre(), n);
   const Lettering lettering{style.text_mm};
@@ -164,7 +172,7 @@ Figure planFigure(const core::Plan& plan, const Formatter& format, const Style& 
   }
   const QRectF object = figure.bounds();
   addSectionMark(figure, object, SectionCut::across, lettering);
-  addSizes(figure, plan, paper, format, all, object.adjusted(0, 0, 8, 0), lettering);
+  addSizes(figure, plan, paper, format, all, object.adjusted(0, 0, 8, 0), lettering, long_text);
   addSectionMark(figure, object, SectionCut::along, lettering);
   addScaleBar(figure, {figure.bounds().left(), figure.bounds().bottom() + 5}, n, format, style);
   return figure;
@@ -174,7 +182,10 @@ Figure planFigure(const core::Plan& plan, const Formatter& format, const Style& 
 
 int drawPlan(QPainter& painter, const QRectF& box_mm, const core::Plan& plan, const Formatter& format,
              const Style& style) {
-  return paintFitted(painter, box_mm, style, [&](double n) { return planFigure(plan, format, style, n); });
+  const auto way = [&](LongText long_text) -> Draw {
+    return [&, long_text](double n) { return planFigure(plan, format, style, long_text, n); };
+  };
+  return paintFitted(painter, box_mm, style, {way(LongText::beyond), way(LongText::one_line)});
 }
 
 }  // namespace ui::drawings

@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <ranges>
+#include <utility>
 
 namespace ui::drawings {
 namespace {
@@ -28,19 +30,22 @@ struct Fitted {
   double n;
 };
 
-Fitted atRoundScale(const QRectF& box, const Draw& draw) {
-  Fitted last{{}, kRoundScales.back()};
-  for (const double n : kRoundScales) {
-    last = {draw(n), n};
-    if (reduction(last.figure, box) == 1) break;
-  }
-  return last;
-}
-
 /// How well a drawing shows: large things count, and large lettering counts twice as much.
 double showing(const Figure& figure, double n, const QRectF& box) {
   const double reduce = reduction(figure, box);
   return reduce * reduce * reduce / n;
+}
+
+Fitted atRoundScale(const QRectF& box, const std::vector<Draw>& ways) {
+  Fitted best{ways.front()(kRoundScales.back()), kRoundScales.back()};
+  for (const double n : kRoundScales) {
+    for (const Draw& draw : ways) {
+      Fitted made{draw(n), n};
+      if (reduction(made.figure, box) == 1) return made;
+      if (showing(made.figure, n, box) > showing(best.figure, best.n, box)) best = std::move(made);
+    }
+  }
+  return best;
 }
 
 Fitted asLargeAsFits(const QRectF& box, const Draw& draw) {
@@ -62,6 +67,15 @@ Fitted asLargeAsFits(const QRectF& box, const Draw& draw) {
   return best;
 }
 
+Fitted bestOf(const QRectF& box, const std::vector<Draw>& ways) {
+  Fitted best = asLargeAsFits(box, ways.front());
+  for (const Draw& draw : ways | std::views::drop(1)) {
+    Fitted other = asLargeAsFits(box, draw);
+    if (showing(other.figure, other.n, box) > showing(best.figure, best.n, box)) best = std::move(other);
+  }
+  return best;
+}
+
 /// Length of one field of the scale bar in the reader's unit, at least `least`.
 double niceStep(double least) {
   const double decade = std::pow(10, std::floor(std::log10(least)));
@@ -73,8 +87,8 @@ double niceStep(double least) {
 
 }  // namespace
 
-int paintFitted(QPainter& painter, const QRectF& box_mm, const Style& style, const Draw& draw) {
-  const Fitted fitted = style.fixed_scale ? atRoundScale(box_mm, draw) : asLargeAsFits(box_mm, draw);
+int paintFitted(QPainter& painter, const QRectF& box_mm, const Style& style, const std::vector<Draw>& ways) {
+  const Fitted fitted = style.fixed_scale ? atRoundScale(box_mm, ways) : bestOf(box_mm, ways);
   const QRectF bounds = fitted.figure.bounds();
   const double reduce = reduction(fitted.figure, box_mm);
   painter.save();
@@ -84,6 +98,10 @@ int paintFitted(QPainter& painter, const QRectF& box_mm, const Style& style, con
   fitted.figure.paint(painter, style.dark ? QColor(0xf0, 0xf0, 0xf0) : QColor(Qt::black), 1 / reduce);
   painter.restore();
   return static_cast<int>(std::lround(fitted.n / reduce));
+}
+
+int paintFitted(QPainter& painter, const QRectF& box_mm, const Style& style, const Draw& draw) {
+  return paintFitted(painter, box_mm, style, std::vector{draw});
 }
 
 void addScaleBar(Figure& figure, QPointF at, double n, const Formatter& format, const Style& style) {

@@ -12,6 +12,7 @@ namespace {
 using core::site::GroundSample;
 
 constexpr double kBeyond_m = 1.5;    // natural ground shown outside the works
+constexpr double kMost_m = 1;        // ground shown outside rim collar and pit
 constexpr double kWorked_m = 0.005;  // ground that differs less was not worked
 
 bool isLevelWithRim(const GroundSample& sample, double rim_m) {
@@ -41,7 +42,7 @@ double edgeOffset(const core::geometry::TankGeometry& tank) {
 SectionGround levelGround(const SectionShape& shape, double beyond_mm) {
   const double from = shape.left(edgeOffset(shape.tank())) - beyond_mm;
   const double to = shape.right(edgeOffset(shape.tank())) + beyond_mm;
-  return {{{from, 0}}, {{to, 0}}, {}, {}, to};
+  return {{{from, 0}}, {{to, 0}}, {}, {}};
 }
 
 }  // namespace
@@ -73,6 +74,26 @@ double SectionGround::heightAt(double x) const {
   return b.x() - a.x() < 1e-9 ? b.y() : a.y() + (x - a.x()) / (b.x() - a.x()) * (b.y() - a.y());
 }
 
+double SectionGround::topBetween(double from_x, double to_x) const {
+  double top = std::min(heightAt(from_x), heightAt(to_x));
+  for (const QPolygonF& line : {right, natural}) {
+    for (const QPointF& p : line) {
+      if (from_x <= p.x() && p.x() <= to_x) top = std::min(top, p.y());
+    }
+  }
+  return top;
+}
+
+double SectionGround::bottomFrom(double from_x) const {
+  double bottom = heightAt(from_x);
+  for (const QPolygonF& line : {right, natural}) {
+    for (const QPointF& p : line) {
+      if (from_x <= p.x()) bottom = std::max(bottom, p.y());
+    }
+  }
+  return bottom;
+}
+
 QPainterPath SectionGround::edge(const QPainterPath& pit_edge, bool is_platform_made) const {
   if (is_platform_made || natural.isEmpty()) return pit_edge;
   QPainterPath path(left.back());
@@ -93,12 +114,12 @@ SectionGround sectionGround(const core::site::SitePlan& site, const SectionShape
   for (const GroundSample& sample :
        shownSamples(shape.cut() == SectionCut::along ? site.along : site.across, rim_m)) {
     const double x = shape.mm(sample.along_m);
+    if (x < left - shape.mm(kMost_m) || right + shape.mm(kMost_m) < x) continue;
     const QPointF finished(x, shape.level(sample.finished_m));
     natural << QPointF(x, shape.level(sample.natural_m));
     if (x < left) before << finished;
     if (x <= right) continue;
     after << finished;
-    if (isLevelWithRim(sample, rim_m)) ground.rim_x = x;
     const double apart = std::abs(finished.y() - natural.back().y());
     if (apart >= farthest) ground.named = natural.back();
     farthest = std::max(farthest, apart);
@@ -107,7 +128,6 @@ SectionGround sectionGround(const core::site::SitePlan& site, const SectionShape
   ground.left = before;
   ground.right = after;
   ground.natural = natural;
-  ground.rim_x = std::min(ground.rim_x, ground.toX());
   return ground;
 }
 

@@ -14,7 +14,6 @@ struct SectionGround {
   QPolygonF left, right;  ///< finished ground, from left to right, the pit edge left out
   QPolygonF natural;      ///< natural ground along all of it; empty on level ground
   QPointF named;          ///< on the natural ground where it lies farthest from the finished one
-  double rim_x;           ///< ground level with the rim on the right
 
   double fromX() const { return left.front().x(); }
   double toX() const { return right.back().x(); }
@@ -25,12 +24,16 @@ struct SectionGround {
   void leaveNatural();
   /// Height on paper of the ground shown at a place.
   double heightAt(double x) const;
+  /// Highest point of finished and natural ground on the right between two places [mm].
+  double topBetween(double from_x, double to_x) const;
+  /// Lowest point of both from a place to the right [mm].
+  double bottomFrom(double from_x) const;
   /// The pit edge, or the natural ground over it where nothing was made yet.
   QPainterPath edge(const QPainterPath& pit_edge, bool is_platform_made) const;
 };
 
 /// Level ground as far as `beyond_mm` beyond rim collar and pit, or the real ground line a little beyond the
-/// works.
+/// works, and a metre beyond rim collar and pit at most.
 SectionGround sectionGround(const core::site::SitePlan& site, const SectionShape& shape, double beyond_mm);
 
 }  // namespace ui::drawings
