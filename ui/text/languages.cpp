@@ -5,6 +5,7 @@
 #include <QHash>
 #include <QLibraryInfo>
 #include <QMutex>
+#include <QThread>
 #include <QTranslator>
 #include <algorithm>
 #include <array>
@@ -98,6 +99,11 @@ private:
   }
 };
 
+void installTongues() {
+  const bool can = qApp != nullptr && QThread::currentThread() == qApp->thread();
+  if (can && Tongues::only == nullptr) QCoreApplication::installTranslator(new Tongues(qApp));
+}
+
 QString shortName(const QLocale& locale) {
   return locale.language() == QLocale::C ? kEnglish : locale.name().section(u'_', 0, 0);
 }
@@ -138,7 +144,7 @@ QLocale localeOf(const QString& language) {
 
 bool useLanguage(const QLocale& locale) {
   QLocale::setDefault(locale);
-  if (Tongues::only == nullptr) QCoreApplication::installTranslator(new Tongues(qApp));
+  installTongues();
   const QString wanted = shortName(locale);
   const bool is_known = languages().contains(wanted);
   Tongues::only.load()->use(is_known ? wanted : kEnglish);
@@ -162,7 +168,9 @@ Qt::LayoutDirection textDirection() {
   return direction;
 }
 
-InLanguage::InLanguage(const QString& language) : before_(std::exchange(here, language)) {}
+InLanguage::InLanguage(const QString& language) : before_(std::exchange(here, language)) {
+  installTongues();
+}
 
 InLanguage::~InLanguage() {
   here = before_;
