@@ -3,6 +3,7 @@
 #include "tests/ui/handout_support.h"
 #include "ui/handouts/export.h"
 #include "ui/handouts/page_table.h"
+#include "ui/handouts/sheet.h"
 #include "ui/text/words.h"
 
 #include <QPainter>
@@ -561,4 +562,26 @@ TEST_CASE("the SVG sheet is well-formed, in millimetres, and carries the dimensi
   CHECK(height == "420mm");
   CHECK(text.contains("pit top length"));
   CHECK(text.contains("clear depth"));
+}
+
+TEST_CASE("the white between blocks shrinks where that saves a page that would be nearly bare") {
+  using ui::handouts::Block;
+  const auto blocks = [](int count) {
+    std::vector<Block> all;
+    for (int k = 0; k < count; ++k) {
+      all.push_back({10, [](QPainter&, QPointF) {}});
+      all.back().white_mm = 2;
+    }
+    return all;
+  };
+  const std::vector<Block> fits = blocks(10), spills = blocks(11), needs_two = blocks(14);
+  CHECK(ui::handouts::paginate(fits, 100).front().back().y_mm == Approx(90));
+  const auto saved = ui::handouts::paginate(spills, 100);
+  REQUIRE(saved.size() == 1);
+  for (std::size_t k = 1; k < saved[0].size(); ++k)
+    CHECK(saved[0][k].y_mm - saved[0][k - 1].y_mm >= 8);  // what a block paints stays whole
+  CHECK(saved[0].back().y_mm + 8 <= 100);
+  const auto two = ui::handouts::paginate(needs_two, 100);
+  REQUIRE(two.size() == 2);
+  CHECK(two[0][1].y_mm == Approx(10));  // nothing was to be saved
 }

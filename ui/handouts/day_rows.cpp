@@ -42,6 +42,7 @@ void addLeadIn(Sheet& sheet, const QString& text) {
   Block block{static_cast<double>(lines.size()) * lineHeight_mm(kBody) + 1.5,
               [lines](QPainter& painter, QPointF at) { drawLines(painter, at, lines, kBody); }};
   block.keep_with_next = true;
+  block.white_mm = 1.5;
   sheet.add(std::move(block));
 }
 

@@ -14,6 +14,7 @@ using drawings::Lettering;
 
 constexpr double kCellPad = 1.2;
 constexpr double kTick = 5;
+constexpr double kNearlyBare = 1. / 3;  // of a page
 constexpr std::size_t kShortTable = 9;  // rows that are not split between pages
 
 Block textBlock(const QString& text, const Lettering& lettering, double width, double after,
@@ -21,7 +22,11 @@ Block textBlock(const QString& text, const Lettering& lettering, double width, d
   const QStringList lines = wrapped(text, lettering, width - indent);
   return {
       static_cast<double>(lines.size()) * lineHeight_mm(lettering) + after,
-      [=](QPainter& painter, QPointF at) { drawLines(painter, at + QPointF(indent, 0), lines, lettering); }};
+      [=](QPainter& painter, QPointF at) { drawLines(painter, at + QPointF(indent, 0), lines, lettering); },
+      false,
+      false,
+      nullptr,
+      after};
 }
 
 /// A cell as set in its column.
@@ -85,11 +90,45 @@ std::vector<Cell> titles(const std::vector<Column>& columns) {
   return cells;
 }
 
-/// Height of block k with all that must stay with it.
-double groupHeight(const std::vector<Block>& blocks, std::size_t k) {
-  double height = blocks[k].height_mm;
-  while (blocks[k].keep_with_next && k + 1 < blocks.size()) height += blocks[++k].height_mm;
+double heightOf(const Block& block, double less) {
+  return block.height_mm - less * block.white_mm;
+}
+
+/// Height of block k with all that must stay with it, a share of their white left out.
+double groupHeight(const std::vector<Block>& blocks, std::size_t k, double less) {
+  double height = heightOf(blocks[k], less);
+  while (blocks[k].keep_with_next && k + 1 < blocks.size()) height += heightOf(blocks[++k], less);
   return height;
+}
+
+/// Blocks on pages, a share of all white left out.
+std::vector<PlacedPage> placed(const std::vector<Block>& blocks, double height_mm, double less) {
+  std::vector<PlacedPage> pages(1);
+  double y = 0;
+  for (std::size_t k = 0; k < blocks.size(); ++k) {
+    const Block& block = blocks[k];
+    if (block.starts_page && y > 0) {
+      pages.emplace_back();
+      y = 0;
+    }
+    if (y > 0 && y + groupHeight(blocks, k, less) > height_mm + 1e-6) {
+      if (!block.paint) continue;
+      pages.emplace_back();
+      y = 0;
+      if (block.head) {
+        pages.back().push_back({block.head.get(), 0});
+        y = heightOf(*block.head, less);
+      }
+    }
+    if (y == 0 && !block.paint) continue;
+    if (block.paint) pages.back().push_back({&block, y});
+    y += heightOf(block, less);
+  }
+  return pages;
+}
+
+double footOf(const PlacedPage& page) {
+  return page.empty() ? 0 : page.back().y_mm + page.back().block->height_mm;
 }
 
 /// How far from the left edge a text starts in a width [mm].
@@ -142,7 +181,9 @@ void Sheet::drawing(double height_mm, std::function<void(QPainter&, const QRectF
 }
 
 void Sheet::space(double height_mm) {
-  add({height_mm, nullptr});
+  Block block{height_mm, nullptr};
+  block.white_mm = height_mm;
+  add(std::move(block));
 }
 
 void Sheet::breakPage() {
@@ -237,26 +278,11 @@ void drawUnmirrored(QPainter& painter, const QRectF& room,
 }
 
 std::vector<PlacedPage> paginate(const std::vector<Block>& blocks, double height_mm) {
-  std::vector<PlacedPage> pages(1);
-  double y = 0;
-  for (std::size_t k = 0; k < blocks.size(); ++k) {
-    const Block& block = blocks[k];
-    if (block.starts_page && y > 0) {
-      pages.emplace_back();
-      y = 0;
-    }
-    if (y > 0 && y + groupHeight(blocks, k) > height_mm + 1e-6) {
-      if (!block.paint) continue;
-      pages.emplace_back();
-      y = 0;
-      if (block.head) {
-        pages.back().push_back({block.head.get(), 0});
-        y = block.head->height_mm;
-      }
-    }
-    if (y == 0 && !block.paint) continue;
-    if (block.paint) pages.back().push_back({&block, y});
-    y += block.height_mm;
+  std::vector<PlacedPage> pages = placed(blocks, height_mm, 0);
+  if (pages.size() < 2 || footOf(pages.back()) > kNearlyBare * height_mm) return pages;
+  for (const double less : {0.2, 0.4, 0.6}) {
+    std::vector<PlacedPage> tighter = placed(blocks, height_mm, less);
+    if (tighter.size() < pages.size()) return tighter;
   }
   return pages;
 }

@@ -28,6 +28,7 @@ struct Block {
   bool keep_with_next = false;
   bool starts_page = false;
   std::shared_ptr<const Block> head = nullptr;  ///< repeated at the top of a page that starts with this block
+  double white_mm = 0;                          ///< bare paper at the foot of its height
 };
 
 enum class CellAlign { left, centre, right };
@@ -109,7 +110,8 @@ struct Placed {
 };
 using PlacedPage = std::vector<Placed>;
 
-/// Shares the blocks out over pages of a height; a block taller than a page gets one by itself.
+/// Shares the blocks out over pages of a height; a block taller than a page gets one by itself. Where the
+/// last page would be nearly bare, the white between blocks shrinks if that saves the page.
 std::vector<PlacedPage> paginate(const std::vector<Block>& blocks, double height_mm);
 
 }  // namespace ui::handouts

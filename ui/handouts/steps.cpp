@@ -23,15 +23,17 @@ void addStep(Sheet& sheet, const Step& step, double picture_mm) {
   const QStringList lines = wrapped(step.text, lettering, sheet.width() - left);
   const double text = static_cast<double>(lines.size()) * lineHeight_mm(lettering);
   const double high = std::max(picture_mm, text);
-  sheet.add({high + kGap, [=](QPainter& painter, QPointF at) {
-               if (step.tick) drawTickBox(painter, at + QPointF(0.25, (high - kTick) / 2), kTick);
-               QRectF box(at + QPointF(first, (high - picture_mm) / 2), QSizeF(picture_mm, picture_mm));
-               for (const Pictogram& picture : step.pictures) {
-                 drawPictogram(painter, box, picture.name());
-                 box.translate(picture_mm + kGap, 0);
-               }
-               drawLines(painter, at + QPointF(left, (high - text) / 2), lines, lettering);
-             }});
+  Block block{high + kGap, [=](QPainter& painter, QPointF at) {
+                if (step.tick) drawTickBox(painter, at + QPointF(0.25, (high - kTick) / 2), kTick);
+                QRectF box(at + QPointF(first, (high - picture_mm) / 2), QSizeF(picture_mm, picture_mm));
+                for (const Pictogram& picture : step.pictures) {
+                  drawPictogram(painter, box, picture.name());
+                  box.translate(picture_mm + kGap, 0);
+                }
+                drawLines(painter, at + QPointF(left, (high - text) / 2), lines, lettering);
+              }};
+  block.white_mm = kGap;
+  sheet.add(std::move(block));
 }
 
 void addSteps(Sheet& sheet, const std::vector<Step>& steps, double picture_mm) {
