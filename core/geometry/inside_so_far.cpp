@@ -18,7 +18,7 @@ struct Coats {
 Coats coatsOf(const TankGeometry& tank, const Built& built) {
   Coats coats;
   for (const Layer& layer : tank.layers()) {
-    if (!layer.id.starts_with("coat_")) continue;
+    if (!isCoat(layer)) continue;
     if (stands(layer, tank, built)) {
       ++coats.there;
     } else {

@@ -193,13 +193,12 @@ bool runsThrough(const CutPlane& plane, const Dimension& d) {
 }  // namespace
 
 bool isLined(const TankGeometry& tank, const Built& built) {
-  return built.coats >=
-         std::ranges::count_if(tank.layers(), [](const Layer& l) { return l.id.starts_with("coat_"); });
+  return built.coats >= tank.coatCount();
 }
 
 bool stands(const Layer& layer, const TankGeometry& tank, const Built& built) {
   if (layer.id == "stone_bed") return built.has_stone_bed;
-  if (!layer.id.starts_with("coat_")) return isLined(tank, built);
+  if (!isCoat(layer)) return isLined(tank, built);
   return std::stoi(layer.id.substr(5)) <= built.coats;
 }
 

@@ -8,6 +8,10 @@
 
 namespace core::geometry {
 
+bool isCoat(const Layer& layer) {
+  return layer.id.starts_with("coat_");
+}
+
 TankGeometry::TankGeometry(const Tank& tank, const Lining& lining)
     : outline_(floorOutline(tank)),
       depth_m_(tank.depth_m),
@@ -44,6 +48,10 @@ void TankGeometry::addLayers() {
     const double top_m2 = outline_.area(edge + rim_width_m_) - outline_.area(edge);
     layers_.push_back({"rim", rim_thickness_m_, volume(outline_, layerProfile("rim", 1)), top_m2});
   }
+}
+
+int TankGeometry::coatCount() const {
+  return static_cast<int>(std::ranges::count_if(layers_, isCoat));
 }
 
 double TankGeometry::insideThickness(std::size_t coat) const {

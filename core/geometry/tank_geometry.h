@@ -19,6 +19,8 @@ struct Layer {
   double area_m2;  ///< face that is worked: for a coat its finished (inner) face, for bed and rim the top
 };
 
+bool isCoat(const Layer& layer);
+
 /// The solid geometry of one tank. z = 0 is the finished floor, z = depth the rim and the ground beside it.
 class TankGeometry {
 public:
@@ -64,6 +66,7 @@ public:
   double areaTimesThickness(std::size_t coat) const;  ///< clear inside face times the coat's thickness [m3]
 
   const std::vector<Layer>& layers() const { return layers_; }
+  int coatCount() const;
 
   /// Closed profiles of the solids: the pit (what is dug), each layer, the water to a level, and a block of
   /// ground around the pit. A cove's arc is drawn with `arc_steps` chords.

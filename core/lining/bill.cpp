@@ -19,7 +19,7 @@ double cementAtThickness(const Project& project, double factor) {
   std::size_t coat = 0;
   for (const geometry::Layer& layer : geometry.layers()) {
     if (layer.id == "stone_bed") continue;
-    const bool is_coat = layer.id.starts_with("coat_");
+    const bool is_coat = geometry::isCoat(layer);
     const Coat& parts =
         is_coat ? scaled.lining.coats[coat++] : scaled.lining.coats.back();  // cove, rim: last coat's mix
     kg += mixFor(layer.volume_m3, parts, scaled.lining).cement_kg;

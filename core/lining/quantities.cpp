@@ -28,7 +28,7 @@ std::vector<CoatQuantities> coatQuantities(const geometry::TankGeometry& geometr
   const Lining& lining = project.lining;
   std::vector<const geometry::Layer*> shells;
   for (const geometry::Layer& layer : geometry.layers()) {
-    if (layer.id.starts_with("coat_")) shells.push_back(&layer);
+    if (geometry::isCoat(layer)) shells.push_back(&layer);
   }
   std::vector<CoatQuantities> coats;
   for (std::size_t k = 0; k < lining.coats.size(); ++k) {

@@ -1,6 +1,7 @@
 #include "core/works/build_days.h"
 
 #include "core/geometry/mesh.h"
+#include "core/works/labour.h"
 
 #include <algorithm>
 #include <string_view>
@@ -12,11 +13,6 @@ namespace {
 
 using geometry::Built;
 using geometry::TankGeometry;
-
-int coatsOf(const TankGeometry& geometry) {
-  return static_cast<int>(std::ranges::count_if(
-      geometry.layers(), [](const geometry::Layer& l) { return l.id.starts_with("coat_"); }));
-}
 
 Built untouched() {
   Built built;
@@ -54,8 +50,8 @@ public:
   Days(const TankGeometry& geometry, const Works& works)
       : geometry_(geometry),
         works_(works),
-        coats_(coatsOf(geometry)),
-        deep_m_(findTask(works, "excavate_deep") != nullptr ? kDeep_m : geometry.pitDepth()) {}
+        coats_(geometry.coatCount()),
+        deep_m_(findTask(works, "excavate_deep") != nullptr ? kDeepDigging_m : geometry.pitDepth()) {}
 
   BuildDay on(Day day) const {
     BuildDay d{"natural", day, untouched()};
@@ -74,8 +70,6 @@ public:
   }
 
 private:
-  static constexpr double kDeep_m = 1.5;  // where the task excavate_deep begins; labour.cpp
-
   const TankGeometry& geometry_;
   const Works& works_;
   int coats_;
@@ -163,7 +157,7 @@ std::vector<BuildDay> buildStages(const TankGeometry& geometry, bool has_platfor
     built.has_stone_bed = true;
     add("stone_bed");
   }
-  for (int k = 1; k <= coatsOf(geometry); ++k) {
+  for (int k = 1; k <= geometry.coatCount(); ++k) {
     built.coats = k;
     built.has_sacks = false;
     add(fmt::format("coat_{}", k));

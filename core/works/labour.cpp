@@ -10,7 +10,6 @@
 namespace core::works {
 namespace {
 
-constexpr double kDeep_m = 1.5;          // hand_output_tables: below it digging is slower
 constexpr double kClearBeyond_m = 1;     // own: outside the walkway
 constexpr double kFenceBeyond_m = 1;     // own: outside the opening
 constexpr double kRoundsOfTheTable = 3;  // of the rate of wetting
@@ -96,9 +95,9 @@ private:
     add("trim", pitFaces(), "m2", inForce("trimming"));
   }
 
-  /// Dug lower than `kDeep_m` below the ground beside the tank [m3].
+  /// Dug lower than `kDeepDigging_m` below the ground beside the tank [m3].
   double deepVolume() const {
-    const double deep_m = geometry_.pitDepth() - kDeep_m;
+    const double deep_m = geometry_.pitDepth() - kDeepDigging_m;
     if (deep_m <= 0) return 0;
     const double floor = geometry_.depth() - geometry_.pitDepth();
     return geometry_.outline().volume(geometry_.pitOffset(floor), geometry_.pitOffset(floor + deep_m),

@@ -10,6 +10,10 @@
 
 namespace core::works {
 
+/// Below this depth under the ground beside the tank digging is slower (hand_output_tables) and a task of its
+/// own.
+inline constexpr double kDeepDigging_m = 1.5;
+
 /// What the labour is reckoned from. The project is the one in force (see records.h).
 struct LabourInput {
   const geometry::TankGeometry& geometry;

@@ -177,7 +177,8 @@ TEST_CASE("ranges: the flow of the source moves the filling where no inflow is e
   core::Project project = withInputs({{RangedInput::flow, -30, 30}});
   project.works->fill_inflow_l_per_day.reset();
   for (core::SourceMonth& month : project.water->source.months) month.flow_l_per_min = 2;
-  const Spread& s = of(rangesOf(project), "fill_days");
+  const RangesPlan ranges = rangesOf(project);
+  const Spread& s = of(ranges, "fill_days");
   CHECK(s.p10 < s.typical);
   CHECK(s.p90 > s.typical);
   CHECK(s.drivers.at(0).correlation < -0.9);  // more water, fewer days

@@ -34,7 +34,7 @@ QString named(const core::geometry::Layer& layer, const Formatter& format) {
 std::vector<const core::geometry::Layer*> coatsFromInside(const TankGeometry& tank) {
   std::vector<const core::geometry::Layer*> coats;
   for (const auto& layer : tank.layers()) {
-    if (layer.id.starts_with("coat_")) coats.insert(coats.begin(), &layer);
+    if (core::geometry::isCoat(layer)) coats.insert(coats.begin(), &layer);
   }
   return coats;
 }
@@ -85,7 +85,7 @@ void addLayerFaces(Figure& figure, const TankGeometry& tank, const WallCut& foot
       bed.setRight(foot.mm(tank.pitOffset(foot.bottom_m())));
       figure.add(stones(bed), Line::thin);
     } else {
-      if (layer.id.starts_with("coat_")) ++coat;
+      if (core::geometry::isCoat(layer)) ++coat;
       const CoatHatch hatch = coatHatch(face, coat);
       figure.addSolid(hatch.dots);
       figure.add(hatch.lines, Line::hatch);

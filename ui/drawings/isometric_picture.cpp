@@ -60,7 +60,7 @@ bool Picture::hasBed() const {
 
 int Picture::coats() const {
   return static_cast<int>(std::ranges::count_if(tank.layers(), [&](const core::geometry::Layer& layer) {
-    return layer.id.starts_with("coat_") && core::geometry::stands(layer, tank, built);
+    return core::geometry::isCoat(layer) && core::geometry::stands(layer, tank, built);
   }));
 }
 

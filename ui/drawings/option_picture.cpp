@@ -80,7 +80,7 @@ void addLining(Chart& chart, const SectionShape& shape, QPointF rim) {
       chart.line(face, kHatchLine, chart.colours().ink);
       continue;
     }
-    if (layer.id.starts_with("coat_")) ++coat;
+    if (core::geometry::isCoat(layer)) ++coat;
     if (solid) chart.solid(face, chart.colours().ink);
     if (!solid) addCoat(chart, face, coat, shape.mm(layer.thickness_m));
   }

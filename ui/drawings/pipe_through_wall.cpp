@@ -79,7 +79,7 @@ std::vector<CoatBehind> coatsBehind(const TankGeometry& tank) {
   std::vector<CoatBehind> coats;
   double behind = 0;
   for (auto layer = tank.layers().rbegin(); layer != tank.layers().rend(); ++layer) {
-    if (!layer->id.starts_with("coat_")) continue;
+    if (!core::geometry::isCoat(*layer)) continue;
     coats.push_back({std::stoi(layer->id.substr(5)), behind, behind + layer->thickness_m});
     behind += layer->thickness_m;
   }

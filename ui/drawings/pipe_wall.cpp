@@ -39,7 +39,7 @@ void addLayers(Figure& figure, const WallPiece& piece) {
       QRectF(QPointF(piece.left(), piece.y(piece.to_m)), QPointF(piece.right(), piece.y(piece.from_m))));
   int coat = 0;
   for (const auto& layer : piece.way.tank.layers()) {
-    if (layer.id.starts_with("coat_")) ++coat;
+    if (core::geometry::isCoat(layer)) ++coat;
     const QPainterPath face = piece.cut.face(layer.id).intersected(frame);
     if (layer.id == "stone_bed" && !face.isEmpty()) {
       QRectF bed = face.boundingRect();

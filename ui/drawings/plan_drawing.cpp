@@ -57,7 +57,7 @@ std::vector<double> coatJoints(const core::geometry::TankGeometry& g) {
   std::vector<double> joints;
   double offset = g.pitOffset(g.depth());
   for (const auto& layer : g.layers()) {
-    if (!layer.id.starts_with("coat_")) continue;
+    if (!core::geometry::isCoat(layer)) continue;
     offset -= layer.thickness_m * g.slant();
     joints.push_back(offset);
   }
@@ -67,7 +67,7 @@ std::vector<double> coatJoints(const core::geometry::TankGeometry& g) {
 
 bool coatsShow(const core::geometry::TankGeometry& g, const Paper& paper) {
   return std::ranges::all_of(g.layers(), [&](const auto& layer) {
-    return !layer.id.starts_with("coat_") || paper.mm(layer.thickness_m) >= kLeastGap_mm;
+    return !core::geometry::isCoat(layer) || paper.mm(layer.thickness_m) >= kLeastGap_mm;
   });
 }
 

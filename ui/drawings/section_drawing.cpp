@@ -59,7 +59,7 @@ void addLayers(Figure& figure, const SectionShape& shape, const Built& built) {
     const QPainterPath face = shape.layer(layer.id);
     if (layer.id == "stone_bed") {
       addStones(figure, shape, face);
-    } else if (layer.id.starts_with("coat_")) {
+    } else if (core::geometry::isCoat(layer)) {
       addCoat(figure, face, ++coat, shape.mm(layer.thickness_m));
     } else {  // cove and rim are made with the last coat
       addCoat(figure, face, coat, shape.mm(layer.thickness_m));

@@ -11,7 +11,6 @@ using core::works::BuildDay;
 
 constexpr double kGap = 6, kBelow = 1;
 constexpr double kLeastPicture = 26;  // smaller ones have no room for their scale
-constexpr double kPeg = 4;            // stands over the ground
 
 std::vector<BuildDay> stagesOf(const core::Plan& plan) {
   return core::works::buildStages(plan.geometry, plan.site.bench.has_value());
@@ -64,11 +63,11 @@ void addStagePictures(Sheet& sheet, const Content& content, const std::vector<St
                       int columns, double high_mm) {
   const double wide = (sheet.width() - (columns - 1) * kGap) / columns;
   const double captions = captionHeight(pictures);
-  const double picture_mm = std::max(kLeastPicture, high_mm - captions - kPeg - kBelow);
-  sheet.add({captions + kPeg + picture_mm + kBelow, [=, &content](QPainter& painter, QPointF at) {
+  const double picture_mm = std::max(kLeastPicture, high_mm - captions - kBelow);
+  sheet.add({captions + picture_mm + kBelow, [=, &content](QPainter& painter, QPointF at) {
                for (const StagePicture& picture : pictures) {
                  drawCaption(painter, at, picture.caption, wide);
-                 drawUnmirrored(painter, {at + QPointF(0, captions + kPeg), QSizeF(wide, picture_mm)},
+                 drawUnmirrored(painter, {at + QPointF(0, captions), QSizeF(wide, picture_mm)},
                                 [&](QPainter& upright, const QRectF& box) {
                                   drawStage(upright, box, content, picture.built);
                                 });
