@@ -1,5 +1,6 @@
 #include "ui/drawings/lettering.h"
 
+#include "ui/drawings/text_log.h"
 #include "ui/text/languages.h"
 
 #include <QCoreApplication>
@@ -169,6 +170,7 @@ void drawText(QPainter& painter, QPointF baseline_mm, const QString& text, const
     painter.setFont(fontOf(family, pixelsOf(lettering), lettering.bold));
   painter.setLayoutDirection(textDirection());
   painter.drawText(QPointF(0, 0), text);
+  TextLog::note(painter, text);
   painter.setTransform(before);
 }
 

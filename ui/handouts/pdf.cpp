@@ -1,4 +1,5 @@
 #include "ui/handouts/handout.h"
+#include "ui/handouts/pdf_text.h"
 #include "ui/handouts/writing.h"
 
 #include <QBuffer>
@@ -21,29 +22,37 @@ void fixDate(QByteArray& pdf) {
   if (end > first && fixed.size() == end - first) pdf.replace(first, fixed.size(), fixed);
 }
 
+/// A PDF that keeps the texts drawn on it.
+class Writer : public QPdfWriter, public drawings::TextLog {
+public:
+  using QPdfWriter::QPdfWriter;
+};
+
 }  // namespace
 
 QByteArray Handout::pdf() const {
   QByteArray bytes;
   QBuffer buffer(&bytes);
   buffer.open(QIODevice::WriteOnly);
-  QPdfWriter writer(&buffer);
+  Writer writer(&buffer);
   writer.setCreator(QStringLiteral("Tankwright"));
   writer.setTitle(pageCount() > 0 ? pageTitle(0) : QString());
   writer.setResolution(kDotsPerInch);
   writer.setPageSize(QPageSize(pageSize_mm(), QPageSize::Millimeter));
   writer.setPageMargins(QMarginsF(0, 0, 0, 0));
   QPainter painter(&writer);
+  std::vector<PageTexts> texts;
   for (int page = 0; page < pageCount(); ++page) {
     if (page > 0) writer.newPage();
     painter.save();
     painter.scale(kDotsPerInch / 25.4, kDotsPerInch / 25.4);
     paint(painter, page);
     painter.restore();
+    texts.push_back(writer.takeTexts());
   }
   painter.end();
   fixDate(bytes);
-  return bytes;
+  return pdfWithTexts(bytes, texts);
 }
 
 QString Handout::writePdf(const QString& file) const {
