@@ -1,7 +1,5 @@
-#include "core/compare/refine.h"
-#include "core/exchange/project_file.h"
-#include "core/plan.h"
 #include "tests/support/recorder.h"
+#include "tests/ui/pdf_support.h"
 #include "ui/handouts/handout.h"
 #include "ui/text/languages.h"
 
@@ -10,7 +8,6 @@
 #include <QPdfWriter>
 #include <algorithm>
 #include <cmath>
-#include <cstdlib>
 #include <ctime>
 #include <optional>
 #include <thread>
@@ -32,17 +29,6 @@ constexpr int kColumns = 4;
 
 using ui::handouts::Content;
 using ui::handouts::Handout;
-
-Content demo(const QString& language) {
-  const auto read = core::exchange::readProject(TANKWRIGHT_SOURCE_DIR "/resources/demo/terrace.tankwright");
-  if (!read) std::exit(1);
-  static const core::Plan plan = [&] {
-    core::Plan result = core::plan(read->project).value();
-    core::compare::refine(read->project, result);
-    return result;
-  }();
-  return {read->project, plan, ui::Formatter(ui::localeOf(language))};
-}
 
 struct Text {
   QString text;
@@ -128,7 +114,7 @@ struct Times {
 };
 
 void measure(const QString& language) {
-  const Content content = demo(language);
+  const Content content = support::demoContent(language);
   const ui::handouts::Options options{QPageSize::A4, language};
   const Handout first(content, options);
   const std::vector<PageTexts> texts = textsOf(first);

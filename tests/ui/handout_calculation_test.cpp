@@ -1,7 +1,6 @@
 // The calculation sheet E3: clean on paper, every reckoning once.
-#include "core/compare/refine.h"
-#include "core/exchange/project_file.h"
 #include "tests/ui/handout_support.h"
+#include "tests/ui/pdf_support.h"
 #include "ui/text/reckonings.h"
 #include "ui/text/words.h"
 
@@ -9,6 +8,7 @@
 
 #include <catch2/catch.hpp>
 
+using support::demoContent;
 using support::english;
 using support::PageRecord;
 using ui::Formatter;
@@ -17,14 +17,6 @@ using ui::handouts::Handout;
 using ui::words::Reckoning;
 
 namespace {
-
-Content demo(const Formatter& format) {
-  const core::Project project =
-      core::exchange::readProject(TANKWRIGHT_SOURCE_DIR "/resources/demo/terrace.tankwright")->project;
-  Content content = support::contentOf(project, format);
-  core::compare::refine(project, content.plan);
-  return content;
-}
 
 Handout calculation(const Content& content, QPageSize::PageSizeId page) {
   ui::handouts::Options options;
@@ -54,9 +46,10 @@ QString headOf(const Reckoning& reckoning) {
 
 TEST_CASE("the calculation sheet is clean on paper in both units and paper sizes") {
   const Formatter feet(QLocale(QLocale::English), ui::UnitSystem::feet_inches);
-  std::vector<std::pair<std::string, Content>> contents{{"terrace", demo(english())},
-                                                        {"in feet", demo(feet)},
-                                                        {"Nepali digits", demo(Formatter(QLocale("ne")))}};
+  std::vector<std::pair<std::string, Content>> contents{
+      {"terrace", demoContent(english())},
+      {"in feet", demoContent(feet)},
+      {"Nepali digits", demoContent(Formatter(QLocale("ne")))}};
   for (const auto& [name, project] : support::sheetProjects())
     contents.emplace_back(name, support::contentOf(project, english()));
   for (const auto& [name, content] : contents) {
@@ -75,7 +68,7 @@ TEST_CASE("the calculation sheet is clean on paper in both units and paper sizes
 }
 
 TEST_CASE("the calculation sheet tells every reckoning of the plan once") {
-  const Content content = demo(english());
+  const Content content = demoContent(english());
   const QString text = textOf(calculation(content, QPageSize::A4));
   std::map<QString, int> wanted;
   for (const Reckoning& r : ui::words::reckonings(content.project, content.plan, content.format))
@@ -88,7 +81,7 @@ TEST_CASE("the calculation sheet tells every reckoning of the plan once") {
 }
 
 TEST_CASE("the calculation sheet names each source with its tag, and each group by a heading") {
-  const Content content = demo(english());
+  const Content content = demoContent(english());
   const QString text = textOf(calculation(content, QPageSize::A4));
   for (const Reckoning& r : ui::words::reckonings(content.project, content.plan, content.format)) {
     INFO(r.id << " " << r.source);

@@ -1,7 +1,5 @@
-#include "core/compare/refine.h"
-#include "core/exchange/project_file.h"
-#include "tests/support/temporary_folder.h"
 #include "tests/ui/handout_support.h"
+#include "tests/ui/pdf_support.h"
 #include "ui/text/languages.h"
 
 #include <QImage>
@@ -17,46 +15,20 @@
 
 // The whole set in every language, read back with poppler and qpdf.
 
+using support::demoPlan;
 using support::PageRecord;
+using support::pageText;
 using support::tool;
-using ui::handouts::Content;
-using ui::handouts::Handout;
-using ui::handouts::Options;
 
 namespace {
 
 namespace fs = std::filesystem;
 
-const core::Project& demo() {
-  static const core::Project project =
-      core::exchange::readProject(TANKWRIGHT_SOURCE_DIR "/resources/demo/terrace.tankwright")->project;
-  return project;
-}
-
-const core::Plan& demoPlan() {
-  static const core::Plan plan = [] {
-    core::Plan made = core::plan(demo()).value();
-    core::compare::refine(demo(), made);
-    return made;
-  }();
-  return plan;
-}
-
-/// A handout in a language, on paper of a size, written to a file of its own.
-struct Written {
-  explicit Written(const QString& l, QPageSize::PageSizeId size = QPageSize::A4,
+/// A handout of the demonstration in a language, on paper of a size.
+struct Written : support::WrittenHandout {
+  explicit Written(const QString& language, QPageSize::PageSizeId size = QPageSize::A4,
                    const QStringList& codes = {})
-      : language(l),
-        content{demo(), demoPlan(), ui::Formatter(ui::localeOf(l))},
-        handout(content, Options{size, l, codes}),
-        file(QString::fromStdString(folder.file("sheets.pdf").string())) {
-    REQUIRE(handout.writePdf(file).isEmpty());
-  }
-  QString language;
-  support::TemporaryFolder folder;
-  Content content;
-  Handout handout;
-  QString file;
+      : WrittenHandout(support::demoContent(language), {size, language, codes}) {}
 };
 
 /// Letters of a text, sorted. Poppler gives words of right-to-left scripts in the order in which they are
@@ -86,42 +58,6 @@ double shareRead(const QString& text, const std::map<char32_t, int>& page) {
     read += found == page.end() ? 0 : std::min(count, found->second);
   }
   return all == 0 ? 1 : static_cast<double>(read) / all;
-}
-
-QString pageText(const QString& file, int page) {
-  const QString number = QString::number(page + 1);
-  const auto run = tool("pdftotext", {"-f", number, "-l", number, "-enc", "UTF-8", file, "-"});
-  REQUIRE(run.ok);
-  return run.out;
-}
-
-/// Grey picture of a page.
-QImage picture(const Written& written, int page, int dpi, const char* more = "-gray") {
-  const QString stem = QString::fromStdString(written.folder.file("page").string());
-  const QString number = QString::number(page + 1);
-  REQUIRE(tool("pdftoppm", {QLatin1String(more), "-r", QString::number(dpi), "-f", number, "-l", number,
-                            "-singlefile", written.file, stem})
-              .ok);
-  const QImage image(stem + (QLatin1String(more) == QLatin1String("-mono") ? ".pbm" : ".pgm"));
-  REQUIRE_FALSE(image.isNull());
-  return image.convertToFormat(QImage::Format_Grayscale8);
-}
-
-int longestRun(const QImage& image, int y) {
-  int longest = 0, run = 0;
-  for (int x = 0; x < image.width(); ++x) {
-    run = image.constScanLine(y)[x] < 128 ? run + 1 : 0;
-    longest = std::max(longest, run);
-  }
-  return longest;
-}
-
-bool hasInk(const QImage& image, const QRect& area) {
-  for (int y = std::max(0, area.top()); y <= std::min(image.height() - 1, area.bottom()); ++y) {
-    for (int x = std::max(0, area.left()); x <= std::min(image.width() - 1, area.right()); ++x)
-      if (image.constScanLine(y)[x] < 128) return true;
-  }
-  return false;
 }
 
 }  // namespace
@@ -183,14 +119,15 @@ TEST_CASE("copied in pure black and white every text of masons and farmers still
       if (code[0] != u'M' && code[0] != u'F') continue;
       if (page % 3 != 0) continue;  // each third page of the set
       const PageRecord record(written.handout, page);
-      const QImage image = picture(written, page, kDpi, "-mono");
+      const QImage image = support::pageCopy(written, page, kDpi);
       for (const auto& text : record.recorder.texts) {
         const bool is_blank = std::ranges::none_of(text.text, [](QChar c) { return c.isLetterOrNumber(); });
         if (is_blank) continue;
         INFO(name << ", " << code.toStdString() << ": " << text.text.toStdString());
         CHECK(text.body_mm >= 12 * 25.4 / 72);
         const QRectF room = text.room.boundingRect();
-        CHECK(hasInk(image, QTransform::fromScale(kDpi / 25.4, kDpi / 25.4).mapRect(room).toAlignedRect()));
+        CHECK(support::inkIn(
+                  image, QTransform::fromScale(kDpi / 25.4, kDpi / 25.4).mapRect(room).toAlignedRect()) > 0);
       }
       for (const auto& stroke : record.recorder.strokes) CHECK(stroke.width_mm >= 0.25 - 1e-6);
       ++looked;
@@ -204,10 +141,10 @@ TEST_CASE("the check bar measures 100.0 mm on every kind of sheet, mirrored or n
   for (const char* name : {"en", "ur"}) {
     const Written written(QString::fromLatin1(name), QPageSize::A4, {"F1", "M5", "P1", "E2"});
     for (int page = 0; page < written.handout.pageCount(); ++page) {
-      const QImage image = picture(written, page, kDpi);
+      const QImage image = support::pagePicture(written, page, kDpi);
       double bar_mm = 0;
       for (int y = image.height() * 4 / 5; y < image.height(); ++y) {
-        const double run = longestRun(image, y) * 25.4 / kDpi;
+        const double run = support::longestRun(image, y) * 25.4 / kDpi;
         if (run < 120) bar_mm = std::max(bar_mm, run);  // longer ones are the frame's
       }
       INFO(name << ", " << written.handout.pageTitle(page).toStdString());
@@ -242,7 +179,7 @@ TEST_CASE("pages look as they did, in three languages") {
   for (const char* name : {"en", "ne", "ur"}) {
     const Written written(QString::fromLatin1(name), QPageSize::A4, {"F1", "M1", "M5", "M12", "F10", "F3"});
     for (int page = 0; page < written.handout.pageCount(); ++page) {
-      const QImage image = picture(written, page, kDpi);
+      const QImage image = support::pagePicture(written, page, kDpi);
       const QString code = written.handout.pageTitle(page).section(u' ', 0, 0);
       const QString file =
           QString::fromStdString(goldens.string()) + QStringLiteral("/%1_%2.png").arg(name, code);

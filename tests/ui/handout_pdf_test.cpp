@@ -1,12 +1,11 @@
-#include "tests/support/temporary_folder.h"
 #include "tests/support/water_project.h"
 #include "tests/ui/handout_support.h"
+#include "tests/ui/pdf_support.h"
 #include "ui/handouts/export.h"
 #include "ui/text/words.h"
 #include "ui/text/worth.h"
 
 #include <QFile>
-#include <QImage>
 #include <QRegularExpression>
 #include <vector>
 
@@ -17,6 +16,7 @@ using support::contentOf;
 using support::english;
 using support::PageRecord;
 using support::tool;
+using support::WrittenHandout;
 using ui::handouts::Content;
 using ui::handouts::Handout;
 
@@ -25,18 +25,6 @@ namespace {
 core::Project usual() {
   return support::sheetProjects().front().second;
 }
-
-/// A handout written to a file of its own.
-struct Written {
-  explicit Written(Content c) : content(std::move(c)), handout(content, {}) {
-    file = QString::fromStdString(folder.file("sheets.pdf").string());
-    reason = handout.writePdf(file);
-  }
-  support::TemporaryFolder folder;
-  Content content;
-  Handout handout;
-  QString file, reason;
-};
 
 /// Without and with the sheets of the water.
 std::vector<core::Project> bothKinds() {
@@ -52,51 +40,15 @@ int pageWith(const Handout& handout, const QString& code) {
   return 0;
 }
 
-QString pageText(const QString& file, int page) {
-  const QString number = QString::number(page + 1);
-  const auto run = tool("pdftotext", {"-f", number, "-l", number, "-layout", "-enc", "UTF-8", file, "-"});
-  REQUIRE(run.ok);
-  return support::simplified(run.out);
-}
-
-/// A page as pure black and white, as a shop's copier sees it.
-QImage monochrome(const Written& written, int page, int dpi) {
-  const QString stem = QString::fromStdString(written.folder.file("page").string());
-  const QString number = QString::number(page + 1);
-  REQUIRE(tool("pdftoppm", {"-mono", "-r", QString::number(dpi), "-f", number, "-l", number, "-singlefile",
-                            written.file, stem})
-              .ok);
-  const QImage image(stem + ".pbm");
-  REQUIRE_FALSE(image.isNull());
-  return image.convertToFormat(QImage::Format_Grayscale8);
-}
-
-bool isInk(const QImage& image, int x, int y) {
-  return image.constScanLine(y)[x] < 128;
-}
-
-int longestRun(const QImage& image, int y) {
-  int longest = 0, run = 0;
-  for (int x = 0; x < image.width(); ++x) {
-    run = isInk(image, x, y) ? run + 1 : 0;
-    longest = std::max(longest, run);
-  }
-  return longest;
-}
-
-int inkIn(const QImage& image, const QRect& area) {
-  int ink = 0;
-  for (int y = area.top(); y <= area.bottom(); ++y) {
-    for (int x = area.left(); x <= area.right(); ++x) ink += isInk(image, x, y) ? 1 : 0;
-  }
-  return ink;
+/// A page as text, as it is set.
+QString textOn(const WrittenHandout& written, int page) {
+  return support::simplified(support::pageText(written.file, page, support::Order::layout));
 }
 
 }  // namespace
 
 TEST_CASE("the PDF reads back with the plan's numbers, whole and with all its pages") {
-  const Written written(contentOf(usual(), english()));
-  REQUIRE(written.reason.isEmpty());
+  const WrittenHandout written(contentOf(usual(), english()));
   CHECK(tool("qpdf", {"--check", written.file}).ok);
   const auto info = tool("pdfinfo", {written.file});
   REQUIRE(info.ok);
@@ -106,7 +58,7 @@ TEST_CASE("the PDF reads back with the plan's numbers, whole and with all its pa
   CHECK(info.out.contains("(A4)"));
 
   const auto& [project, plan, format] = written.content;
-  const QString cover = pageText(written.file, 0);
+  const QString cover = textOn(written, 0);
   CHECK(cover.contains(support::simplified(format.litres(plan.tank.full_volume_m3))));
   CHECK(cover.contains(support::simplified(format.quantity(plan.tank.clear_floor_length_m, Unit::metre, 2))));
   CHECK(cover.contains(support::simplified(format.quantity(plan.earthwork.pit_top_width_m, Unit::metre, 2))));
@@ -115,12 +67,12 @@ TEST_CASE("the PDF reads back with the plan's numbers, whole and with all its pa
 
 TEST_CASE("the sheets of the water read back with the plan's numbers, in local digits too") {
   for (const char* language : {"en", "ne"}) {
-    const Written written(
+    const WrittenHandout written(
         contentOf(support::waterProject(), ui::Formatter(QLocale(QString::fromLatin1(language)))));
     const auto& format = written.content.format;
     const auto& water = *written.content.plan.water;
     const auto has = [&](const char* code, const QString& part) {
-      const QString text = pageText(written.file, pageWith(written.handout, QString::fromLatin1(code)));
+      const QString text = textOn(written, pageWith(written.handout, QString::fromLatin1(code)));
       INFO(code << ": " << part.toStdString() << "\n" << text.toStdString());
       CHECK(text.contains(support::simplified(part)));
     };
@@ -139,7 +91,7 @@ TEST_CASE("the sheets of the water read back with the plan's numbers, in local d
 TEST_CASE("all fonts are embedded and no page is made of pixels") {
   const auto kind = GENERATE(0U, 1U);
   for (const char* language : {"en", "ne"}) {
-    const Written written(
+    const WrittenHandout written(
         contentOf(bothKinds()[kind], ui::Formatter(QLocale(QString::fromLatin1(language)))));
     const auto fonts = tool("pdffonts", {written.file});
     REQUIRE(fonts.ok);
@@ -155,29 +107,29 @@ TEST_CASE("all fonts are embedded and no page is made of pixels") {
 }
 
 TEST_CASE("the check bar measures 100.0 mm on the printed page") {
-  const Written written(contentOf(usual(), english()));
-  const QImage page = monochrome(written, 0, 254);  // ten dots to a millimetre
+  const WrittenHandout written(contentOf(usual(), english()));
+  const QImage page = support::pageCopy(written, 0, 254);  // ten dots to a millimetre
   bool found = false;
   for (int y = page.height() * 4 / 5; y < page.height(); ++y) {
     // the end strokes are 0.35 mm wide and stand half outside the length they mark
-    const double length_mm = longestRun(page, y) / 10. - 0.35;
+    const double length_mm = support::longestRun(page, y) / 10. - 0.35;
     found = found || std::abs(length_mm - 100.0) <= 0.15;  // one and a half dots
   }
   CHECK(found);
 }
 
 TEST_CASE("every text still shows when a page is copied in pure black and white") {
-  const Written written(contentOf(bothKinds()[GENERATE(0U, 1U)], english()));
+  const WrittenHandout written(contentOf(bothKinds()[GENERATE(0U, 1U)], english()));
   constexpr int kDpi = 150;
   for (int number = 0; number < written.handout.pageCount(); ++number) {
-    const QImage page = monochrome(written, number, kDpi);
+    const QImage page = support::pageCopy(written, number, kDpi);
     const PageRecord record(written.handout, number);
     for (const auto& text : record.recorder.texts) {
       if (text.text.trimmed().isEmpty()) continue;
       const QRectF box = text.room.boundingRect();
       const double dots = kDpi / 25.4;
       const QRect area = QRectF(box.topLeft() * dots, box.size() * dots).toRect();
-      const int ink = inkIn(page, area.intersected(page.rect()));
+      const int ink = support::inkIn(page, area);
       INFO("page " << number + 1 << ": " << text.text.toStdString());
       CHECK(ink > area.width() * area.height() / 100);
     }
@@ -186,10 +138,10 @@ TEST_CASE("every text still shows when a page is copied in pure black and white"
 
 TEST_CASE("a page in Nepali digits carries them into the PDF") {
   const Content content = contentOf(usual(), ui::Formatter(QLocale("ne")));
-  const Written written(content);
+  const WrittenHandout written(content);
   const QString litres = support::simplified(content.format.litres(content.plan.tank.full_volume_m3));
   REQUIRE(litres.contains(QRegularExpression(QStringLiteral("[\\x{0966}-\\x{096F}]"))));
-  CHECK(pageText(written.file, 0).contains(litres));
+  CHECK(textOn(written, 0).contains(litres));
 }
 
 TEST_CASE("the same design gives the same bytes") {
