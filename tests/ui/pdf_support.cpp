@@ -3,6 +3,7 @@
 #include "core/compare/refine.h"
 #include "core/exchange/project_file.h"
 #include "tests/ui/handout_support.h"
+#include "ui/drawings/text_log.h"
 
 #include <algorithm>
 #include <stdexcept>
@@ -28,6 +29,11 @@ QImage rendered(const WrittenHandout& written, int page, int dpi, const QString&
   require(!image.isNull(), "an empty picture of a page");
   return image.convertToFormat(QImage::Format_Grayscale8);
 }
+
+class LoggedImage : public QImage, public ui::drawings::TextLog {
+public:
+  using QImage::QImage;
+};
 
 }  // namespace
 
@@ -61,11 +67,26 @@ WrittenHandout::WrittenHandout(ui::handouts::Content of, const ui::handouts::Opt
   require(handout.writePdf(file).isEmpty(), "the PDF cannot be written");
 }
 
+QStringList drawnTexts(const ui::handouts::Handout& handout, int page) {
+  LoggedImage image(handout.pageSize_mm().toSize(), QImage::Format_Grayscale8);
+  QPainter painter(&image);
+  handout.paint(painter, page);
+  QStringList texts;
+  for (const auto& drawn : image.takeTexts()) texts << drawn.text;
+  return texts;
+}
+
 QString pageText(const QString& file, int page, Order order) {
   const QStringList how = order == Order::layout ? QStringList{"-layout"} : QStringList{};
   const ToolRun run = tool("pdftotext", only(page) + how + QStringList{"-enc", "UTF-8", file, "-"});
   require(run.ok, "no text of a page");
   return run.out;
+}
+
+QStringList pageTexts(const QString& file) {
+  const ToolRun run = tool("pdftotext", {"-enc", "UTF-8", file, "-"});
+  require(run.ok, "no text of the pages");
+  return run.out.chopped(1).split(u'\f');
 }
 
 QImage pagePicture(const WrittenHandout& written, int page, int dpi) {

@@ -5,6 +5,7 @@
 
 #include <QImage>
 #include <QString>
+#include <QStringList>
 
 namespace support {
 
@@ -25,11 +26,16 @@ struct WrittenHandout {
   QString file;
 };
 
+/// The texts of a page, whole and in the order drawn.
+QStringList drawnTexts(const ui::handouts::Handout& handout, int page);
+
 enum class Order { reading, layout };  ///< of the texts of a page: as they are read, or side by side as set
 
 // What poppler makes of a page of a PDF, counted from 0; all throw std::runtime_error when it cannot read it.
 
 QString pageText(const QString& file, int page, Order order = Order::reading);
+/// Of all pages.
+QStringList pageTexts(const QString& file);
 /// In grey, smoothed.
 QImage pagePicture(const WrittenHandout& written, int page, int dpi);
 /// In pure black and white, as a shop's copier sees it.
