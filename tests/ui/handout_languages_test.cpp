@@ -158,7 +158,6 @@ TEST_CASE("copied in pure black and white every text of masons and farmers still
     for (int page = 0; page < written.handout.pageCount(); ++page) {
       const QString code = written.handout.pageCode(page);
       if (code[0] != u'M' && code[0] != u'F') continue;
-      if (page % 3 != 0) continue;  // each third page of the set
       const PageRecord record(written.handout, page);
       const QImage image = support::pageCopy(written, page, kDpi);
       for (const auto& text : record.recorder.texts) {
@@ -173,7 +172,7 @@ TEST_CASE("copied in pure black and white every text of masons and farmers still
       for (const auto& stroke : record.recorder.strokes) CHECK(stroke.width_mm >= 0.25 - 1e-6);
       ++looked;
     }
-    CHECK(looked > 8);
+    CHECK(looked > 40);
   }
 }
 
