@@ -43,28 +43,8 @@ double stopHeight(double width) {
   return lineHeight_mm(stopLettering(width)) + 2;
 }
 
-QStringList cautionLines(const FrameText& text, double width) {
-  const QString cautions = Text::tr(
-      "Caution. Pit walls can fall in: never work alone, keep spoil 0.6 m back, keep a ladder in "
-      "the pit. "
-      "Cement burns skin and eyes, its dust harms the lungs: gloves, boots, wash at once. "
-      "Lift bags two together. Fence the pit: people fall in and drown.");
-  const QString all =
-      text.override_text.isEmpty() ? cautions : text.override_text + QLatin1Char(' ') + cautions;
-  // the same on each page
-  thread_local QString set;  // NOLINT
-  thread_local double set_width = 0;
-  thread_local QStringList lines;  // NOLINT
-  if (set != all || set_width != width) {
-    lines = wrapped(all, kBody, width - 4);
-    set = all;
-    set_width = width;
-  }
-  return lines;
-}
-
-double cautionHeight(const FrameText& text, double width) {
-  return static_cast<double>(cautionLines(text, width).size()) * lineHeight_mm(kBody) + 2;
+double cautionHeight(const FrameText& text) {
+  return static_cast<double>(text.cautions.size()) * lineHeight_mm(kBody) + 2;
 }
 
 void paintHead(QPainter& painter, const QRectF& area, const FrameText& text) {
@@ -125,20 +105,30 @@ void paintStop(QPainter& painter, const QRectF& area) {
 }
 
 void paintCautions(QPainter& painter, const QRectF& area, const FrameText& text) {
-  const double high = cautionHeight(text, area.width());
+  const double high = cautionHeight(text);
   const double top = area.bottom() - footHeight() - kGap - high;
   painter.setPen(line(0.5));
   painter.setBrush(Qt::NoBrush);
   painter.drawRect(QRectF(area.left() + 0.25, top, area.width() - 0.5, high));
-  drawLines(painter, {area.left() + 2, top + 1}, cautionLines(text, area.width()), kBody);
+  drawLines(painter, {area.left() + 2, top + 1}, text.cautions, kBody);
 }
 
 }  // namespace
 
+QStringList cautionLines(const QString& override_text, const QSizeF& page_mm) {
+  const QString cautions = Text::tr(
+      "Caution. Pit walls can fall in: never work alone, keep spoil 0.6 m back, keep a ladder in "
+      "the pit. "
+      "Cement burns skin and eyes, its dust harms the lungs: gloves, boots, wash at once. "
+      "Lift bags two together. Fence the pit: people fall in and drown.");
+  const QString all = override_text.isEmpty() ? cautions : override_text + QLatin1Char(' ') + cautions;
+  return wrapped(all, kBody, inside(page_mm).width() - 4);
+}
+
 QRectF contentArea(const QSizeF& page_mm, const FrameText& text) {
   const QRectF area = inside(page_mm);
   const double above = headHeight() + kGap + (text.stop ? stopHeight(area.width()) + kGap : 0);
-  const double below = footHeight() + kGap + (text.cautions ? cautionHeight(text, area.width()) + kGap : 0);
+  const double below = footHeight() + kGap + (text.cautions.isEmpty() ? 0 : cautionHeight(text) + kGap);
   return area.adjusted(0, above, 0, -below);
 }
 
@@ -148,7 +138,7 @@ void paintFrame(QPainter& painter, const QSizeF& page_mm, const FrameText& text,
   paintHead(painter, area, text);
   paintFoot(painter, area, text, locale);
   if (text.stop) paintStop(painter, area);
-  if (text.cautions) paintCautions(painter, area, text);
+  if (!text.cautions.isEmpty()) paintCautions(painter, area, text);
   painter.restore();
 }
 

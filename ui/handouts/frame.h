@@ -7,6 +7,7 @@
 #include <QRectF>
 #include <QSizeF>
 #include <QString>
+#include <QStringList>
 
 namespace ui::handouts {
 
@@ -14,13 +15,15 @@ namespace ui::handouts {
 struct FrameText {
   QString code, title, project, place, version;
   int page = 1, pages = 1;
-  bool cautions = false, stop = false;
-  QString override_text;  ///< whose word stands against a stop; empty when there is none
+  bool stop = false;
+  QStringList cautions;  ///< in lines; none where they are not wanted
 };
 
 inline constexpr double kMargin_mm = 14;
 inline constexpr double kCheckBar_mm = 100;
 
+/// The usual cautions in lines, broken for a page; before them whose word stands against a stop, if any.
+QStringList cautionLines(const QString& override_text, const QSizeF& page_mm);
 /// Room that the frame leaves for content [mm].
 QRectF contentArea(const QSizeF& page_mm, const FrameText& text);
 void paintFrame(QPainter& painter, const QSizeF& page_mm, const FrameText& text, const QLocale& locale);

@@ -62,6 +62,7 @@ struct Handout::Impl {
   Content content;
   QSizeF size_mm;
   QString language, version;
+  QStringList cautions;
   std::deque<Sheet> sheets;  // blocks stay where they are
   std::vector<Page> pages;
 
@@ -78,9 +79,8 @@ FrameText Handout::Impl::frameFor(const PageKind& kind) const {
   text.place = QString::fromStdString(content.project.place);
   if (text.project.isEmpty()) text.project = Text::tr("Farm water tank");
   text.version = version;
-  text.cautions = kind.construction;
   text.stop = kind.construction && isStopped(content);
-  if (kind.construction) text.override_text = overrideText(content);
+  if (kind.construction) text.cautions = cautions;
   return text;
 }
 
@@ -101,6 +101,7 @@ Handout::Handout(Content content, Options options)
                                    options.language)) {
   const InLanguage scope(options.language);
   impl_->version = versionOf(impl_->content);
+  impl_->cautions = cautionLines(overrideText(impl_->content), impl_->size_mm);
   for (const PageKind& kind : pageKinds()) {
     const bool is_wanted = options.codes.isEmpty() || options.codes.contains(QLatin1String(kind.code));
     if (is_wanted && kind.applies(impl_->content)) impl_->addPages(kind);
