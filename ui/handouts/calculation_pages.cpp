@@ -25,8 +25,12 @@ QString howText(const Reckoning& reckoning, SourceList& sources) {
 /// Lines that keep to the width also where a line without foreign digits is set in another font than the
 /// whole.
 QStringList linesOf(const QString& text, const drawings::Lettering& lettering, double width_mm) {
+  const QStringList families = drawings::font(lettering, text).families();
   QStringList lines;
-  for (const QString& line : wrapped(text, lettering, width_mm)) lines += wrapped(line, lettering, width_mm);
+  for (const QString& line : wrapped(text, lettering, width_mm)) {
+    const bool is_same_font = drawings::font(lettering, line).families() == families;
+    lines += is_same_font ? QStringList{line} : wrapped(line, lettering, width_mm);
+  }
   return lines;
 }
 

@@ -15,6 +15,7 @@ using drawings::Lettering;
 constexpr double kCellPad = 1.2;
 constexpr double kTick = 5;
 constexpr double kNearlyBare = 1. / 3;  // of a page
+constexpr double kNarrow = 0.4;  // parts of the body; letters of a text are seldom that narrow in the mean
 constexpr std::size_t kShortTable = 9;  // rows that are not split between pages
 
 Block textBlock(const QString& text, const Lettering& lettering, double width, double after,
@@ -203,8 +204,9 @@ double Sheet::used() const {
 }
 
 QStringList wrapped(const QString& text, const Lettering& lettering, double width_mm) {
-  const bool is_one_line = !text.isEmpty() && !text.contains(u'\n');
-  if (is_one_line && drawings::width_mm(text, lettering) <= width_mm) return {text.trimmed()};
+  const bool may_be_one_line = !text.isEmpty() && !text.contains(u'\n') &&
+                               double(text.size()) * kNarrow * drawings::body_mm(lettering) <= width_mm;
+  if (may_be_one_line && drawings::width_mm(text, lettering) <= width_mm) return {text.trimmed()};
   QStringList lines;
   QTextOption option;
   option.setTextDirection(textDirection());
