@@ -1,5 +1,7 @@
 #include "ui/drawings/leaders.h"
 
+#include "ui/drawings/wrap_lines.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -8,6 +10,7 @@ namespace ui::drawings {
 namespace {
 
 constexpr double kRowGap_mm = 1.2;
+constexpr double kLabelCaps = 30;  // widest line of a text, in heights of its capitals
 
 }  // namespace
 
@@ -28,18 +31,28 @@ double leaderPitch(const Lettering& lettering) {
 
 void addLeaders(Figure& figure, std::vector<Leader> leaders, double text_x, const Lettering& lettering) {
   std::ranges::stable_sort(leaders, {}, [](const Leader& leader) { return leader.tip.y(); });
-  std::vector<double> wanted;
-  for (const Leader& leader : leaders) wanted.push_back(leader.tip.y());
-  const std::vector<double> heights = spread(wanted, leaderPitch(lettering));
+  const double line = height_mm(lettering);
+  std::vector<QStringList> texts;
+  std::vector<double> wanted, rooms;
+  for (const Leader& leader : leaders) {
+    wanted.push_back(leader.tip.y());
+    texts.push_back(wrapLines(leader.text, lettering, kLabelCaps * lettering.cap_mm));
+    rooms.push_back(static_cast<double>(texts.back().size()) * line + kRowGap_mm);
+  }
+  const std::vector<double> heights = spread(wanted, rooms);
   for (std::size_t k = 0; k < leaders.size(); ++k) {
     const QPointF tip = leaders[k].tip;
-    QPainterPath dot, line(tip);
+    QPainterPath dot, path(tip);
     dot.addEllipse(tip, 0.8, 0.8);
-    line.lineTo(std::max(text_x - 8, tip.x()), tip.y());
-    line.lineTo(text_x - 1.5, heights[k]);
+    path.lineTo(std::max(text_x - 8, tip.x()), tip.y());
+    path.lineTo(text_x - 1.5, heights[k]);
     figure.addSolid(dot);
-    figure.add(line, Line::thin);
-    figure.addText(leaders[k].text, {text_x, heights[k] + lettering.cap_mm / 2}, lettering);
+    figure.add(path, Line::thin);
+    double baseline = heights[k] + lettering.cap_mm / 2;
+    for (const QString& text : texts[k]) {
+      figure.addText(text, {text_x, baseline}, lettering);
+      baseline += line;
+    }
   }
 }
 
