@@ -1584,8 +1584,8 @@ profundidad interior %3</translation>
         <translation>NO APTO PARA CONSTRUIR</translation>
     </message>
     <message>
-        <source>Caution. Pit walls can fall in: never work alone, keep spoil 0.6 m back, keep a ladder in the pit. Cement burns skin and eyes, its dust harms the lungs: gloves, boots, wash at once. Lift bags two together. Fence the pit: people fall in and drown.</source>
-        <translation>Cuidado. Las paredes de la excavación pueden derrumbarse: nunca trabaje solo, ponga la tierra sacada a 0.6 m de la orilla, tenga una escalera dentro de la excavación. El cemento quema la piel y los ojos, su polvo daña los pulmones: guantes, botas, lavarse enseguida. Levanten las bolsas entre dos. Cerque la excavación: hay quien cae y se ahoga.</translation>
+        <source>Caution. Pit walls can fall in: never work alone, keep spoil %1 back, keep a ladder in the pit. Cement burns skin and eyes, its dust harms the lungs: gloves, boots, wash at once. Lift bags two together. Fence the pit: people fall in and drown.</source>
+        <translation>Cuidado. Las paredes de la excavación pueden derrumbarse: nunca trabaje solo, ponga la tierra sacada a %1 de la orilla, tenga una escalera dentro de la excavación. El cemento quema la piel y los ojos, su polvo daña los pulmones: guantes, botas, lavarse enseguida. Levanten las bolsas entre dos. Cerque la excavación: hay quien cae y se ahoga.</translation>
     </message>
     <message>
         <source>This bar is 100 mm on a true print.</source>
@@ -1876,8 +1876,8 @@ profundidad interior %3</translation>
         <translation>Las paredes de la excavación se derrumban sin aviso. Pare y salga cuando vea grietas a lo largo de la orilla, abombamiento o agua en la pared.</translation>
     </message>
     <message>
-        <source>Keep spoil, stones, bags and animals at least 0.6 m back from the edge.</source>
-        <translation>Mantenga la tierra sacada, las piedras, las bolsas y los animales al menos a 0.6 m de la orilla.</translation>
+        <source>Keep spoil, stones, bags and animals at least %1 back from the edge.</source>
+        <translation>Mantenga la tierra sacada, las piedras, las bolsas y los animales al menos a %1 de la orilla.</translation>
     </message>
     <message>
         <source>Keep a ladder in the pit at all times. No one digs alone; someone stays at the top.</source>

@@ -1584,8 +1584,8 @@ clear depth %3</source>
         <translation>निर्माण के लिए नहीं</translation>
     </message>
     <message>
-        <source>Caution. Pit walls can fall in: never work alone, keep spoil 0.6 m back, keep a ladder in the pit. Cement burns skin and eyes, its dust harms the lungs: gloves, boots, wash at once. Lift bags two together. Fence the pit: people fall in and drown.</source>
-        <translation>सावधान। गड्ढे की दीवारें ढह सकती हैं: कभी अकेले काम न करें, निकली मिट्टी 0.6 m दूर रखें, गड्ढे में सीढ़ी रखें। सीमेंट चमड़ी और आँखें जलाता है, इसकी धूल फेफड़े खराब करती है: दस्ताने और जूते पहनें, तुरंत धोएँ। कट्टे दो लोग मिलकर उठाएँ। गड्ढे पर बाड़ लगाएँ: लोग गिरकर डूब जाते हैं।</translation>
+        <source>Caution. Pit walls can fall in: never work alone, keep spoil %1 back, keep a ladder in the pit. Cement burns skin and eyes, its dust harms the lungs: gloves, boots, wash at once. Lift bags two together. Fence the pit: people fall in and drown.</source>
+        <translation>सावधान। गड्ढे की दीवारें ढह सकती हैं: कभी अकेले काम न करें, निकली मिट्टी %1 दूर रखें, गड्ढे में सीढ़ी रखें। सीमेंट चमड़ी और आँखें जलाता है, इसकी धूल फेफड़े खराब करती है: दस्ताने और जूते पहनें, तुरंत धोएँ। कट्टे दो लोग मिलकर उठाएँ। गड्ढे पर बाड़ लगाएँ: लोग गिरकर डूब जाते हैं।</translation>
     </message>
     <message>
         <source>This bar is 100 mm on a true print.</source>
@@ -1876,8 +1876,8 @@ clear depth %3</source>
         <translation>गड्ढे की दीवारें बिना चेतावनी ढहती हैं। किनारे पर दरार, दीवार का फूलना या दीवार में पानी दिखे तो काम रोकें और बाहर निकलें।</translation>
     </message>
     <message>
-        <source>Keep spoil, stones, bags and animals at least 0.6 m back from the edge.</source>
-        <translation>निकली मिट्टी, पत्थर, कट्टे और पशु किनारे से कम से कम 0.6 m दूर रखें।</translation>
+        <source>Keep spoil, stones, bags and animals at least %1 back from the edge.</source>
+        <translation>निकली मिट्टी, पत्थर, कट्टे और पशु किनारे से कम से कम %1 दूर रखें।</translation>
     </message>
     <message>
         <source>Keep a ladder in the pit at all times. No one digs alone; someone stays at the top.</source>

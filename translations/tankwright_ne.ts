@@ -1584,8 +1584,8 @@ clear depth %3</source>
         <translation>निर्माणका लागि होइन</translation>
     </message>
     <message>
-        <source>Caution. Pit walls can fall in: never work alone, keep spoil 0.6 m back, keep a ladder in the pit. Cement burns skin and eyes, its dust harms the lungs: gloves, boots, wash at once. Lift bags two together. Fence the pit: people fall in and drown.</source>
-        <translation>सावधान। खाडलको भित्ता भत्किन सक्छ: कहिल्यै एक्लै काम नगर्नुहोस्, खनेको माटो 0.6 m पर राख्नुहोस्, खाडलमा भर्‍याङ राखिराख्नुहोस्। सिमेन्टले छाला र आँखा पोल्छ, यसको धुलोले फोक्सो बिगार्छ: पन्जा र बुट लगाउनुहोस्, लागेमा तुरुन्तै धुनुहोस्। बोरा दुई जना मिलेर उठाउनुहोस्। खाडल वरिपरि बार लगाउनुहोस्: मान्छे खसेर डुब्छन्।</translation>
+        <source>Caution. Pit walls can fall in: never work alone, keep spoil %1 back, keep a ladder in the pit. Cement burns skin and eyes, its dust harms the lungs: gloves, boots, wash at once. Lift bags two together. Fence the pit: people fall in and drown.</source>
+        <translation>सावधान। खाडलको भित्ता भत्किन सक्छ: कहिल्यै एक्लै काम नगर्नुहोस्, खनेको माटो %1 पर राख्नुहोस्, खाडलमा भर्‍याङ राखिराख्नुहोस्। सिमेन्टले छाला र आँखा पोल्छ, यसको धुलोले फोक्सो बिगार्छ: पन्जा र बुट लगाउनुहोस्, लागेमा तुरुन्तै धुनुहोस्। बोरा दुई जना मिलेर उठाउनुहोस्। खाडल वरिपरि बार लगाउनुहोस्: मान्छे खसेर डुब्छन्।</translation>
     </message>
     <message>
         <source>This bar is 100 mm on a true print.</source>
@@ -1876,8 +1876,8 @@ clear depth %3</source>
         <translation>खाडलको भित्ता कुनै सङ्केत नदिई भत्किन्छ। डिलमा चिरा, भित्ता फुलेको वा भित्तामा पानी देखे काम रोकेर बाहिर निस्किहाल्नुहोस्।</translation>
     </message>
     <message>
-        <source>Keep spoil, stones, bags and animals at least 0.6 m back from the edge.</source>
-        <translation>खनेको माटो, ढुङ्गा, बोरा र गाईवस्तु डिलबाट कम्तीमा 0.6 m पर राख्नुहोस्।</translation>
+        <source>Keep spoil, stones, bags and animals at least %1 back from the edge.</source>
+        <translation>खनेको माटो, ढुङ्गा, बोरा र गाईवस्तु डिलबाट कम्तीमा %1 पर राख्नुहोस्।</translation>
     </message>
     <message>
         <source>Keep a ladder in the pit at all times. No one digs alone; someone stays at the top.</source>

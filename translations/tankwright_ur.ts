@@ -1584,8 +1584,8 @@ clear depth %3</source>
         <translation>تعمیر کے لیے نہیں</translation>
     </message>
     <message>
-        <source>Caution. Pit walls can fall in: never work alone, keep spoil 0.6 m back, keep a ladder in the pit. Cement burns skin and eyes, its dust harms the lungs: gloves, boots, wash at once. Lift bags two together. Fence the pit: people fall in and drown.</source>
-        <translation>احتیاط۔ گڑھے کی دیواریں گر سکتی ہیں: کبھی اکیلے کام نہ کریں، کھدائی کی مٹی 0.6 m پیچھے رکھیں، گڑھے میں سیڑھی رکھیں۔ سیمنٹ جلد اور آنکھیں جلاتا ہے، اس کی گرد پھیپھڑوں کو نقصان دیتی ہے: دستانے، بوٹ، فوراً دھوئیں۔ بوریاں دو آدمی مل کر اٹھائیں۔ گڑھے کے گرد باڑ لگائیں: لوگ گرتے ہیں اور ڈوب جاتے ہیں۔</translation>
+        <source>Caution. Pit walls can fall in: never work alone, keep spoil %1 back, keep a ladder in the pit. Cement burns skin and eyes, its dust harms the lungs: gloves, boots, wash at once. Lift bags two together. Fence the pit: people fall in and drown.</source>
+        <translation>احتیاط۔ گڑھے کی دیواریں گر سکتی ہیں: کبھی اکیلے کام نہ کریں، کھدائی کی مٹی %1 پیچھے رکھیں، گڑھے میں سیڑھی رکھیں۔ سیمنٹ جلد اور آنکھیں جلاتا ہے، اس کی گرد پھیپھڑوں کو نقصان دیتی ہے: دستانے، بوٹ، فوراً دھوئیں۔ بوریاں دو آدمی مل کر اٹھائیں۔ گڑھے کے گرد باڑ لگائیں: لوگ گرتے ہیں اور ڈوب جاتے ہیں۔</translation>
     </message>
     <message>
         <source>This bar is 100 mm on a true print.</source>
@@ -1876,8 +1876,8 @@ clear depth %3</source>
         <translation>گڑھے کی دیواریں بغیر خبر کیے گرتی ہیں۔ کنارے کے ساتھ دراڑیں، دیوار کا پھولنا یا دیوار میں پانی نظر آئے تو رک جائیں اور باہر نکل آئیں۔</translation>
     </message>
     <message>
-        <source>Keep spoil, stones, bags and animals at least 0.6 m back from the edge.</source>
-        <translation>کھدائی کی مٹی، پتھر، بوریاں اور جانور کنارے سے کم از کم 0.6 m پیچھے رکھیں۔</translation>
+        <source>Keep spoil, stones, bags and animals at least %1 back from the edge.</source>
+        <translation>کھدائی کی مٹی، پتھر، بوریاں اور جانور کنارے سے کم از کم %1 پیچھے رکھیں۔</translation>
     </message>
     <message>
         <source>Keep a ladder in the pit at all times. No one digs alone; someone stays at the top.</source>

@@ -30,11 +30,6 @@ QString volume(double value, const Formatter& format) {
   return format.quantity(value, Unit::cubic_metre, 1);
 }
 
-QString threshold(const char* key, words::Rounding rounding, const Formatter& format) {
-  const double value = core::site::threshold(key).value;
-  return metres(words::toShownStep(value, Unit::metre, 1, format, rounding), format, 1);
-}
-
 QString size(double length_m, double width_m, const Content& content) {
   const QString length = metres(length_m, content.format);
   if (content.plan.geometry.outline().isCircle()) return Text::tr("%1 across").arg(length);
@@ -49,12 +44,12 @@ void addSafeSteps(Sheet& sheet, const Content& content) {
       {{{"ladder"},
         Text::tr("From %1 deep on a ladder stands in the pit, close to those who dig, until the last one "
                  "is out.")
-            .arg(threshold("pit.ladder_from", words::Rounding::down, format)),
+            .arg(limitLength("pit.ladder_from", words::Rounding::down, format)),
         true},
        {{"spoil_back"},
         Text::tr("Throw the spoil %1 or more back from the edge. No stones, tools, bags or animals nearer "
                  "than that.")
-            .arg(threshold("spoil.setback", words::Rounding::up, format)),
+            .arg(limitLength("spoil.setback", words::Rounding::up, format)),
         true},
        {{"fence"}, Text::tr("Fence the pit, by night and on rest days too. Children stay away."), true}});
 }
@@ -92,7 +87,7 @@ void addDeepCaution(Sheet& sheet, const Content& content) {
   addStep(sheet, {{"cave_in"},
                   Text::tr("This pit gets deeper than %1. Walls of that height bury people: ask a licensed "
                            "engineer how far they must lean or be propped, and follow the local code.")
-                      .arg(threshold("pit.cave_in_from", words::Rounding::down, content.format)),
+                      .arg(limitLength("pit.cave_in_from", words::Rounding::down, content.format)),
                   false,
                   true});
 }

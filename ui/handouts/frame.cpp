@@ -1,6 +1,7 @@
 #include "ui/handouts/frame.h"
 
 #include "core/exchange/project_file.h"
+#include "ui/handouts/steps.h"
 #include "ui/text/languages.h"
 
 #include <QCoreApplication>
@@ -115,12 +116,14 @@ void paintCautions(QPainter& painter, const QRectF& area, const FrameText& text)
 
 }  // namespace
 
-QStringList cautionLines(const QString& override_text, const QSizeF& page_mm) {
-  const QString cautions = Text::tr(
-      "Caution. Pit walls can fall in: never work alone, keep spoil 0.6 m back, keep a ladder in "
-      "the pit. "
-      "Cement burns skin and eyes, its dust harms the lungs: gloves, boots, wash at once. "
-      "Lift bags two together. Fence the pit: people fall in and drown.");
+QStringList cautionLines(const QString& override_text, const QSizeF& page_mm, const Formatter& format) {
+  const QString cautions =
+      Text::tr(
+          "Caution. Pit walls can fall in: never work alone, keep spoil %1 back, keep a ladder in "
+          "the pit. "
+          "Cement burns skin and eyes, its dust harms the lungs: gloves, boots, wash at once. "
+          "Lift bags two together. Fence the pit: people fall in and drown.")
+          .arg(limitLength("spoil.setback", words::Rounding::up, format));
   const QString all = override_text.isEmpty() ? cautions : override_text + QLatin1Char(' ') + cautions;
   return wrapped(all, kBody, inside(page_mm).width() - 4);
 }

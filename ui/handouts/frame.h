@@ -23,7 +23,7 @@ inline constexpr double kMargin_mm = 14;
 inline constexpr double kCheckBar_mm = 100;
 
 /// The usual cautions in lines, broken for a page; before them whose word stands against a stop, if any.
-QStringList cautionLines(const QString& override_text, const QSizeF& page_mm);
+QStringList cautionLines(const QString& override_text, const QSizeF& page_mm, const Formatter& format);
 /// Room that the frame leaves for content [mm].
 QRectF contentArea(const QSizeF& page_mm, const FrameText& text);
 void paintFrame(QPainter& painter, const QSizeF& page_mm, const FrameText& text, const QLocale& locale);

@@ -101,7 +101,7 @@ Handout::Handout(Content content, Options options)
                                    options.language)) {
   const InLanguage scope(options.language);
   impl_->version = versionOf(impl_->content);
-  impl_->cautions = cautionLines(overrideText(impl_->content), impl_->size_mm);
+  impl_->cautions = cautionLines(overrideText(impl_->content), impl_->size_mm, impl_->content.format);
   for (const PageKind& kind : pageKinds()) {
     const bool is_wanted = options.codes.isEmpty() || options.codes.contains(QLatin1String(kind.code));
     if (is_wanted && kind.applies(impl_->content)) impl_->addPages(kind);

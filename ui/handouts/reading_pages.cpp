@@ -50,7 +50,7 @@ struct Advice {
   std::vector<Step> steps;
 };
 
-std::vector<Advice> diggingAdvice() {
+std::vector<Advice> diggingAdvice(const Formatter& format) {
   return {
       {Text::tr("Digging"),
        {Step{{"cave_in"},
@@ -59,7 +59,8 @@ std::vector<Advice> diggingAdvice() {
                  "bulging, or water in the wall."),
              true},
         Step{{"spoil_back"},
-             Text::tr("Keep spoil, stones, bags and animals at least 0.6 m back from the edge."),
+             Text::tr("Keep spoil, stones, bags and animals at least %1 back from the edge.")
+                 .arg(limitLength("spoil.setback", words::Rounding::up, format)),
              true},
         Step{{"ladder", "two_people"},
              Text::tr("Keep a ladder in the pit at all times. No one digs alone; someone stays at the top."),
@@ -131,13 +132,13 @@ void buildDipStick(Sheet& sheet, const Content& content) {
     addDipTable(sheet, marks.subspan(k, std::min(page, marks.size() - k)), format);
 }
 
-void buildSafety(Sheet& sheet, const Content&) {
+void buildSafety(Sheet& sheet, const Content& content) {
   sheet.paragraph(
       Text::tr("Local codes and licensed practice come first. On a slope, on filled ground, near a "
                "house or a drop, "
                "or where ground water is high, ask a licensed engineer before digging."),
       kStrong);
-  addAdvice(sheet, diggingAdvice());
+  addAdvice(sheet, diggingAdvice(content.format));
   addAdvice(sheet, plasterAdvice());
   addAdvice(sheet, livingAdvice());
 }

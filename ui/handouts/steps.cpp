@@ -1,5 +1,7 @@
 #include "ui/handouts/steps.h"
 
+#include "core/site/thresholds.h"
+
 #include <QCoreApplication>
 #include <algorithm>
 
@@ -38,6 +40,12 @@ void addStep(Sheet& sheet, const Step& step, double picture_mm) {
 
 void addSteps(Sheet& sheet, const std::vector<Step>& steps, double picture_mm) {
   for (const Step& step : steps) addStep(sheet, step, picture_mm);
+}
+
+QString limitLength(const char* key, words::Rounding rounding, const Formatter& format) {
+  const double value =
+      words::toShownStep(core::site::threshold(key).value, core::Unit::metre, 1, format, rounding);
+  return format.quantity(value, core::Unit::metre, 1);
 }
 
 Step cementStep() {

@@ -2,6 +2,7 @@
 
 #include "ui/handouts/pictograms.h"
 #include "ui/handouts/sheet.h"
+#include "ui/text/worth.h"
 
 #include <QString>
 #include <vector>
@@ -24,5 +25,8 @@ void addSteps(Sheet& sheet, const std::vector<Step>& steps, double picture_mm = 
 Step cementStep();
 /// Nobody works alone, and someone stays outside.
 Step neverAloneStep();
+
+/// A length from the table of limits (core/site/thresholds.h), rounded to the safe side.
+QString limitLength(const char* key, words::Rounding rounding, const Formatter& format);
 
 }  // namespace ui::handouts
