@@ -6,6 +6,8 @@
 #include <QTextLayout>
 #include <algorithm>
 #include <cmath>
+#include <iterator>
+#include <span>
 
 namespace ui::handouts {
 namespace {
@@ -14,6 +16,7 @@ using drawings::Lettering;
 
 constexpr double kCellPad = 1.2;
 constexpr double kTick = 5;
+constexpr double kRowWhite = 0.8;       // of the next row, over its text
 constexpr double kNearlyBare = 1. / 3;  // of a page
 constexpr double kNarrow = 0.4;  // parts of the body; letters of a text are seldom that narrow in the mean
 constexpr std::size_t kShortTable = 9;  // rows that are not split between pages
@@ -74,12 +77,13 @@ void paintCell(QPainter& painter, const SetCell& cell, QPointF at, double height
 }
 
 Block rowBlock(SetRow row, double rule_mm) {
-  const double height = row.height;
-  return {height, [row = std::move(row), rule_mm](QPainter& painter, QPointF at) {
-            for (const SetCell& cell : row.cells) paintCell(painter, cell, at, row.height);
-            painter.setPen(line(rule_mm));
-            painter.drawLine(at + QPointF(0, row.height), at + QPointF(row.width, row.height));
-          }};
+  Block block{row.height, [row = std::move(row), rule_mm](QPainter& painter, QPointF at) {
+                for (const SetCell& cell : row.cells) paintCell(painter, cell, at, row.height);
+                painter.setPen(line(rule_mm));
+                painter.drawLine(at + QPointF(0, row.height), at + QPointF(row.width, row.height));
+              }};
+  block.white_mm = kRowWhite;
+  return block;
 }
 
 std::vector<Cell> titles(const std::vector<Column>& columns) {
@@ -96,22 +100,18 @@ double heightOf(const Block& block, double less) {
 }
 
 /// Height of block k with all that must stay with it, a share of their white left out.
-double groupHeight(const std::vector<Block>& blocks, std::size_t k, double less) {
+double groupHeight(std::span<const Block> blocks, std::size_t k, double less) {
   double height = heightOf(blocks[k], less);
   while (blocks[k].keep_with_next && k + 1 < blocks.size()) height += heightOf(blocks[++k], less);
   return height;
 }
 
 /// Blocks on pages, a share of all white left out.
-std::vector<PlacedPage> placed(const std::vector<Block>& blocks, double height_mm, double less) {
+std::vector<PlacedPage> placed(std::span<const Block> blocks, double height_mm, double less) {
   std::vector<PlacedPage> pages(1);
   double y = 0;
   for (std::size_t k = 0; k < blocks.size(); ++k) {
     const Block& block = blocks[k];
-    if (block.starts_page && y > 0) {
-      pages.emplace_back();
-      y = 0;
-    }
     if (y > 0 && y + groupHeight(blocks, k, less) > height_mm + 1e-6) {
       if (!block.paint) continue;
       pages.emplace_back();
@@ -130,6 +130,17 @@ std::vector<PlacedPage> placed(const std::vector<Block>& blocks, double height_m
 
 double footOf(const PlacedPage& page) {
   return page.empty() ? 0 : page.back().y_mm + page.back().block->height_mm;
+}
+
+/// Blocks on pages, closer to each other where that saves a page that would be nearly bare.
+std::vector<PlacedPage> savingPages(std::span<const Block> blocks, double height_mm) {
+  std::vector<PlacedPage> pages = placed(blocks, height_mm, 0);
+  if (pages.size() < 2 || footOf(pages.back()) > kNearlyBare * height_mm) return pages;
+  for (const double less : {0.2, 0.4, 0.6}) {
+    std::vector<PlacedPage> tighter = placed(blocks, height_mm, less);
+    if (tighter.size() < pages.size()) return tighter;
+  }
+  return pages;
 }
 
 /// How far from the left edge a text starts in a width [mm].
@@ -280,12 +291,15 @@ void drawUnmirrored(QPainter& painter, const QRectF& room,
 }
 
 std::vector<PlacedPage> paginate(const std::vector<Block>& blocks, double height_mm) {
-  std::vector<PlacedPage> pages = placed(blocks, height_mm, 0);
-  if (pages.size() < 2 || footOf(pages.back()) > kNearlyBare * height_mm) return pages;
-  for (const double less : {0.2, 0.4, 0.6}) {
-    std::vector<PlacedPage> tighter = placed(blocks, height_mm, less);
-    if (tighter.size() < pages.size()) return tighter;
+  std::vector<PlacedPage> pages;
+  for (auto from = blocks.begin(); from != blocks.end();) {
+    const auto to =
+        std::find_if(from + 1, blocks.end(), [](const Block& block) { return block.starts_page; });
+    std::vector<PlacedPage> more = savingPages({from, to}, height_mm);
+    if (!more.front().empty()) std::ranges::move(more, std::back_inserter(pages));
+    from = to;
   }
+  if (pages.empty()) pages.emplace_back();
   return pages;
 }
 

@@ -111,7 +111,7 @@ struct Placed {
 using PlacedPage = std::vector<Placed>;
 
 /// Shares the blocks out over pages of a height; a block taller than a page gets one by itself. Where the
-/// last page would be nearly bare, the white between blocks shrinks if that saves the page.
+/// last page before a break would be nearly bare, the white between blocks shrinks if that saves the page.
 std::vector<PlacedPage> paginate(const std::vector<Block>& blocks, double height_mm);
 
 }  // namespace ui::handouts
