@@ -6823,7 +6823,7 @@ Comprobación: %2</translation>
     <message>
         <source>%1 of 10</source>
         <comment>years</comment>
-        <translation>%1 de cada 10</translation>
+        <translation>%1 de 10</translation>
     </message>
     <message>
         <source>%1, in a dry year: %2 in the tank</source>

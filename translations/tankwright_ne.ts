@@ -75,11 +75,11 @@
     </message>
     <message>
         <source>Scale 1 : %1</source>
-        <translation>स्केल 1 : %1</translation>
+        <translation>स्केल १ : %1</translation>
     </message>
     <message>
         <source>rim and ground: 0</source>
-        <translation>बिट र जमिन: 0</translation>
+        <translation>बिट र जमिन: ०</translation>
     </message>
     <message>
         <source>overflow: %1 down</source>
@@ -123,7 +123,7 @@
     </message>
     <message>
         <source>offset peg, 1 m clear of the digging; A1 and A2 belong to A</source>
-        <translation>बाहिरी किला, खन्ने ठाउँबाट 1 m पर; A1 र A2 किला A का हुन्</translation>
+        <translation>बाहिरी किला, खन्ने ठाउँबाट १ m पर; A1 र A2 किला A का हुन्</translation>
     </message>
     <message>
         <source>rim collar length %1</source>
@@ -205,7 +205,7 @@
     </message>
     <message>
         <source>8 years in ten</source>
-        <translation>10 मध्ये 8 वर्ष</translation>
+        <translation>१० मध्ये ८ वर्ष</translation>
     </message>
     <message>
         <source>middle year</source>
@@ -241,7 +241,7 @@
     </message>
     <message>
         <source>Years in ten in which the water lasts:</source>
-        <translation>10 मध्ये पानी पुग्ने वर्ष:</translation>
+        <translation>१० मध्ये पानी पुग्ने वर्ष:</translation>
     </message>
     <message>
         <source>target</source>
@@ -293,7 +293,7 @@
     </message>
     <message>
         <source>Years in ten in which the water lasts</source>
-        <translation>10 मध्ये पानी पुग्ने वर्ष</translation>
+        <translation>१० मध्ये पानी पुग्ने वर्ष</translation>
     </message>
     <message>
         <source>the water lasts in %1 of %2 years</source>
@@ -326,7 +326,7 @@
     </message>
     <message>
         <source>%1: half of the years hold %2 or more; one year in ten less than %3</source>
-        <translation>%1: आधा वर्षहरूमा %2 वा बढी पानी हुन्छ; 10 मध्ये एक वर्षमा %3 भन्दा कम</translation>
+        <translation>%1: आधा वर्षहरूमा %2 वा बढी पानी हुन्छ; १० मध्ये एक वर्षमा %3 भन्दा कम</translation>
     </message>
     <message>
         <source>Tank of %1, beds of %2: %3</source>
@@ -500,7 +500,7 @@
     </message>
     <message>
         <source>rim: 0</source>
-        <translation>बिट: 0</translation>
+        <translation>बिट: ०</translation>
     </message>
     <message>
         <source>sill: %1</source>
@@ -544,7 +544,7 @@
     </message>
     <message>
         <source>rim and platform: 0</source>
-        <translation>बिट र सम्याएको ठाउँ: 0</translation>
+        <translation>बिट र सम्याएको ठाउँ: ०</translation>
     </message>
     <message>
         <source>natural ground</source>
@@ -796,7 +796,7 @@
     </message>
     <message>
         <source>8 times in ten</source>
-        <translation>10 मध्ये 8 पटक</translation>
+        <translation>१० मध्ये ८ पटक</translation>
     </message>
     <message>
         <source>half of the times less</source>
@@ -858,7 +858,7 @@
     </message>
     <message>
         <source>Times in ten that coats of this week stay undisturbed</source>
-        <translation>10 मध्ये कति पटक यो हप्ताका पत्रमा बाधा पर्दैन</translation>
+        <translation>१० मध्ये कति पटक यो हप्ताका पत्रमा बाधा पर्दैन</translation>
     </message>
     <message>
         <source>no work on this day</source>
@@ -1040,7 +1040,7 @@
     </message>
     <message>
         <source>%1, level with the string: 0</source>
-        <translation>%1, डोरीकै सतहमा: 0</translation>
+        <translation>%1, डोरीकै सतहमा: ०</translation>
     </message>
     <message>
         <source>%1, dig to here: %2 down</source>
@@ -1168,7 +1168,7 @@
     </message>
     <message>
         <source>Unevenness %1 on coat 1, waste %2, whole bags.</source>
-        <translation>पत्र 1मा असमानता %1, खेर जाने %2, पूरा बोरा।</translation>
+        <translation>पत्र १मा असमानता %1, खेर जाने %2, पूरा बोरा।</translation>
     </message>
     <message>
         <source>Cement to order</source>
@@ -1288,7 +1288,7 @@ clear depth %3</source>
     </message>
     <message>
         <source>Years in ten with water all year</source>
-        <translation>10 मध्ये कति वर्ष वर्षभरि पानी</translation>
+        <translation>१० मध्ये कति वर्ष वर्षभरि पानी</translation>
     </message>
     <message>
         <source>Each day: water held + source + runoff + rain − evaporation − seepage − need, kept between empty and full; a day is short of water when less than the need can be drawn.</source>
@@ -1312,7 +1312,7 @@ clear depth %3</source>
     </message>
     <message>
         <source>Target: %1 years in ten with water all year.</source>
-        <translation>लक्ष्य: 10 मध्ये %1 वर्ष वर्षभरि पानी।</translation>
+        <translation>लक्ष्य: १० मध्ये %1 वर्ष वर्षभरि पानी।</translation>
     </message>
     <message>
         <source>Cost, all together</source>
@@ -1589,7 +1589,7 @@ clear depth %3</source>
     </message>
     <message>
         <source>This bar is 100 mm on a true print.</source>
-        <translation>ठीक नापमा छापिएको छ भने यो धर्को 100 mm हुन्छ।</translation>
+        <translation>ठीक नापमा छापिएको छ भने यो धर्को १०० mm हुन्छ।</translation>
     </message>
     <message>
         <source>Page %1 of %2</source>
@@ -1625,7 +1625,7 @@ clear depth %3</source>
     </message>
     <message>
         <source>Order: net with %1 for uneven dug faces (stone bed and coat 1) and %2 waste; soil and sand with %3 sieving loss, damp sand with %4 bulking; loose stone is %5 times the compacted bed; cement in whole bags of %6.</source>
-        <translation>मगाउने: खुदमा असमान खनेको सतहको (ढुङ्गाको सोलिङ र पत्र 1) %1 र खेर जाने %2 थपेर; माटो र बालुवामा चाल्दा घट्ने %3, ओसिलो बालुवामा फुलाइ %4; खुकुलो ढुङ्गा खाँदेको सोलिङको %5 गुणा; सिमेन्ट %6का पूरा बोरा।</translation>
+        <translation>मगाउने: खुदमा असमान खनेको सतहको (ढुङ्गाको सोलिङ र पत्र १) %1 र खेर जाने %2 थपेर; माटो र बालुवामा चाल्दा घट्ने %3, ओसिलो बालुवामा फुलाइ %4; खुकुलो ढुङ्गा खाँदेको सोलिङको %5 गुणा; सिमेन्ट %6का पूरा बोरा।</translation>
     </message>
     <message>
         <source>Water: %1 for mixing, %2 for wetting each coat. Sacks: %3 each, %4 spare.</source>
@@ -1789,7 +1789,7 @@ clear depth %3</source>
     </message>
     <message>
         <source>1 bag of cement</source>
-        <translation>1 बोरा सिमेन्ट</translation>
+        <translation>१ बोरा सिमेन्ट</translation>
     </message>
     <message>
         <source>half a bag</source>
@@ -2359,11 +2359,11 @@ clear depth %3</source>
     </message>
     <message>
         <source>Years in ten with water all year: wanted</source>
-        <translation>10 मध्ये कति वर्ष वर्षभरि पानी: चाहेको</translation>
+        <translation>१० मध्ये कति वर्ष वर्षभरि पानी: चाहेको</translation>
     </message>
     <message>
         <source>Years in ten with water all year: as planned</source>
-        <translation>10 मध्ये कति वर्ष वर्षभरि पानी: योजनाअनुसार</translation>
+        <translation>१० मध्ये कति वर्ष वर्षभरि पानी: योजनाअनुसार</translation>
     </message>
     <message>
         <source>This tank holds when full</source>
@@ -2391,7 +2391,7 @@ clear depth %3</source>
     </message>
     <message>
         <source>Find the size of a tank at the foot of the first picture and the area of beds at its left: where they meet it says in how many years of ten the water lasts.</source>
-        <translation>पहिलो चित्रको तलतिर ट्याङ्कीको साइज र बायाँतिर ड्याङको क्षेत्रफल खोज्नुहोस्: ती दुई भेटिने ठाउँले 10 मध्ये कति वर्ष पानी पुग्छ देखाउँछ।</translation>
+        <translation>पहिलो चित्रको तलतिर ट्याङ्कीको साइज र बायाँतिर ड्याङको क्षेत्रफल खोज्नुहोस्: ती दुई भेटिने ठाउँले १० मध्ये कति वर्ष पानी पुग्छ देखाउँछ।</translation>
     </message>
     <message>
         <source>A finding says stop; overridden by %1, licence %2, on %3: %4.</source>
@@ -2741,7 +2741,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>The terrace edge is taken to run out %1 for each 1 that it falls.</source>
-        <translation>कान्लाको डिल हरेक 1 तल झर्दा %1 बाहिर जाने मानिएको छ।</translation>
+        <translation>कान्लाको डिल हरेक १ तल झर्दा %1 बाहिर जाने मानिएको छ।</translation>
     </message>
     <message>
         <source>Slips shallower than %1, and those that begin more than %2 downhill from the middle of the tank, leave tank and walkway alone and are left out.</source>
@@ -3741,7 +3741,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>%1 draws; each input triangular between low and high about what is entered. 1 draw in 10 is below P10, half are below P50, 9 in 10 below P90. The draws start with the number %2: the same number gives the same answer.</source>
-        <translation>%1 गोला; हरेक अङ्क राखिएको अङ्कको वरिपरि कम र बढीबीच त्रिभुजाकार बाँडिन्छ। 10 मध्ये 1 गोला P10 भन्दा तल, आधा P50 भन्दा तल, 10 मध्ये 9 P90 भन्दा तल पर्छ। गोला %2 अङ्कबाट सुरु हुन्छ: उही अङ्कले उही उत्तर दिन्छ।</translation>
+        <translation>%1 गोला; हरेक अङ्क राखिएको अङ्कको वरिपरि कम र बढीबीच त्रिभुजाकार बाँडिन्छ। १० मध्ये १ गोला P10 भन्दा तल, आधा P50 भन्दा तल, १० मध्ये ९ P90 भन्दा तल पर्छ। गोला %2 अङ्कबाट सुरु हुन्छ: उही अङ्कले उही उत्तर दिन्छ।</translation>
     </message>
     <message>
         <source>Week from</source>
@@ -3781,7 +3781,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>E water lost in kg for each m² and hour, Tc and Ta plaster and air in °C, r humidity from 0 to 1, V wind in km/h; the mean weather of the week, plaster as warm as the air.</source>
-        <translation>E हरेक m² र घण्टामा जाने पानी kg मा, Tc र Ta प्लास्टर र हावाको तापक्रम °C मा, r आर्द्रता 0 देखि 1, V हावाको गति km/h मा; त्यो हप्ताको औसत मौसम, प्लास्टर हावा जत्तिकै तातो मानेर।</translation>
+        <translation>E हरेक m² र घण्टामा जाने पानी kg मा, Tc र Ta प्लास्टर र हावाको तापक्रम °C मा, r आर्द्रता ० देखि १, V हावाको गति km/h मा; त्यो हप्ताको औसत मौसम, प्लास्टर हावा जत्तिकै तातो मानेर।</translation>
     </message>
     <message>
         <source>Weather window: how often coats stay undisturbed, week by week</source>
@@ -3789,7 +3789,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>Good: nothing disturbs, of all start days of the week and %1 of weather. Rain: %2 or more on the day of a coat or the day after. Frost: a night at or below 0 °C within 7 days of a coat. Heat: a day of a coat outside 5 to 35 °C. * week of the first coat as planned; + best week.</source>
-        <translation>ठीक: केहीले बाधा दिँदैन, हप्ताका सबै सुरु दिन र मौसमका %1मध्ये। वर्षा: पत्र लगाएको दिन वा भोलिपल्ट %2 वा बढी। तुसारो: पत्र लगाएको 7 दिनभित्र 0 °C वा कमको रात। गर्मी: पत्र लगाएको दिन 5 देखि 35 °C भन्दा बाहिर। * योजनाअनुसार पहिलो पत्रको हप्ता; + सबैभन्दा राम्रो हप्ता।</translation>
+        <translation>ठीक: केहीले बाधा दिँदैन, हप्ताका सबै सुरु दिन र मौसमका %1मध्ये। वर्षा: पत्र लगाएको दिन वा भोलिपल्ट %2 वा बढी। तुसारो: पत्र लगाएको ७ दिनभित्र ० °C वा कमको रात। गर्मी: पत्र लगाएको दिन ५ देखि ३५ °C भन्दा बाहिर। * योजनाअनुसार पहिलो पत्रको हप्ता; + सबैभन्दा राम्रो हप्ता।</translation>
     </message>
     <message>
         <source>wetted</source>
@@ -4217,11 +4217,11 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>Pipes and collars, before coat 1</source>
-        <translation>पाइप र घेरा, पत्र 1 अघि</translation>
+        <translation>पाइप र घेरा, पत्र १ अघि</translation>
     </message>
     <message>
         <source>Every pipe through the wall is laid before coat 1. Roughen it where the plaster will hold it; smooth plastic lets water along.</source>
-        <translation>भित्ता छेडेर जाने सबै पाइप पत्र 1 अघि नै राखिन्छ। प्लास्टरले समात्ने ठाउँमा पाइप खस्रो पार्नुहोस्; चिल्लो प्लास्टिकको छेउबाट पानी चुहिन्छ।</translation>
+        <translation>भित्ता छेडेर जाने सबै पाइप पत्र १ अघि नै राखिन्छ। प्लास्टरले समात्ने ठाउँमा पाइप खस्रो पार्नुहोस्; चिल्लो प्लास्टिकको छेउबाट पानी चुहिन्छ।</translation>
     </message>
     <message>
         <source>Bed it in rammed earth over its whole length, so that it cannot sink and break away.</source>
@@ -4229,7 +4229,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>Set a collar of stiff plaster around it, a hand&apos;s breadth wide on every side, let into the earth wall. Coat 1 goes on while the collar is still damp.</source>
-        <translation>पाइपको चारैतिर गाढा प्लास्टरको घेरा बसाउनुहोस्, हरेक पट्टि एक हत्केला चौडा, माटोको भित्तामा गाडेर। घेरा ओसिलो छँदै पत्र 1 लगाउने।</translation>
+        <translation>पाइपको चारैतिर गाढा प्लास्टरको घेरा बसाउनुहोस्, हरेक पट्टि एक हत्केला चौडा, माटोको भित्तामा गाडेर। घेरा ओसिलो छँदै पत्र १ लगाउने।</translation>
     </message>
     <message>
         <source>Where it can be, take the pipe over the rim instead: a hole that is not made cannot leak.</source>
@@ -4417,7 +4417,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>For 1 bag of cement, and below it for half a bag (½): boxes of %1, or pans of %2, or buckets of %3, level with the rim.</source>
-        <translation>सिमेन्ट 1 बोराका लागि, र त्यसमुनि आधा बोराका लागि (½): %1का बाकस, वा %2का तसला, वा %3का बाल्टी, मुखसम्म सम्म पारेर।</translation>
+        <translation>सिमेन्ट १ बोराका लागि, र त्यसमुनि आधा बोराका लागि (½): %1का बाकस, वा %2का तसला, वा %3का बाल्टी, मुखसम्म सम्म पारेर।</translation>
     </message>
     <message>
         <source>Test pits</source>
@@ -4809,7 +4809,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>Wanted and there to use: means of all years reckoned. Usual year: half of the years had more in the tank on that day. Bad year: one year in ten had less.</source>
-        <translation>चाहिने र चलाउन पाइने: हिसाब गरिएका सबै वर्षको औसत। साधारण वर्ष: आधा वर्षमा त्यस दिन ट्याङ्कीमा योभन्दा बढी थियो। नराम्रो वर्ष: 10 मध्ये एक वर्षमा योभन्दा कम थियो।</translation>
+        <translation>चाहिने र चलाउन पाइने: हिसाब गरिएका सबै वर्षको औसत। साधारण वर्ष: आधा वर्षमा त्यस दिन ट्याङ्कीमा योभन्दा बढी थियो। नराम्रो वर्ष: १० मध्ये एक वर्षमा योभन्दा कम थियो।</translation>
     </message>
 </context>
 <context>
@@ -6258,7 +6258,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>In a dry year the tank holds less than in nine of ten years on each day; the tab Water has the weather</source>
-        <translation>सुक्खा वर्षमा हरेक दिन ट्याङ्कीमा 10 मध्ये 9 वर्षमा भन्दा कम पानी हुन्छ; मौसम “पानी” ट्याबमा छ</translation>
+        <translation>सुक्खा वर्षमा हरेक दिन ट्याङ्कीमा १० मध्ये ९ वर्षमा भन्दा कम पानी हुन्छ; मौसम “पानी” ट्याबमा छ</translation>
     </message>
     <message>
         <source>%1: %2 deep, %3</source>
@@ -6573,11 +6573,11 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>Years in ten with water all year, by size of the tank and area of the beds</source>
-        <translation>10 मध्ये कति वर्ष वर्षभरि पानी, ट्याङ्कीको साइज र ड्याङको क्षेत्रफलअनुसार</translation>
+        <translation>१० मध्ये कति वर्ष वर्षभरि पानी, ट्याङ्कीको साइज र ड्याङको क्षेत्रफलअनुसार</translation>
     </message>
     <message>
         <source>Years in ten with water all year, by size of the tank</source>
-        <translation>10 मध्ये कति वर्ष वर्षभरि पानी, ट्याङ्कीको साइजअनुसार</translation>
+        <translation>१० मध्ये कति वर्ष वर्षभरि पानी, ट्याङ्कीको साइजअनुसार</translation>
     </message>
 </context>
 <context>
@@ -6823,7 +6823,7 @@ Cross-check: %2</source>
     <message>
         <source>%1 of 10</source>
         <comment>years</comment>
-        <translation>10 मध्ये %1</translation>
+        <translation>१० मध्ये %1</translation>
     </message>
     <message>
         <source>%1, in a dry year: %2 in the tank</source>
@@ -6977,11 +6977,11 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>Drop of the natural ground straight downhill over 100 of level distance.</source>
-        <translation>सक्कली जमिन सीधा ओरालोतिर 100 समथर दूरीमा कति झर्छ।</translation>
+        <translation>सक्कली जमिन सीधा ओरालोतिर १०० समथर दूरीमा कति झर्छ।</translation>
     </message>
     <message>
         <source>Compass direction in which water would run off: north 0, east 90, south 180.</source>
-        <translation>पानी बगेर जाने कम्पास दिशा: उत्तर 0, पूर्व 90, दक्षिण 180।</translation>
+        <translation>पानी बगेर जाने कम्पास दिशा: उत्तर ०, पूर्व ९०, दक्षिण १८०।</translation>
     </message>
     <message>
         <source>The weakest soil found in the trial pit down to the pit floor; choose “not known” rather than guess.</source>
@@ -7013,7 +7013,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>Whether children who cannot yet swim or climb out live or play within 20 m.</source>
-        <translation>पौडी खेल्न वा बाहिर उक्लिन नजान्ने बच्चा 20 m भित्र बस्छन् वा खेल्छन् कि।</translation>
+        <translation>पौडी खेल्न वा बाहिर उक्लिन नजान्ने बच्चा २० m भित्र बस्छन् वा खेल्छन् कि।</translation>
     </message>
     <message>
         <source>Clear length of the smallest tank that builders here recommend.</source>
@@ -7057,11 +7057,11 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>How far the wall leans outward for each unit of height: 0 is upright, 0.10 is 1 in 10.</source>
-        <translation>हरेक एक एकाइ उचाइमा भित्ता कति बाहिर ढल्किन्छ: 0 भनेको ठाडो, 0.10 भनेको 10 मा 1।</translation>
+        <translation>हरेक एक एकाइ उचाइमा भित्ता कति बाहिर ढल्किन्छ: ० भनेको ठाडो, ०.१० भनेको १० मा १।</translation>
     </message>
     <message>
         <source>Rounding of the corners of the clear floor in plan; 0 leaves them sharp.</source>
-        <translation>प्लानमा भित्री भुइँका कुनाको गोलाइ; 0 भए कुना चुच्चै रहन्छन्।</translation>
+        <translation>प्लानमा भित्री भुइँका कुनाको गोलाइ; ० भए कुना चुच्चै रहन्छन्।</translation>
     </message>
     <message>
         <source>Height from the overflow level, where water runs out, up to the rim.</source>
@@ -7085,7 +7085,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>Extra for hollows in the dug faces, on the stone bed and on coat 1 alone.</source>
-        <translation>खनेका सतहका खाल्डाका लागि थप, ढुङ्गाको सोलिङ र पत्र 1मा मात्र।</translation>
+        <translation>खनेका सतहका खाल्डाका लागि थप, ढुङ्गाको सोलिङ र पत्र १मा मात्र।</translation>
     </message>
     <message>
         <source>Weight printed on the cement bag sold nearby.</source>
@@ -7117,15 +7117,15 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>Rounded fillet between clear floor and wall; 0 leaves a sharp corner.</source>
-        <translation>भित्री भुइँ र भित्ताबीचको गोलाइ; 0 भए कुना चुच्चै रहन्छ।</translation>
+        <translation>भित्री भुइँ र भित्ताबीचको गोलाइ; ० भए कुना चुच्चै रहन्छ।</translation>
     </message>
     <message>
         <source>Width of the plaster collar let into the ground around the top, outward of the coats; 0 for none.</source>
-        <translation>माथि वरिपरि जमिनमा गाडिने प्लास्टरको घेराको चौडाइ, पत्रभन्दा बाहिरतिर; नभए 0।</translation>
+        <translation>माथि वरिपरि जमिनमा गाडिने प्लास्टरको घेराको चौडाइ, पत्रभन्दा बाहिरतिर; नभए ०।</translation>
     </message>
     <message>
         <source>Thickness of that collar; 0 for none.</source>
-        <translation>त्यो घेराको मोटाइ; नभए 0।</translation>
+        <translation>त्यो घेराको मोटाइ; नभए ०।</translation>
     </message>
     <message>
         <source>Share of soil and sand that stays on the sieve and cannot be used.</source>
@@ -7277,7 +7277,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>Small children live within 20 m</source>
-        <translation>साना बच्चा 20 m भित्र बस्छन्</translation>
+        <translation>साना बच्चा २० m भित्र बस्छन्</translation>
     </message>
     <message>
         <source>Shape</source>
@@ -7485,7 +7485,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>%1 parts of sand to 1 part of soil would reach it.</source>
-        <translation>1 भाग माटोमा %1 भाग बालुवा हाले पुग्छ।</translation>
+        <translation>१ भाग माटोमा %1 भाग बालुवा हाले पुग्छ।</translation>
     </message>
     <message>
         <source>%1: clay is only %2 of its soil and sand together; %3 to %4 is wanted, or the plaster crumbles.</source>
@@ -7533,7 +7533,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>The customary bill has %1 parts of soil to 1 part of sand; the mixes entered need %2. Both cannot be right.</source>
-        <translation>चलनको हिसाबमा 1 भाग बालुवामा %1 भाग माटो छ; राखिएका मिसावटलाई %2 भाग चाहिन्छ। दुवै ठीक हुन सक्दैन।</translation>
+        <translation>चलनको हिसाबमा १ भाग बालुवामा %1 भाग माटो छ; राखिएका मिसावटलाई %2 भाग चाहिन्छ। दुवै ठीक हुन सक्दैन।</translation>
     </message>
     <message>
         <source>Digging takes %1 by published rate norms and %2 by local practice. Check which fits your diggers before you promise dates.</source>
@@ -8443,7 +8443,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>is too little for the wet days of this month: each has 0.1 mm at least</source>
-        <translation>यो महिनाका पानी परेका दिनका लागि थोरै छ: हरेक दिन कम्तीमा 0.1 mm हुन्छ</translation>
+        <translation>यो महिनाका पानी परेका दिनका लागि थोरै छ: हरेक दिन कम्तीमा ०.१ mm हुन्छ</translation>
     </message>
     <message>
         <source>is below the lowest temperature of the same month; check both</source>
@@ -8606,7 +8606,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>The water lasts in %1 of 10 years; %2 of 10 are wanted.</source>
-        <translation>10 मध्ये %1 वर्ष पानी पुग्छ; 10 मध्ये %2 वर्ष चाहिएको छ।</translation>
+        <translation>१० मध्ये %1 वर्ष पानी पुग्छ; १० मध्ये %2 वर्ष चाहिएको छ।</translation>
     </message>
     <message>
         <source>A tank that holds about %1 would reach it.</source>
@@ -8646,7 +8646,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>Reading %1: the vessel was full after %2. Below 3 seconds a watch is too coarse; take a larger vessel.</source>
-        <translation>नाप %1: भाँडो %2मा भरियो। 3 सेकेन्डभन्दा कम भए घडीले ठीक नाप्दैन; ठूलो भाँडो लिनुहोस्।</translation>
+        <translation>नाप %1: भाँडो %2मा भरियो। ३ सेकेन्डभन्दा कम भए घडीले ठीक नाप्दैन; ठूलो भाँडो लिनुहोस्।</translation>
     </message>
     <message>
         <source>For %1 a flow of %2 is entered; the middle of the readings is %3. Enter the one you trust.</source>
@@ -8714,7 +8714,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>How long in a day the water runs into the tank; a spring led in day and night runs 24 hours.</source>
-        <translation>दिनमा कति समय ट्याङ्कीमा पानी आउँछ; रातदिन ल्याइएको मूल 24 घण्टा बग्छ।</translation>
+        <translation>दिनमा कति समय ट्याङ्कीमा पानी आउँछ; रातदिन ल्याइएको मूल २४ घण्टा बग्छ।</translation>
     </message>
     <message>
         <source>Month in which this reading was taken.</source>
@@ -8722,7 +8722,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>What the vessel holds up to the mark to which it was filled; take one that fills in 3 seconds or more.</source>
-        <translation>जुन चिनोसम्म भरियो, त्यहाँसम्म भाँडोमा अट्ने पानी; 3 सेकेन्ड वा बढीमा भरिने भाँडो लिनुहोस्।</translation>
+        <translation>जुन चिनोसम्म भरियो, त्यहाँसम्म भाँडोमा अट्ने पानी; ३ सेकेन्ड वा बढीमा भरिने भाँडो लिनुहोस्।</translation>
     </message>
     <message>
         <source>Time from putting the empty vessel under the flow until it is full, by watch.</source>
@@ -8734,11 +8734,11 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>Part of the rain on the roof that reaches the tank: 0.80 is 80 litres of 100.</source>
-        <translation>छानामा परेको वर्षामध्ये ट्याङ्कीमा पुग्ने भाग: 0.80 भनेको 100 लिटरमा 80 लिटर।</translation>
+        <translation>छानामा परेको वर्षामध्ये ट्याङ्कीमा पुग्ने भाग: ०.८० भनेको १०० लिटरमा ८० लिटर।</translation>
     </message>
     <message>
         <source>Rain at the start of a wet spell that is let run off to wash the roof; 0 when nothing is turned away.</source>
-        <translation>झरीको सुरुमा छाना पखाल्न बगाइदिने वर्षा; केही नबगाए 0।</translation>
+        <translation>झरीको सुरुमा छाना पखाल्न बगाइदिने वर्षा; केही नबगाए ०।</translation>
     </message>
     <message>
         <source>Ground uphill whose runoff a ditch leads to the tank; pace its length and width along the level.</source>
@@ -8754,11 +8754,11 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>Evaporation of open water for each unit of reference evapotranspiration; 1.05 for shallow water.</source>
-        <translation>सन्दर्भ वाष्पोत्सर्जनको हरेक एकाइमा खुला पानीको वाष्पीकरण; कम गहिरो पानीको 1.05।</translation>
+        <translation>सन्दर्भ वाष्पोत्सर्जनको हरेक एकाइमा खुला पानीको वाष्पीकरण; कम गहिरो पानीको १.०५।</translation>
     </message>
     <message>
         <source>Share of the evaporation that a roof, a shade cloth or a floating cover keeps back; 0 for open water.</source>
-        <translation>छाना, छाया जाली वा तैरिने ढकनीले रोक्ने वाष्पीकरणको भाग; खुला पानीमा 0।</translation>
+        <translation>छाना, छाया जाली वा तैरिने ढकनीले रोक्ने वाष्पीकरणको भाग; खुला पानीमा ०।</translation>
     </message>
     <message>
         <source>Depth of water lost through the wetted plaster in a day; measure on a covered tank how far the level falls over several days without inflow or drawing.</source>
@@ -8850,7 +8850,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>Part of the water held by the soil that the crop may use up before it suffers: 0.40 is 40 litres of 100.</source>
-        <translation>माटोले राखेको पानीमध्ये बालीलाई असर नपरुन्जेल खान सक्ने भाग: 0.40 भनेको 100 लिटरमा 40 लिटर।</translation>
+        <translation>माटोले राखेको पानीमध्ये बालीलाई असर नपरुन्जेल खान सक्ने भाग: ०.४० भनेको १०० लिटरमा ४० लिटर।</translation>
     </message>
     <message>
         <source>Water the soil keeps for roots after it has drained, down to wilting: sand little, loam and clay much.</source>
@@ -8866,7 +8866,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>Days of this month on which it rains 0.1 mm or more, mean of many years.</source>
-        <translation>यो महिनामा 0.1 mm वा बढी पानी पर्ने दिन, धेरै वर्षको औसत।</translation>
+        <translation>यो महिनामा ०.१ mm वा बढी पानी पर्ने दिन, धेरै वर्षको औसत।</translation>
     </message>
     <message>
         <source>Mean of the lowest temperatures of each day, in the shade.</source>
@@ -8882,7 +8882,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>Mean wind 2 m above the ground; leave empty when not known, then a light wind is reckoned with.</source>
-        <translation>जमिनभन्दा 2 m माथिको हावाको औसत वेग; थाहा नभए खाली छोड्नुहोस्, हलुका हावा मानेर हिसाब गरिन्छ।</translation>
+        <translation>जमिनभन्दा २ m माथिको हावाको औसत वेग; थाहा नभए खाली छोड्नुहोस्, हलुका हावा मानेर हिसाब गरिन्छ।</translation>
     </message>
     <message>
         <source>Mean hours of bright sunshine a day; leave empty when not known, then it is estimated from the temperatures.</source>
@@ -8906,7 +8906,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>Turns the day&apos;s range of temperature into sunshine where none was measured: 0.16 inland, 0.19 at a coast.</source>
-        <translation>घाम ननापिएको ठाउँमा दिनको तापक्रमको फरकलाई घाममा बदल्छ: भित्री भूभागमा 0.16, समुद्र किनारमा 0.19।</translation>
+        <translation>घाम ननापिएको ठाउँमा दिनको तापक्रमको फरकलाई घाममा बदल्छ: भित्री भूभागमा ०.१६, समुद्र किनारमा ०.१९।</translation>
     </message>
     <message>
         <source>What to do with years in which days or values of the record are missing.</source>
@@ -9114,7 +9114,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>Good years wanted in ten</source>
-        <translation>10 वर्षमा चाहिने राम्रा वर्ष</translation>
+        <translation>१० वर्षमा चाहिने राम्रा वर्ष</translation>
     </message>
     <message>
         <source>Tomato</source>
@@ -9449,7 +9449,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>Whether small children live within 20 m is not known, and not known is not safe. Plan the fence, or ask.</source>
-        <translation>20 m भित्र साना बच्चा बस्छन् कि बस्दैनन् थाहा छैन, र थाहा नहुनु सुरक्षित हुनु होइन। बार योजनामा राख्नुहोस्, वा सोध्नुहोस्।</translation>
+        <translation>२० m भित्र साना बच्चा बस्छन् कि बस्दैनन् थाहा छैन, र थाहा नहुनु सुरक्षित हुनु होइन। बार योजनामा राख्नुहोस्, वा सोध्नुहोस्।</translation>
     </message>
     <message>
         <source>Runoff is led in and no silt trap is planned. Silt fills the tank and wears the lining: plan a trap and a way to let the first rain go.</source>
@@ -9693,7 +9693,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>Of the water in the line, by thermometer; cold water flows a little slower, and over 20 °C plastic pipe bears less.</source>
-        <translation>पाइपलाइनको पानीको, थर्मामिटरले; चिसो पानी अलि बिस्तारै बग्छ, र 20 °C भन्दा माथि प्लास्टिक पाइपले कम थाम्छ।</translation>
+        <translation>पाइपलाइनको पानीको, थर्मामिटरले; चिसो पानी अलि बिस्तारै बग्छ, र २० °C भन्दा माथि प्लास्टिक पाइपले कम थाम्छ।</translation>
     </message>
     <message>
         <source>Level distance along the pipe&apos;s way from its inlet at the source to this point; measure with a tape held level.</source>
@@ -9809,7 +9809,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>Length of rim laid a little lower, so that water leaves there and nowhere else when the overflow is blocked; 0 for none.</source>
-        <translation>ओभरफ्लो टालिँदा पानी त्यहीँबाट मात्र जाओस् भनेर अलि होचो बनाइएको बिटको लम्बाइ; नभए 0।</translation>
+        <translation>ओभरफ्लो टालिँदा पानी त्यहीँबाट मात्र जाओस् भनेर अलि होचो बनाइएको बिटको लम्बाइ; नभए ०।</translation>
     </message>
     <message>
         <source>How much lower this part of the rim is laid; check it with water in a clear tube.</source>
@@ -9825,11 +9825,11 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>How far each side of the channel leans outward for each unit of height; 0 is upright.</source>
-        <translation>कुलोका दुवै छेउ हरेक एक एकाइ उचाइमा बाहिरतिर कति ढल्किएका छन्; 0 भनेको ठाडो।</translation>
+        <translation>कुलोका दुवै छेउ हरेक एक एकाइ उचाइमा बाहिरतिर कति ढल्किएका छन्; ० भनेको ठाडो।</translation>
     </message>
     <message>
         <source>Drop of the bed over 100 of length where it is steepest; measure it with a water level tube.</source>
-        <translation>कुलोको सबैभन्दा भिरालो ठाउँमा 100 लम्बाइमा पिँध कति झर्छ; लेभल पाइपले नाप्नुहोस्।</translation>
+        <translation>कुलोको सबैभन्दा भिरालो ठाउँमा १०० लम्बाइमा पिँध कति झर्छ; लेभल पाइपले नाप्नुहोस्।</translation>
     </message>
     <message>
         <source>What the water of the spill path runs over.</source>
@@ -9837,7 +9837,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>The trap is made long enough for this grain to sink; 0.1 mm is fine sand that can just be felt between the fingers.</source>
-        <translation>यो दाना थिग्रिने गरी कुण्ड लामो बनाइन्छ; 0.1 mm भनेको औंलाबीच मुस्किलले थाहा हुने मसिनो बालुवा हो।</translation>
+        <translation>यो दाना थिग्रिने गरी कुण्ड लामो बनाइन्छ; ०.१ mm भनेको औंलाबीच मुस्किलले थाहा हुने मसिनो बालुवा हो।</translation>
     </message>
     <message>
         <source>Most water that passes the trap at a time. Leave empty to take what source line and storm bring.</source>
@@ -10233,11 +10233,11 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>Volume that ground fills once it is placed in layers and rammed, for each unit dug: 0.90 when it packs closer than it lay.</source>
-        <translation>खनेको हरेक एक एकाइ माटो तह-तह खाँद्दा ओगट्ने आयतन: पहिलेभन्दा खाँदिएर बस्ने भए 0.90।</translation>
+        <translation>खनेको हरेक एक एकाइ माटो तह-तह खाँद्दा ओगट्ने आयतन: पहिलेभन्दा खाँदिएर बस्ने भए ०.९०।</translation>
     </message>
     <message>
         <source>Compass direction from the tank to the heap: north 0, east 90, south 180. Leave empty to have it put across the fall.</source>
-        <translation>ट्याङ्कीबाट थुप्रोतिरको कम्पास दिशा: उत्तर 0, पूर्व 90, दक्षिण 180। ढाललाई काट्ने दिशामा राख्न खाली छोड्नुहोस्।</translation>
+        <translation>ट्याङ्कीबाट थुप्रोतिरको कम्पास दिशा: उत्तर ०, पूर्व ९०, दक्षिण १८०। ढाललाई काट्ने दिशामा राख्न खाली छोड्नुहोस्।</translation>
     </message>
     <message>
         <source>No ground can be made of the spot heights: a surface needs three at different places. Survey more, all round the tank.</source>
@@ -10329,15 +10329,15 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>loss, 90° elbow</source>
-        <translation>हेड घाटा, 90° एल्बो</translation>
+        <translation>हेड घाटा, ९०° एल्बो</translation>
     </message>
     <message>
         <source>loss, wide 90° elbow</source>
-        <translation>हेड घाटा, फराकिलो 90° एल्बो</translation>
+        <translation>हेड घाटा, फराकिलो ९०° एल्बो</translation>
     </message>
     <message>
         <source>loss, 45° elbow</source>
-        <translation>हेड घाटा, 45° एल्बो</translation>
+        <translation>हेड घाटा, ४५° एल्बो</translation>
     </message>
     <message>
         <source>loss, tee, straight on</source>
@@ -11209,11 +11209,11 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>Anticlockwise seen from above; at 0 the length runs east. A tank whose length lies across the fall, on one level, needs the least digging.</source>
-        <translation>माथिबाट हेर्दा घडीको उल्टो दिशामा; 0 मा लम्बाइ पूर्वतिर हुन्छ। लम्बाइ ढाललाई काटेर एउटै सतहमा राखिएको ट्याङ्की सबैभन्दा कम खन्नुपर्छ।</translation>
+        <translation>माथिबाट हेर्दा घडीको उल्टो दिशामा; ० मा लम्बाइ पूर्वतिर हुन्छ। लम्बाइ ढाललाई काटेर एउटै सतहमा राखिएको ट्याङ्की सबैभन्दा कम खन्नुपर्छ।</translation>
     </message>
     <message>
         <source>How far the filled face runs out for each unit of height; 1.5 is usual for ground that is well rammed.</source>
-        <translation>पुरिएको सतह हरेक एक एकाइ उचाइमा बाहिरतिर कति फैलिन्छ; राम्ररी खाँदेको माटोमा 1.5 साधारण हो।</translation>
+        <translation>पुरिएको सतह हरेक एक एकाइ उचाइमा बाहिरतिर कति फैलिन्छ; राम्ररी खाँदेको माटोमा १.५ साधारण हो।</translation>
     </message>
     <message>
         <source>Cut or fill runs out of the survey before it meets the ground. Survey further out or move the tank; steeper cut faces help too, if the soil bears them.</source>
@@ -11673,11 +11673,11 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>How far it may fall below the figure entered, at worst; 0 if it cannot.</source>
-        <translation>सबैभन्दा खराब हुँदा राखिएको अङ्कभन्दा कति घट्न सक्छ; नघट्ने भए 0।</translation>
+        <translation>सबैभन्दा खराब हुँदा राखिएको अङ्कभन्दा कति घट्न सक्छ; नघट्ने भए ०।</translation>
     </message>
     <message>
         <source>How far it may rise over the figure entered, at worst; 0 if it cannot.</source>
-        <translation>सबैभन्दा खराब हुँदा राखिएको अङ्कभन्दा कति बढ्न सक्छ; नबढ्ने भए 0।</translation>
+        <translation>सबैभन्दा खराब हुँदा राखिएको अङ्कभन्दा कति बढ्न सक्छ; नबढ्ने भए ०।</translation>
     </message>
     <message>
         <source>How many times the plan is reckoned with figures drawn by lot; more draws take longer and shake less.</source>
@@ -12136,7 +12136,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>Years in ten with water all year</source>
-        <translation>10 मध्ये कति वर्ष वर्षभरि पानी</translation>
+        <translation>१० मध्ये कति वर्ष वर्षभरि पानी</translation>
     </message>
     <message>
         <source>Days without water in a mean year</source>
@@ -12675,7 +12675,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>How many times as long the low part of a deep pit takes, where ground is thrown up twice; 1 is the same.</source>
-        <translation>माटो दुई पटक फाल्नुपर्ने गहिरो खाडलको तल्लो भाग खन्न कति गुणा समय लाग्छ; 1 भनेको उत्तिकै।</translation>
+        <translation>माटो दुई पटक फाल्नुपर्ने गहिरो खाडलको तल्लो भाग खन्न कति गुणा समय लाग्छ; १ भनेको उत्तिकै।</translation>
     </message>
     <message>
         <source>Water that runs or is carried into the new tank each day; leave empty to take what the source gives in that month.</source>
@@ -12751,7 +12751,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>People times days that it took, helpers counted; half a day of four people is 2.</source>
-        <translation>मान्छे गुणा लागेका दिन, सहयोगी पनि गनेर; चार जनाको आधा दिन भनेको 2।</translation>
+        <translation>मान्छे गुणा लागेका दिन, सहयोगी पनि गनेर; चार जनाको आधा दिन भनेको २।</translation>
     </message>
     <message>
         <source>First day of the works</source>
@@ -12899,15 +12899,15 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>carrying spoil up to 10 m</source>
-        <translation>खनेको माटो 10 m सम्म लैजाने</translation>
+        <translation>खनेको माटो १० m सम्म लैजाने</translation>
     </message>
     <message>
         <source>carrying spoil up to 20 m</source>
-        <translation>खनेको माटो 20 m सम्म लैजाने</translation>
+        <translation>खनेको माटो २० m सम्म लैजाने</translation>
     </message>
     <message>
         <source>carrying spoil up to 50 m</source>
-        <translation>खनेको माटो 50 m सम्म लैजाने</translation>
+        <translation>खनेको माटो ५० m सम्म लैजाने</translation>
     </message>
     <message>
         <source>trimming walls and floor</source>
@@ -13009,7 +13009,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>Not counted, for what they cost or how much of them is needed is not known: %1. What is free stands in the price list with a price of 0.</source>
-        <translation>गनिएको छैन, किनभने यिनको मूल्य वा कति चाहिन्छ थाहा छैन: %1। सित्तैमा पाइने कुरा मूल्य सूचीमा 0 मूल्य राखेर लेखिन्छ।</translation>
+        <translation>गनिएको छैन, किनभने यिनको मूल्य वा कति चाहिन्छ थाहा छैन: %1। सित्तैमा पाइने कुरा मूल्य सूचीमा ० मूल्य राखेर लेखिन्छ।</translation>
     </message>
     <message>
         <source>Not compared, for their price or their digging is not known: %1.</source>
@@ -13045,7 +13045,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>Only digging in the soil of this site counts. Left empty: it was such soil. Record the first 1.5 m of depth; what lies deeper is reckoned slower.</source>
-        <translation>यही ठाउँको माटोमा खनेको मात्र गनिन्छ। खाली छोडे: यस्तै माटो थियो। पहिलो 1.5 m गहिराइको रेकर्ड राख्नुहोस्; त्योभन्दा तलको काम ढिलो हिसाब गरिन्छ।</translation>
+        <translation>यही ठाउँको माटोमा खनेको मात्र गनिन्छ। खाली छोडे: यस्तै माटो थियो। पहिलो १.५ m गहिराइको रेकर्ड राख्नुहोस्; त्योभन्दा तलको काम ढिलो हिसाब गरिन्छ।</translation>
     </message>
     <message>
         <source>Soil dug</source>
@@ -13233,7 +13233,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>Push the ball out between thumb and finger to a flat ribbon and measure it when it breaks by its own weight; 0 when none forms.</source>
-        <translation>डल्लोलाई बुढी औंला र अर्को औंलाबीच धकेलेर चेप्टो रिबन बनाउनुहोस् र आफ्नै तौलले टुट्दा नाप्नुहोस्; रिबन नबने 0।</translation>
+        <translation>डल्लोलाई बुढी औंला र अर्को औंलाबीच धकेलेर चेप्टो रिबन बनाउनुहोस् र आफ्नै तौलले टुट्दा नाप्नुहोस्; रिबन नबने ०।</translation>
     </message>
     <message>
         <source>Rub a pinch with much water in the palm: grit like sugar, smooth like flour, or neither.</source>
@@ -13245,7 +13245,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>Depth of the top of the layer below the ground; 0 for the first.</source>
-        <translation>जमिनभन्दा तहको माथिल्लो छेउको गहिराइ; पहिलो तहमा 0।</translation>
+        <translation>जमिनभन्दा तहको माथिल्लो छेउको गहिराइ; पहिलो तहमा ०।</translation>
     </message>
     <message>
         <source>Depth of the bottom of the layer below the ground; of the last layer, of the test pit.</source>
@@ -13261,11 +13261,11 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>Distance of one setting of the hose, held level, straight down the fall; 0: not measured yet.</source>
-        <translation>लेभल पाइपको एक पटकको दूरी, तेर्सो नापेर, सिधै ओरालोतिर; 0: अझै नापिएको छैन।</translation>
+        <translation>लेभल पाइपको एक पटकको दूरी, तेर्सो नापेर, सिधै ओरालोतिर; ०: अझै नापिएको छैन।</translation>
     </message>
     <message>
         <source>Water mark on the lower staff less that on the upper one; less than 0 where the ground rises.</source>
-        <translation>तल्लो लट्ठीको पानीको चिनोबाट माथिल्लो लट्ठीको चिनो घटाएको; जमिन उक्लिने ठाउँमा 0 भन्दा कम।</translation>
+        <translation>तल्लो लट्ठीको पानीको चिनोबाट माथिल्लो लट्ठीको चिनो घटाएको; जमिन उक्लिने ठाउँमा ० भन्दा कम।</translation>
     </message>
     <message>
         <source>Taken from</source>
@@ -13457,7 +13457,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>%1; all others 0</source>
-        <translation>%1; अरू सबै 0</translation>
+        <translation>%1; अरू सबै ०</translation>
     </message>
     <message>
         <source>on the map</source>
@@ -13821,7 +13821,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>from the start until full, 366 at most</source>
-        <translation>सुरुदेखि भरिउन्जेल, बढीमा 366</translation>
+        <translation>सुरुदेखि भरिउन्जेल, बढीमा ३६६</translation>
     </message>
     <message>
         <source>Let in each day</source>
@@ -13889,7 +13889,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>week of its day; weeks count from 1 January</source>
-        <translation>त्यो दिन परेको हप्ता; हप्ता जनवरी 1 देखि गनिन्छ</translation>
+        <translation>त्यो दिन परेको हप्ता; हप्ता जनवरी १ देखि गनिन्छ</translation>
     </message>
     <message>
         <source>Week with the best chance</source>
@@ -14213,7 +14213,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>0, one after the other; spoil a quarter of a day after the pit; filling: smaller of last curing and days within which it must start, less one</source>
-        <translation>0, एकपछि अर्को; खनेको माटो खाडलको चौथाइ दिनपछि; पानी भर्ने: अन्तिम क्योरिङ र सुरु गरिसक्नुपर्ने दिनमध्ये सानो, एक घटाएर</translation>
+        <translation>०, एकपछि अर्को; खनेको माटो खाडलको चौथाइ दिनपछि; पानी भर्ने: अन्तिम क्योरिङ र सुरु गरिसक्नुपर्ने दिनमध्ये सानो, एक घटाएर</translation>
     </message>
     <message>
         <source>Days of the works</source>
@@ -14373,7 +14373,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>highest of dead level, end of the line + 2 cm, crest − (air pressure less vapour − reserve)</source>
-        <translation>यीमध्ये सबैभन्दा माथि: निकासमुनिको पानीको सतह, पाइपलाइनको छेउ + 2 cm, टुप्पो − (हावाको चाप, बाफ घटाएर − जगेडा)</translation>
+        <translation>यीमध्ये सबैभन्दा माथि: निकासमुनिको पानीको सतह, पाइपलाइनको छेउ + २ cm, टुप्पो − (हावाको चाप, बाफ घटाएर − जगेडा)</translation>
     </message>
     <message>
         <source>Emptied in, end wide open</source>
@@ -14413,7 +14413,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>as entered; 100 mm an hour when it is not known</source>
-        <translation>राखिएअनुसार; थाहा नभए घण्टामा 100 mm</translation>
+        <translation>राखिएअनुसार; थाहा नभए घण्टामा १०० mm</translation>
     </message>
     <message>
         <source>Water of the storm</source>
@@ -14485,7 +14485,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>5 cm</source>
-        <translation>5 cm</translation>
+        <translation>५ cm</translation>
     </message>
     <message>
         <source>Notch that would leave it</source>
@@ -14501,7 +14501,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>smallest from 20 mm in steps of 5 mm whose head is small enough</source>
-        <translation>हेड पुग्ने गरी सानो हुने सबैभन्दा सानो, 20 mm देखि 5 mm का खुड्किलामा</translation>
+        <translation>हेड पुग्ने गरी सानो हुने सबैभन्दा सानो, २० mm देखि ५ mm का खुड्किलामा</translation>
     </message>
     <message>
         <source>Water level, overflow blocked</source>
@@ -14525,7 +14525,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>water level − level of the part, 0 where dry</source>
-        <translation>पानीको सतह − त्यो भागको उचाइ, सुक्खा भए 0</translation>
+        <translation>पानीको सतह − त्यो भागको उचाइ, सुक्खा भए ०</translation>
     </message>
     <message>
         <source>Flow over each part then</source>
@@ -14653,7 +14653,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>10 cm freeboard + settling depth + depth of mud</source>
-        <translation>10 cm फ्रिबोर्ड + थेग्रिने गहिराइ + हिलोको गहिराइ</translation>
+        <translation>१० cm फ्रिबोर्ड + थेग्रिने गहिराइ + हिलोको गहिराइ</translation>
     </message>
     <message>
         <source>Greatest forward speed</source>
@@ -14793,7 +14793,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>10 mm in 7 days</source>
-        <translation>7 दिनमा 10 mm</translation>
+        <translation>७ दिनमा १० mm</translation>
     </message>
     <message>
         <source>Allowed by volume</source>
@@ -14921,7 +14921,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>vapour pressure + reserve of 2 m − air pressure of the place, as water column</source>
-        <translation>बाफको चाप + 2 m जगेडा − त्यो ठाउँको हावाको चाप, पानीको उचाइमा</translation>
+        <translation>बाफको चाप + २ m जगेडा − त्यो ठाउँको हावाको चाप, पानीको उचाइमा</translation>
     </message>
     <message>
         <source>head that air can hold back at worst</source>
@@ -14993,7 +14993,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>where the pressure passes 0</source>
-        <translation>चाप 0 काट्ने ठाउँ</translation>
+        <translation>चाप ० काट्ने ठाउँ</translation>
     </message>
     <message>
         <source>sucking stretch: to</source>
@@ -15161,7 +15161,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>outline of the pit at the ground, walkway and 1 m more all round</source>
-        <translation>जमिनमा खाडलको घेरा, हिँड्ने पेटी र वरिपरि थप 1 m</translation>
+        <translation>जमिनमा खाडलको घेरा, हिँड्ने पेटी र वरिपरि थप १ m</translation>
     </message>
     <message>
         <source>the job</source>
@@ -15193,19 +15193,19 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>digging to 1.5 m</source>
-        <translation>1.5 m सम्म खन्ने</translation>
+        <translation>१.५ m सम्म खन्ने</translation>
     </message>
     <message>
         <source>pit less what lies deeper than 1.5 m</source>
-        <translation>खाडल, 1.5 m भन्दा गहिरो भाग घटाएर</translation>
+        <translation>खाडल, १.५ m भन्दा गहिरो भाग घटाएर</translation>
     </message>
     <message>
         <source>digging below 1.5 m</source>
-        <translation>1.5 m मुनि खन्ने</translation>
+        <translation>१.५ m मुनि खन्ने</translation>
     </message>
     <message>
         <source>pit below 1.5 m under the ground, same formula as for the pit</source>
-        <translation>जमिनदेखि 1.5 m मुनिको खाडल, खाडलकै सूत्रले</translation>
+        <translation>जमिनदेखि १.५ m मुनिको खाडल, खाडलकै सूत्रले</translation>
     </message>
     <message>
         <source>spoil to carry</source>
@@ -15257,7 +15257,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>all round, 1 m outside the clear opening</source>
-        <translation>वरिपरि, भित्री मुखभन्दा 1 m बाहिर</translation>
+        <translation>वरिपरि, भित्री मुखभन्दा १ m बाहिर</translation>
     </message>
     <message>
         <source>filling, days</source>
@@ -15933,7 +15933,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>each input triangular between low, 0 and high about its value; draws sorted, least that a tenth does not exceed</source>
-        <translation>हरेक राखिएको अङ्क आफ्नो मानको वरिपरि कम, 0 र बढीबीच त्रिकोण वितरणमा; गोला क्रम मिलाएर, दशांशले ननाघ्ने सबैभन्दा सानो</translation>
+        <translation>हरेक राखिएको अङ्क आफ्नो मानको वरिपरि कम, ० र बढीबीच त्रिकोण वितरणमा; गोला क्रम मिलाएर, दशांशले ननाघ्ने सबैभन्दा सानो</translation>
     </message>
     <message>
         <source>Middle of the draws (P50)</source>
@@ -16077,7 +16077,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>rim + height over the rim; inlet 2 cm under the dead level, crest over the rim</source>
-        <translation>बिट + बिटभन्दा माथिको उचाइ; पस्ने मुख निकासमुनिको पानीको सतहभन्दा 2 cm तल, टुप्पो बिटभन्दा माथि</translation>
+        <translation>बिट + बिटभन्दा माथिको उचाइ; पस्ने मुख निकासमुनिको पानीको सतहभन्दा २ cm तल, टुप्पो बिटभन्दा माथि</translation>
     </message>
     <message>
         <source>losses of the fittings, K</source>
@@ -16117,7 +16117,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>1 up to 20 °C, 0.87 at 30 °C, 0.74 at 40 °C, straight between</source>
-        <translation>20 °C सम्म 1, 30 °C मा 0.87, 40 °C मा 0.74, बीचमा सोझो रेखा</translation>
+        <translation>२० °C सम्म १, ३० °C मा ०.८७, ४० °C मा ०.७४, बीचमा सोझो रेखा</translation>
     </message>
     <message>
         <source>flow wanted</source>
@@ -16217,7 +16217,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>air pressure less vapour − reserve of 2 m</source>
-        <translation>हावाको चाप, बाफ घटाएर − 2 m जगेडा</translation>
+        <translation>हावाको चाप, बाफ घटाएर − २ m जगेडा</translation>
     </message>
     <message>
         <source>lift</source>
@@ -16337,7 +16337,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>natural ground less topsoil − floor or wall of the pit, where that is least; below 0 it stands on fill</source>
-        <translation>मलिलो माटो घटाएको सक्कली जमिन − खाडलको पिँध वा भित्ता, सबैभन्दा कम भएको ठाउँमा; 0 भन्दा कम भए पुराइमाथि पर्छ</translation>
+        <translation>मलिलो माटो घटाएको सक्कली जमिन − खाडलको पिँध वा भित्ता, सबैभन्दा कम भएको ठाउँमा; ० भन्दा कम भए पुराइमाथि पर्छ</translation>
     </message>
     <message>
         <source>Each way to find the level: over the ground at the middle</source>
@@ -16401,7 +16401,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>Platform pegs: dig, below 0 fill</source>
-        <translation>सम्याएको ठाउँका किला: खन्ने, 0 भन्दा कम भए पुर्ने</translation>
+        <translation>सम्याएको ठाउँका किला: खन्ने, ० भन्दा कम भए पुर्ने</translation>
     </message>
     <message>
         <source>ground − finished surface</source>
@@ -16437,7 +16437,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>cone with sides at 35°, cut off level at 1.5 m where it would be higher</source>
-        <translation>35° छेउ भएको सोली आकार; योभन्दा अग्लो हुने भए 1.5 m मा समथर काटिएको</translation>
+        <translation>३५° छेउ भएको सोली आकार; योभन्दा अग्लो हुने भए १.५ m मा समथर काटिएको</translation>
     </message>
     <message>
         <source>Radius of the heap&apos;s foot</source>
@@ -16461,7 +16461,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>at least 0.6 m, and clear of platform, cut and fill</source>
-        <translation>कम्तीमा 0.6 m, र सम्याएको ठाउँ, कटान र पुराइभन्दा पर</translation>
+        <translation>कम्तीमा ०.६ m, र सम्याएको ठाउँ, कटान र पुराइभन्दा पर</translation>
     </message>
     <message>
         <source>Middle of the heap, east</source>
@@ -16481,7 +16481,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>90° − arctan of the batter</source>
-        <translation>90° − ढल्काइको arctan</translation>
+        <translation>९०° − ढल्काइको arctan</translation>
     </message>
     <message>
         <source>Pit depth</source>
@@ -16677,7 +16677,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>vessel full in under 3 s; counted from 0</source>
-        <translation>भाँडो 3 s भन्दा कममा भरिएको; 0 देखि गनेर</translation>
+        <translation>भाँडो ३ s भन्दा कममा भरिएको; ० देखि गनेर</translation>
     </message>
     <message>
         <source>Height of the place over the sea</source>
@@ -16685,7 +16685,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>as entered; 0 when it is not known</source>
-        <translation>राखिएअनुसार; थाहा नभए 0</translation>
+        <translation>राखिएअनुसार; थाहा नभए ०</translation>
     </message>
     <message>
         <source>Rim over the finished floor</source>
@@ -16857,7 +16857,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>every 5 cm from the finished floor, the overflow and the rim</source>
-        <translation>तयारी भुइँदेखि हरेक 5 cm, ओभरफ्लो र बिट</translation>
+        <translation>तयारी भुइँदेखि हरेक ५ cm, ओभरफ्लो र बिट</translation>
     </message>
     <message>
         <source>Held at each mark</source>
@@ -16941,7 +16941,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>by kind of soil: clay and wet ground 40 %, loam and fill 25 %, sand 12 %, rock 65 %</source>
-        <translation>माटोको किसिमअनुसार: चिम्टाइलो माटो र भिजेको जमिन 40 %, दोमट माटो र पुराइ 25 %, बालुवा 12 %, चट्टान 65 %</translation>
+        <translation>माटोको किसिमअनुसार: चिम्टाइलो माटो र भिजेको जमिन ४० %, दोमट माटो र पुराइ २५ %, बालुवा १२ %, चट्टान ६५ %</translation>
     </message>
     <message>
         <source>Spoil, loose</source>
@@ -16953,7 +16953,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>corners of the pit at the ground and at its floor, offset pegs 1 m clear of edge and rim collar, 3-4-5 marks; from the first corner, or from the centre</source>
-        <translation>जमिनमा र पिँधमा खाडलका कुना, डिल र बिटको घेराबाट 1 m पर बाहिरी किला, 3-4-5 का चिनो; पहिलो कुनाबाट, वा केन्द्रबाट</translation>
+        <translation>जमिनमा र पिँधमा खाडलका कुना, डिल र बिटको घेराबाट १ m पर बाहिरी किला, 3-4-5 का चिनो; पहिलो कुनाबाट, वा केन्द्रबाट</translation>
     </message>
     <message>
         <source>Pegs: square to the first side</source>
@@ -16969,7 +16969,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>0 at the ground, − pit depth at the pit floor</source>
-        <translation>जमिनमा 0, खाडलको पिँधमा − खाडलको गहिराइ</translation>
+        <translation>जमिनमा ०, खाडलको पिँधमा − खाडलको गहिराइ</translation>
     </message>
     <message>
         <source>Lengths to check with the tape</source>
@@ -16993,7 +16993,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>every 0.5 m, and the pit floor</source>
-        <translation>हरेक 0.5 m, र खाडलको पिँध</translation>
+        <translation>हरेक ०.५ m, र खाडलको पिँध</translation>
     </message>
     <message>
         <source>Pit wall in from its edge there</source>
@@ -17017,7 +17017,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>years without a day on which less than 99.9 % of the need could be drawn</source>
-        <translation>चाहिनेको 99.9 % भन्दा कम झिक्न सकिएको दिन एउटै नभएका वर्ष</translation>
+        <translation>चाहिनेको ९९.९ % भन्दा कम झिक्न सकिएको दिन एउटै नभएका वर्ष</translation>
     </message>
     <message>
         <source>10 × years with water all year ÷ years</source>
@@ -17097,7 +17097,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>200 m³, or reach of the curve where that is more</source>
-        <translation>200 m³, वा वक्रको पहुँच, त्यो बढी भए</translation>
+        <translation>२०० m³, वा वक्रको पहुँच, त्यो बढी भए</translation>
     </message>
     <message>
         <source>Largest beds that meet the target</source>
@@ -17225,7 +17225,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>planted + lengths of the four stages − 1 day</source>
-        <translation>रोप्ने + चार अवस्थाको लम्बाइ − 1 दिन</translation>
+        <translation>रोप्ने + चार अवस्थाको लम्बाइ − १ दिन</translation>
     </message>
     <message>
         <source>Days of the season</source>
@@ -17281,7 +17281,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>days on which less than 99.9 % of the need could be drawn</source>
-        <translation>चाहिनेको 99.9 % भन्दा कम झिक्न सकिएका दिन</translation>
+        <translation>चाहिनेको ९९.९ % भन्दा कम झिक्न सकिएका दिन</translation>
     </message>
     <message>
         <source>Lacking, year by year</source>
@@ -17305,7 +17305,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>from the first day of the weather year, 29 February left out</source>
-        <translation>मौसम वर्षको पहिलो दिनदेखि, फेब्रुअरी 29 छोडेर</translation>
+        <translation>मौसम वर्षको पहिलो दिनदेखि, फेब्रुअरी २९ छोडेर</translation>
     </message>
     <message>
         <source>Held by day: least of all years</source>
@@ -17345,7 +17345,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>Years in ten with water all year, by size</source>
-        <translation>10 मध्ये कति वर्ष वर्षभरि पानी, साइजअनुसार</translation>
+        <translation>१० मध्ये कति वर्ष वर्षभरि पानी, साइजअनुसार</translation>
     </message>
     <message>
         <source>every size run through all years</source>
@@ -17357,7 +17357,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>even steps, up to about 2.5 times this tank; see the map itself</source>
-        <translation>बराबर खुड्किला, यो ट्याङ्कीको करिब 2.5 गुणासम्म; चित्र नै हेर्नुहोस्</translation>
+        <translation>बराबर खुड्किला, यो ट्याङ्कीको करिब २.५ गुणासम्म; चित्र नै हेर्नुहोस्</translation>
     </message>
     <message>
         <source>Map: beds</source>
@@ -17365,11 +17365,11 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>even steps, up to about 2.5 times these beds; see the map itself</source>
-        <translation>बराबर खुड्किला, यी ड्याङको करिब 2.5 गुणासम्म; चित्र नै हेर्नुहोस्</translation>
+        <translation>बराबर खुड्किला, यी ड्याङको करिब २.५ गुणासम्म; चित्र नै हेर्नुहोस्</translation>
     </message>
     <message>
         <source>Map: years in ten with water all year</source>
-        <translation>चित्र: 10 मध्ये कति वर्ष वर्षभरि पानी</translation>
+        <translation>चित्र: १० मध्ये कति वर्ष वर्षभरि पानी</translation>
     </message>
     <message>
         <source>each size with each area run through all years; see the map itself</source>
@@ -17465,7 +17465,7 @@ Cross-check: %2</source>
     </message>
     <message>
         <source>days on which less than 99.9 % of the need could be drawn, mean of the years</source>
-        <translation>चाहिनेको 99.9 % भन्दा कम झिक्न सकिएका दिन, वर्षहरूको औसत</translation>
+        <translation>चाहिनेको ९९.९ % भन्दा कम झिक्न सकिएका दिन, वर्षहरूको औसत</translation>
     </message>
     <message>
         <source>Mean year</source>

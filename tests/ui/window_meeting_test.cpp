@@ -69,6 +69,31 @@ TEST_CASE("The group view fits a borrowed projector and has no text under 24 poi
   }
 }
 
+TEST_CASE("The group view fits a borrowed projector in every language, and no text of it is cut off") {
+  for (const QString& language : ui::languages()) {
+    const auto window = makeWindow();
+    window->setLanguage(ui::localeOf(language));
+    GroupView& view = openGroupView(*window);
+    INFO(language.toStdString());
+    CHECK(view.minimumSizeHint().width() <= 1024);
+    CHECK(view.minimumSizeHint().height() <= 768);
+    for (const auto mode : {GroupView::Mode::size, GroupView::Mode::options, GroupView::Mode::building,
+                            GroupView::Mode::year}) {
+      view.setMode(mode);
+      QCoreApplication::processEvents();
+      for (const QLabel* label : view.findChildren<QLabel*>()) {
+        if (!label->isVisible() || label->text().isEmpty()) continue;
+        INFO(label->objectName().toStdString() << ", mode " << int(mode));
+        const int needed =
+            label->hasHeightForWidth() ? label->heightForWidth(label->width()) : label->sizeHint().height();
+        CHECK(label->height() >= needed);
+        if (!label->wordWrap()) CHECK(label->width() >= label->sizeHint().width());
+      }
+    }
+  }
+  backToEnglish();
+}
+
 TEST_CASE("Keys alone, also those of a remote clicker, lead through the whole meeting") {
   const auto window = makeWindow();
   GroupView& view = openGroupView(*window);

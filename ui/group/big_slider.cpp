@@ -30,12 +30,15 @@ BigSlider::BigSlider(Document& document, const core::Field& field, double least,
   name_->setText(words::fieldLabel(field.id));
   slider_->setAccessibleName(name_->text());
   slider_->setRange(0, int(std::lround((most - least) / field.step)));
-  auto* texts = new QHBoxLayout;
-  texts->addWidget(name_, 1);
-  texts->addWidget(value_);
+  auto* row = new QHBoxLayout;
+  row->setSpacing(10);
+  row->addWidget(slider_, 1);
+  row->addWidget(value_);
   auto* layout = new QVBoxLayout(this);
-  layout->addLayout(texts);
-  layout->addWidget(slider_);
+  layout->setContentsMargins(9, 4, 9, 4);
+  layout->setSpacing(0);
+  layout->addWidget(name_);
+  layout->addLayout(row);
   connect(slider_, &QSlider::sliderPressed, this, [this] { drag_ = document_.newDrag(); });
   connect(slider_, &QSlider::valueChanged, this, [this](int steps) { take(least_ + steps * field_.step); });
 }

@@ -77,10 +77,12 @@ void GroupView::arrange() {
 }
 
 QWidget* GroupView::makeNumbers() {
+  constexpr int kApart_px = 20;  // so that two numbers do not read as one
   const core::Plan& plan = document_.plan();
   auto* box = new QWidget(this);
   auto* row = new QHBoxLayout(box);
   row->setContentsMargins(0, 0, 0, 0);
+  row->setSpacing(kApart_px);
   for (const auto& [id, name] :
        {std::pair{QStringLiteral("group.holds"), tr("Holds")},
         std::pair{QStringLiteral("group.lasts"), plan.water ? tr("Water all year") : tr("Usable")},
