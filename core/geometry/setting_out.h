@@ -44,7 +44,7 @@ struct SettingOut {
   std::vector<LevelMark> levels;
   std::vector<BatterMark> batter;
 
-  /// The mark with an id that stands in every plan.
+  /// The mark with an id. @pre there is one
   const LevelMark& mark(const std::string& id) const;
   /// The mark of the finished floor: the top of the layer laid last, under the overflow.
   const LevelMark& clearFloor() const;

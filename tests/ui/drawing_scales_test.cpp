@@ -1,5 +1,5 @@
-#include "core/exchange/project_file.h"
 #include "tests/ui/handout_support.h"
+#include "tests/ui/pdf_support.h"
 #include "ui/text/languages.h"
 
 #include <QCoreApplication>
@@ -8,7 +8,6 @@
 #include <catch2/catch.hpp>
 
 using support::PageRecord;
-using ui::Formatter;
 using ui::handouts::Content;
 using ui::handouts::Handout;
 using ui::handouts::Options;
@@ -32,22 +31,11 @@ int scaleSaid(const PageRecord& page, const QLocale& locale) {
   return 0;
 }
 
-struct Demo {
-  core::Project project;
-  core::Plan plan;
-};
-
-Demo demo(const std::string& name) {
-  const auto read =
-      core::exchange::readProject(TANKWRIGHT_SOURCE_DIR "/resources/demo/" + name + ".tankwright");
-  return {read->project, core::plan(read->project).value()};
-}
-
 /// Scales of the plan and the sections A-A and B-B, as their sheets say them.
-std::vector<int> scales(const Demo& demo, const QString& language, QPageSize::PageSizeId paper) {
+std::vector<int> scales(Content content, const QString& language, QPageSize::PageSizeId paper) {
   const ui::InLanguage in(language);
   const QLocale locale = ui::localeOf(language);
-  const Content content{demo.project, demo.plan, Formatter(locale)};
+  content.format = ui::Formatter(locale);
   const Handout handout(content, Options{paper, language, {"M2", "M3", "M15"}});
   std::vector<int> said;
   for (int page = 0; page < handout.pageCount(); ++page)
@@ -64,7 +52,7 @@ TEST_CASE("The pit is drawn large on the sheets of every language") {
   constexpr double kRoomWidth_mm = 180;
   const std::string name = GENERATE("terrace", "round", "five_sided");
   const auto paper = GENERATE(QPageSize::A4, QPageSize::Letter);
-  const Demo made = demo(name);
+  const Content made = support::contentOf(support::readDemo(name), support::english());
   const auto& tank = made.plan.geometry;
   const Eigen::Vector2d pit = tank.outline().size(tank.pitOffset(tank.depth()));
   const double shown_m[] = {pit.x(), pit.y(), pit.x()};

@@ -37,9 +37,14 @@ public:
 
 }  // namespace
 
+core::Project readDemo(const std::string& name) {
+  return core::exchange::readProject(TANKWRIGHT_SOURCE_DIR "/resources/demo/" + name + ".tankwright")
+      .value()
+      .project;
+}
+
 const core::Project& demo() {
-  static const core::Project project =
-      core::exchange::readProject(TANKWRIGHT_SOURCE_DIR "/resources/demo/terrace.tankwright").value().project;
+  static const core::Project project = readDemo("terrace");
   return project;
 }
 

@@ -9,6 +9,8 @@
 
 namespace support {
 
+/// A project of the demonstration, by the name of its file.
+core::Project readDemo(const std::string& name);
 /// The project that the program shows first, and its plan with the ranges.
 const core::Project& demo();
 const core::Plan& demoPlan();

@@ -128,13 +128,11 @@ QRectF Chart::frameBeside(const QRectF& marked, QSizeF size, const QRectF& withi
 
 void Chart::reading(const QString& text, const QRectF& marked, const QRectF& within) {
   const QStringList lines = wrapLines(text, lettering(), within.width() * 0.45);
-  double width = 0, height = 0;
-  for (const QString& line : lines) {
-    width = std::max(width, width_mm(line, lettering()));
-    height += height_mm(lettering(), line);
-  }
-  const QRectF frame =
-      frameBeside(marked, QSizeF(width, height) + 2 * QSizeF(kReadingPad_mm, kReadingPad_mm), within);
+  double height = 0;
+  for (const QString& line : lines) height += height_mm(lettering(), line);
+  const QRectF frame = frameBeside(
+      marked, QSizeF(widest(lines, lettering()), height) + 2 * QSizeF(kReadingPad_mm, kReadingPad_mm),
+      within);
   const double share = frame.width() * frame.height() / (within.width() * within.height());
   if (frame.isEmpty() || share > kMostHidden) return;
   clear(frame);

@@ -1,19 +1,14 @@
 #include "ui/drawings/chart.h"
 #include "ui/drawings/wrap_lines.h"
 
-#include <algorithm>
-
 namespace ui::drawings {
 
 void drawSentence(QPainter& painter, const QRectF& box_mm, const QString& sentence, const Style& style) {
   const Lettering lettering{style.text_mm};
   const QStringList lines = wrapLines(sentence, lettering, box_mm.width() * 0.8);
-  double height = 0, width = 0;
-  for (const QString& line : lines) {
-    height += height_mm(lettering, line);
-    width = std::max(width, width_mm(line, lettering));
-  }
-  if (height > box_mm.height() || width > box_mm.width()) return;
+  double height = 0;
+  for (const QString& line : lines) height += height_mm(lettering, line);
+  if (height > box_mm.height() || widest(lines, lettering) > box_mm.width()) return;
   painter.save();
   painter.setPen(chartColours(style.dark).ink);
   double top = box_mm.center().y() - height / 2;

@@ -47,12 +47,6 @@ struct RowText {
   Stand stand;
 };
 
-double widest(const QStringList& lines, const Lettering& lettering) {
-  double width = 0;
-  for (const QString& line : lines) width = std::max(width, width_mm(line, lettering));
-  return width;
-}
-
 double heightOf(const QStringList& lines, const Lettering& lettering) {
   return static_cast<double>(lines.size()) * height_mm(lettering);
 }
@@ -95,11 +89,8 @@ RowText rowText(const QString& text, const Room& along, Side side, LongText long
 void addLevelText(Figure& figure, const QStringList& lines, double along, double level,
                   const Lettering& lettering) {
   const double middle = level - kTextGap - widest(lines, lettering) / 2;
-  double baseline = along - heightOf(lines, lettering) / 2 + ascent_mm(lettering);
-  for (const QString& line : lines) {
-    figure.addText(line, {middle, baseline}, lettering, Align::centre);
-    baseline += height_mm(lettering);
-  }
+  const double baseline = along - heightOf(lines, lettering) / 2 + ascent_mm(lettering);
+  figure.addLines(lines, {middle, baseline}, lettering, Align::centre);
 }
 
 /// @param along middle of the text, or its beginning where it stands beyond the line
@@ -130,10 +121,6 @@ double pitchOf(const RowText& text, const Lettering& lettering) {
 }
 
 }  // namespace
-
-double rowPitch(const Lettering& lettering) {
-  return height_mm(lettering) + kTextGap + kRowGap;
-}
 
 void addRows(Figure& figure, Side side, double start, const std::vector<Measure>& rows,
              const Lettering& lettering, LongText long_text) {

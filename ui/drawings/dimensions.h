@@ -31,7 +31,4 @@ enum class Side { above, below, left, right };
 void addRows(Figure& figure, Side side, double start, const std::vector<Measure>& rows,
              const Lettering& lettering, LongText long_text = LongText::beyond);
 
-/// Room a row with one line of text takes across its line [mm].
-double rowPitch(const Lettering& lettering);
-
 }  // namespace ui::drawings

@@ -120,6 +120,13 @@ QRectF Figure::roomAbout(const QString& text, QPointF middle, const Lettering& l
   return room;
 }
 
+void Figure::addLines(const QStringList& lines, QPointF baseline, const Lettering& lettering, Align align) {
+  for (const QString& line : lines) {
+    addText(line, baseline, lettering, align);
+    baseline.ry() += height_mm(lettering);
+  }
+}
+
 void Figure::addTextAbout(const QString& text, QPointF middle, const Lettering& lettering) {
   const QRectF room = roomAbout(text, middle, lettering);
   addText(text, room.topLeft() + QPointF(0, ascent_mm(lettering, text)), lettering);

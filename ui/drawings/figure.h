@@ -7,6 +7,7 @@
 #include <QPainterPath>
 #include <QRectF>
 #include <QString>
+#include <QStringList>
 #include <functional>
 #include <vector>
 
@@ -40,6 +41,9 @@ public:
   /// Text turned anticlockwise about `baseline`, which is its left end, middle or right end.
   void addText(const QString& text, QPointF baseline, const Lettering& lettering, Align align = Align::left,
                double angle_deg = 0);
+  /// Level lines of text below each other, the first one's baseline as in addText.
+  void addLines(const QStringList& lines, QPointF baseline, const Lettering& lettering,
+                Align align = Align::left);
   /// Text level, centred about a point both ways.
   void addTextAbout(const QString& text, QPointF middle, const Lettering& lettering);
 

@@ -48,11 +48,7 @@ void addLeaders(Figure& figure, std::vector<Leader> leaders, double text_x, cons
     path.lineTo(text_x - 1.5, heights[k]);
     figure.addSolid(dot);
     figure.add(path, Line::thin);
-    double baseline = heights[k] + lettering.cap_mm / 2;
-    for (const QString& text : texts[k]) {
-      figure.addText(text, {text_x, baseline}, lettering);
-      baseline += line;
-    }
+    figure.addLines(texts[k], {text_x, heights[k] + lettering.cap_mm / 2}, lettering);
   }
 }
 

@@ -53,14 +53,16 @@ public:
   /// Under the ground, from the top down.
   void addUnder(const std::vector<std::pair<QPointF, QString>>& levels) const {
     const double top = ground_.bottomFrom(text_x_) + kSectionEarth_mm + kFromGround_mm + line_ / 2;
+    std::vector<QStringList> texts;
     std::vector<double> wanted, rooms;
     for (const auto& [place, text] : levels) {
       wanted.push_back(std::max(top, place.y()));
-      rooms.push_back(static_cast<double>(wrapped(text).size()) * line_ + kBetween_mm);
+      texts.push_back(wrapped(text));
+      rooms.push_back(static_cast<double>(texts.back().size()) * line_ + kBetween_mm);
     }
     const std::vector<double> heights = spread(wanted, rooms);
     for (std::size_t k = 0; k < levels.size(); ++k) {
-      addText(wrapped(levels[k].second), text_x_, heights[k] - line_ / 2);
+      addText(texts[k], text_x_, heights[k] - line_ / 2);
       addLine(levels[k].first, heights[k]);
     }
   }
@@ -76,24 +78,14 @@ private:
     return wrapLines(text, lettering_, kLabelCaps * lettering_.cap_mm);
   }
 
-  double widthOf(const QStringList& lines) const {
-    double width = 0;
-    for (const QString& line : lines) width = std::max(width, width_mm(line, lettering_));
-    return width;
-  }
-
   /// As low as the ground under the lines allows, at most `bottom`.
   double bottomOver(double bottom, const QStringList& lines) const {
-    return std::min(bottom,
-                    ground_.topBetween(text_x_ - kRise_mm, text_x_ + widthOf(lines)) - kFromGround_mm);
+    return std::min(
+        bottom, ground_.topBetween(text_x_ - kRise_mm, text_x_ + widest(lines, lettering_)) - kFromGround_mm);
   }
 
   void addText(const QStringList& lines, double left, double top) const {
-    double baseline = top + ascent_mm(lettering_);
-    for (const QString& line : lines) {
-      figure_.addText(line, {left, baseline}, lettering_);
-      baseline += line_;
-    }
+    figure_.addLines(lines, {left, top + ascent_mm(lettering_)}, lettering_);
   }
 
   void addLine(QPointF from, double text_y) const {
@@ -105,7 +97,7 @@ private:
 
   double addNatural(const QString& text) const {
     const QStringList lines = wrapped(text);
-    const double width = widthOf(lines);
+    const double width = widest(lines, lettering_);
     const double left = std::max(text_x_, std::min(ground_.named.x(), ground_.toX() - width));
     const double bottom = ground_.topBetween(text_x_ - kRise_mm, left + width) - kFromGround_mm;
     const double top = bottom - line_ * static_cast<double>(lines.size());

@@ -1,6 +1,7 @@
 #include "ui/drawings/wrap_lines.h"
 
 #include <QTextBoundaryFinder>
+#include <algorithm>
 
 namespace ui::drawings {
 
@@ -33,6 +34,12 @@ QStringList wrapLines(const QString& text, const Lettering& lettering, double wi
     lines << line.trimmed();
   }
   return lines;
+}
+
+double widest(const QStringList& lines, const Lettering& lettering) {
+  double width = 0;
+  for (const QString& line : lines) width = std::max(width, width_mm(line, lettering));
+  return width;
 }
 
 }  // namespace ui::drawings

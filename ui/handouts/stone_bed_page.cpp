@@ -25,8 +25,7 @@ const core::geometry::Layer& bedOf(const core::Plan& plan) {
 
 /// Depth below the string of the top of the bed.
 double topOfBed(const core::Plan& plan) {
-  return std::ranges::find(plan.setting_out.levels, "stone_bed_top", &core::geometry::LevelMark::id)
-      ->below_ground_m;
+  return plan.setting_out.mark("stone_bed_top").below_ground_m;
 }
 
 void addNumbers(Sheet& sheet, const Content& content) {
